@@ -1,0 +1,3 @@
+export type * from './system.ts'
+export type * from './log.ts'
+export type * from './ledger-types.ts'

@@ -1,0 +1,178 @@
+/**
+ * The description of a system on one day: bodies of water that share water, what is in them and how
+ * they are kept. Plain data; keys carry their unit where the type cannot.
+ */
+export interface System {
+  readonly id: string
+  readonly name: string
+  /** IANA zone in which the keeper's dates are meant. */
+  readonly timeZone: string
+  readonly vessels: readonly Vessel[]
+  readonly flow: readonly Flow[]
+  readonly surfaces: readonly Surface[]
+  readonly rock: readonly Rock[]
+  readonly sand?: Sand
+  readonly source_water: NewWater
+  readonly salt_mix: NewWater
+  /** practical salinity (PSS-78) */
+  readonly salinity_psu: number
+  readonly temperature_C: number
+  readonly pH?: number
+  readonly evaporation_L_per_day: number
+  readonly feeds: readonly Feed[]
+  readonly equipment: readonly Equipment[]
+  readonly animals: readonly Animals[]
+  readonly corals?: Corals
+  /** Algae kinds present on the first day; a kind not named here nor surveyed never appears. */
+  readonly algae: readonly AlgaePresent[]
+}
+
+export type VesselKind = 'display' | 'sump' | 'refugium' | 'grow-out' | 'curing bin'
+
+export interface Vessel {
+  readonly id: string
+  readonly kind: VesselKind
+  /** Net water, L. */
+  readonly volume_L: number
+  /** Nominal inner volume, L; least volumes of animals are held against it. */
+  readonly glass_volume_L?: number
+  readonly length_cm?: number
+}
+
+/** Water exchanged between two vessels, both ways. */
+export interface Flow {
+  readonly a: string
+  readonly b: string
+  readonly L_per_hour: number
+}
+
+export type SurfaceKind =
+  | 'rock_face'
+  | 'rock_underside'
+  | 'glass'
+  | 'sand'
+  | 'plumbing_overflow'
+  | 'equipment'
+  | 'frag_rack'
+
+export interface Surface {
+  readonly id: string
+  readonly vessel: string
+  readonly kind: SurfaceKind
+  readonly area_m2: number
+  /** At the surface while the lamp is on, µmol photons m⁻² s⁻¹. */
+  readonly light_umol_m2_s: number
+  readonly light_h_per_day: number
+  readonly age_days: number
+  /** Behind a comb or lid: only animals that pass the opening get in. */
+  readonly enclosed?: boolean
+  readonly opening_mm?: number
+  readonly hand_cleaned_every_days?: number
+}
+
+export type RockKind = 'cured live' | 'uncured live' | 'quarried dry' | 'man-made dry' | 'dried ex-ocean'
+
+export interface Rock {
+  readonly kind: RockKind
+  readonly mass_kg: number
+  readonly age_days: number
+}
+
+export interface Sand {
+  readonly mass_kg: number
+  readonly depth_cm: number
+}
+
+/** What water brings in before it is used; concentrations of the ion (NO3, PO4), mg/L. */
+export interface NewWater {
+  readonly kind?: string
+  readonly NO3_mg_L: number
+  readonly PO4_mg_L: number
+}
+
+/** A feed as fed (frozen: wet as thawed); mass fractions as fed. */
+export interface Feed {
+  readonly kind: string
+  readonly g_per_day: number
+  readonly N_mass_fraction: number
+  readonly P_mass_fraction: number
+  readonly C_mass_fraction?: number
+  readonly dry_fraction?: number
+}
+
+export type Equipment =
+  | WaterChangeRoutine
+  | Skimmer
+  | FerricMediaReactor
+  | OtherEquipment
+
+/** The routine of water changes; changes that happened are events. */
+export interface WaterChangeRoutine {
+  readonly kind: 'water change'
+  readonly volume_L: number
+  readonly every_days: number
+  /** ISO date of the first one; without it the first day of the log. */
+  readonly first?: string
+}
+
+/** A foam fractionator. */
+export interface Skimmer {
+  readonly kind: 'skimmer'
+  readonly rated_for_L?: number
+  readonly cup_emptied_every_days?: number
+  readonly air_L_per_hour?: number
+  /** Spans of ISO dates in which it was off. */
+  readonly off?: readonly (readonly [string, string])[]
+}
+
+export interface FerricMediaReactor {
+  readonly kind: 'ferric media reactor'
+  /** Dry mass of the media, g. */
+  readonly mass_g: number
+  readonly flow_L_per_hour?: number
+  readonly placed?: string
+  readonly removed?: string
+  readonly replaced_every_days?: number
+  /** Low, typical, high, where the keeper knows the medium; mg P per g dry. */
+  readonly capacity_mg_P_per_g?: readonly [number, number, number]
+}
+
+/** Equipment that no process covers yet; the ledger names it. Its own keys are kept as given. */
+export interface OtherEquipment {
+  readonly kind:
+    | 'filter floss'
+    | 'filter sock'
+    | 'activated carbon'
+    | 'organic carbon dosing'
+    | 'refugium'
+    | 'turf scrubber'
+    | 'automatic top-off'
+    | 'circulation pump'
+    | 'ultraviolet lamp'
+    | 'heater'
+  readonly [key: string]: unknown
+}
+
+export interface Animals {
+  readonly kind: string
+  /** Key of the catalogue of grazers, where it is one. */
+  readonly taxon?: string
+  readonly count: number
+  /** Mass of one animal, g. */
+  readonly mass_g?: number
+  readonly adult_size_cm?: number
+  readonly role: 'fish' | 'grazer' | 'other'
+}
+
+export interface Corals {
+  readonly kind: string
+  readonly area_m2: number
+}
+
+export interface AlgaePresent {
+  /** Key of the catalogue of algae kinds, such as hair_green. */
+  readonly kind: string
+  readonly surface: string
+  /** Share of the surface, 0 to 1. */
+  readonly cover: number
+}
