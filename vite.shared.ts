@@ -1,0 +1,5 @@
+import type { Plugin } from 'vite'
+
+export function plugins(): Plugin[] {
+  return []
+}
