@@ -15,6 +15,10 @@ const checks = [
     args: [toolEntry('@biomejs/biome', 'biome'), 'check', '--error-on-warnings', '.'],
   },
   { name: 'types', args: [toolEntry('typescript', 'tsc'), '-p', '.'] },
+  { name: 'imports', args: ['scripts/checks/imports.mjs'] },
+  { name: 'exact arithmetic', args: ['scripts/checks/arithmetic.mjs'] },
+  { name: 'lockfile', args: ['scripts/checks/lockfile.mjs'] },
+  { name: 'text of the project', args: ['scripts/checks/text.mjs'] },
 ]
 
 const failed = checks.filter(({ name, args }) => {
