@@ -1,0 +1,137 @@
+import type { Equipment, System } from '@holdfast/ecosystem'
+
+import { positive, share } from './kind.ts'
+import { z } from './schema.ts'
+
+const name = z.string().min(1)
+const notNegative = z.number().min(0)
+const date = z.iso.date()
+
+export const vesselKinds = ['display', 'sump', 'refugium', 'grow-out', 'curing bin'] as const
+
+export const surfaceKinds = [
+  'rock_face',
+  'rock_underside',
+  'glass',
+  'sand',
+  'plumbing_overflow',
+  'equipment',
+  'frag_rack',
+] as const
+
+export const rockKinds = [
+  'cured live',
+  'uncured live',
+  'quarried dry',
+  'man-made dry',
+  'dried ex-ocean',
+] as const
+
+export const otherEquipmentKinds = [
+  'filter floss',
+  'filter sock',
+  'activated carbon',
+  'organic carbon dosing',
+  'refugium',
+  'turf scrubber',
+  'automatic top-off',
+  'circulation pump',
+  'ultraviolet lamp',
+  'heater',
+] as const
+
+export const animalRoles = ['fish', 'grazer', 'other'] as const
+
+const newWater = z.object({ kind: z.exactOptional(name), NO3_mg_L: notNegative, PO4_mg_L: notNegative })
+
+const equipment: z.ZodType<Equipment> = z.discriminatedUnion('kind', [
+  z.object({
+    kind: z.literal('water change'),
+    volume_L: positive,
+    every_days: positive,
+    first: z.exactOptional(date),
+  }),
+  z.object({
+    kind: z.literal('skimmer'),
+    rated_for_L: z.exactOptional(positive),
+    cup_emptied_every_days: z.exactOptional(positive),
+    air_L_per_hour: z.exactOptional(positive),
+    off: z.exactOptional(z.array(z.tuple([date, date]))),
+  }),
+  z.object({
+    kind: z.literal('ferric media reactor'),
+    mass_g: positive,
+    flow_L_per_hour: z.exactOptional(positive),
+    placed: z.exactOptional(date),
+    removed: z.exactOptional(date),
+    replaced_every_days: z.exactOptional(positive),
+    capacity_mg_P_per_g: z.exactOptional(z.tuple([positive, positive, positive])),
+  }),
+  z.looseObject({ kind: z.enum(otherEquipmentKinds) }),
+])
+
+/** The ecosystem's `System` as stored in an entry; the type below it holds the two equal. */
+export const systemDescription: z.ZodType<System> = z.object({
+  id: name,
+  name,
+  timeZone: name,
+  vessels: z
+    .array(
+      z.object({
+        id: name,
+        kind: z.enum(vesselKinds),
+        volume_L: positive,
+        glass_volume_L: z.exactOptional(positive),
+        length_cm: z.exactOptional(positive),
+      }),
+    )
+    .min(1),
+  flow: z.array(z.object({ a: name, b: name, L_per_hour: positive })),
+  surfaces: z
+    .array(
+      z.object({
+        id: name,
+        vessel: name,
+        kind: z.enum(surfaceKinds),
+        area_m2: positive,
+        light_umol_m2_s: notNegative,
+        light_h_per_day: z.number().min(0).max(24),
+        age_days: notNegative,
+        enclosed: z.exactOptional(z.boolean()),
+        opening_mm: z.exactOptional(positive),
+        hand_cleaned_every_days: z.exactOptional(positive),
+      }),
+    )
+    .min(1),
+  rock: z.array(z.object({ kind: z.enum(rockKinds), mass_kg: positive, age_days: notNegative })),
+  sand: z.exactOptional(z.object({ mass_kg: positive, depth_cm: positive })),
+  source_water: newWater,
+  salt_mix: newWater,
+  salinity_psu: positive,
+  temperature_C: z.number().min(0).max(45),
+  pH: z.exactOptional(z.number().min(0).max(14)),
+  evaporation_L_per_day: notNegative,
+  feeds: z.array(
+    z.object({
+      kind: name,
+      g_per_day: notNegative,
+      N_mass_fraction: share,
+      P_mass_fraction: share,
+      C_mass_fraction: z.exactOptional(share),
+      dry_fraction: z.exactOptional(share),
+    }),
+  ),
+  equipment: z.array(equipment),
+  animals: z.array(
+    z.object({
+      kind: name,
+      taxon: z.exactOptional(name),
+      count: z.int().positive(),
+      mass_g: z.exactOptional(positive),
+      adult_size_cm: z.exactOptional(positive),
+      role: z.enum(animalRoles),
+    }),
+  ),
+  corals: z.exactOptional(z.object({ kind: name, area_m2: notNegative })),
+  algae: z.array(z.object({ kind: name, surface: name, cover: share })),
+})

@@ -1,0 +1,18 @@
+import { kind } from './kind.ts'
+import { z } from './schema.ts'
+import { systemDescription } from './system-description.ts'
+
+/**
+ * The description of the system from a day on: a change in the tank, or a mend of what was said
+ * before. `document` is what the keeper wrote, `system` what was understood.
+ */
+export const system = kind({
+  name: 'system',
+  title: 'Description of the system',
+  v: 1,
+  body: {
+    tells: z.enum(['change', 'mend']),
+    document: z.record(z.string(), z.unknown()),
+    system: systemDescription,
+  },
+})

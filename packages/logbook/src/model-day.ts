@@ -1,0 +1,41 @@
+import { Temporal } from 'temporal-polyfill'
+
+const millisecondsPerDay = 86_400_000
+
+/**
+ * Days of 86,400 s since 1970-01-01T00:00Z of a civil date at a local hour; where daylight saving
+ * leaves that hour out or has it twice, the rule of the calendar standard ('compatible') decides.
+ *
+ * @param date      ISO date
+ * @param hour      local hour, 0 to 23
+ * @param timeZone  IANA zone
+ */
+export function modelDay(date: string, hour: number, timeZone: string): number {
+  const noon = Temporal.PlainDate.from(date).toZonedDateTime({
+    timeZone,
+    plainTime: Temporal.PlainTime.from({ hour }),
+  })
+  return noon.epochMilliseconds / millisecondsPerDay
+}
+
+/** Model day of a civil date and time with offset and zone, as entries carry it. */
+export function modelDayOfTime(at: string): number {
+  return Temporal.ZonedDateTime.from(at, { offset: 'prefer' }).epochMilliseconds / millisecondsPerDay
+}
+
+/** Civil date and time with offset and zone, of a local time that the keeper wrote. */
+export function localTime(date: string, time: string, timeZone: string): string {
+  return Temporal.PlainDateTime.from(`${date}T${time}`)
+    .toZonedDateTime(timeZone)
+    .toString({ smallestUnit: 'minute' })
+}
+
+/** True where the runtime knows the IANA zone. */
+export function isTimeZone(name: string): boolean {
+  try {
+    Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(name)
+    return true
+  } catch {
+    return false
+  }
+}
