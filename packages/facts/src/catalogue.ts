@@ -1,0 +1,43 @@
+import { algaeFacts } from './algae-facts.ts'
+import algaeCommon from './data/algae-common.json' with { type: 'json' }
+import chemistry from './data/chemistry.json' with { type: 'json' }
+import feeding from './data/feeding.json' with { type: 'json' }
+import grazing from './data/grazing.json' with { type: 'json' }
+import kit from './data/kit.json' with { type: 'json' }
+import mineralisation from './data/mineralisation.json' with { type: 'json' }
+import nitrification from './data/nitrification.json' with { type: 'json' }
+import surfaceTransfer from './data/surface-transfer.json' with { type: 'json' }
+import water from './data/water.json' with { type: 'json' }
+import type { Fact } from './fact.ts'
+import { grazerFacts } from './grazer-facts.ts'
+import { UnknownKey } from './unknown-key.ts'
+
+// One line a family; the numbers of algae kinds and grazers come from their own tables.
+const all: readonly Fact[] = [
+  ...(feeding as readonly Fact[]),
+  ...(mineralisation as readonly Fact[]),
+  ...(nitrification as readonly Fact[]),
+  ...(chemistry as readonly Fact[]),
+  ...(water as readonly Fact[]),
+  ...(algaeCommon as readonly Fact[]),
+  ...algaeFacts,
+  ...(grazing as readonly Fact[]),
+  ...grazerFacts,
+  ...(surfaceTransfer as readonly Fact[]),
+  ...(kit as readonly Fact[]),
+]
+
+const byId = new Map(all.map((one) => [one.id, one]))
+
+/** All facts, family by family. */
+export const facts = (): readonly Fact[] => all
+
+/**
+ * The fact of an id, such as foam.k.tank.
+ * @throws UnknownKey with the nearest ids
+ */
+export function fact(id: string): Fact {
+  const found = byId.get(id)
+  if (found === undefined) throw new UnknownKey('unknown-fact', 'Fact', id, byId.keys())
+  return found
+}

@@ -1,0 +1,90 @@
+import rules from './data/consumption-rules.json' with { type: 'json' }
+import list from './data/grazers.json' with { type: 'json' }
+import type { Provenance, Range } from './fact.ts'
+import type { MouthKey } from './mouth.ts'
+import type { SurfaceKindKey } from './surface-kind.ts'
+
+export type GrazerGroup =
+  | 'snail'
+  | 'snail_scavenger'
+  | 'conch'
+  | 'limpet'
+  | 'chiton'
+  | 'abalone'
+  | 'sea_slug'
+  | 'sea_hare'
+  | 'hermit_crab'
+  | 'crab'
+  | 'shrimp_non_grazer'
+  | 'urchin'
+  | 'brittle_star'
+  | 'sea_cucumber'
+  | 'blenny'
+  | 'goby'
+  | 'tang'
+  | 'rabbitfish'
+  | 'dwarf_angelfish'
+  | 'other_fish'
+  | 'pod'
+
+/** An animal of the trade that eats algae, or is bought because people think so. */
+export interface Grazer {
+  readonly taxon: string
+  readonly tradeName: string
+  readonly group: GrazerGroup
+  /** Size of a grown trade animal in a tank. */
+  readonly adultSize_cm: number
+  readonly sizeMeasure: string
+  /** Live mass at that size: molluscs with shell, hermits without the borrowed one. */
+  readonly wetMass_g: number
+  /** What a hungry grown animal eats at its best temperature with algae only, g dry d⁻¹. */
+  readonly consumption: Range
+  /** Key of the rule the figure was made by, see `consumptionRules`. */
+  readonly consumptionRule: string
+  readonly consumptionNote?: string
+  /** Sources where the figure is the row's own. */
+  readonly consumptionSources?: readonly string[]
+  /** Share of eaten organic matter absorbed, 0 to 1; the rest is faeces. */
+  readonly assimilationOrganic: number
+  readonly assimilationNitrogen: number
+  readonly mouth: MouthKey
+  /** Ending of the fact grazing.appetite_left.<appetite>. */
+  readonly appetite: 'algae_only' | 'fish' | 'blenny' | 'crustacean'
+  /** Share of the area of that kind of surface the animal gets to within a week, 0 to 1. */
+  readonly reach: Readonly<Record<SurfaceKindKey, number>>
+  readonly temperature_C: { readonly min: number; readonly best: number; readonly max: number }
+  /** Nominal inner volume of the vessel. */
+  readonly volume_L: { readonly least: number; readonly comfortable: number }
+  readonly volumeSource?: string
+  readonly activePeriod: string
+  readonly hazards: readonly string[]
+  readonly reefSafe: 'yes' | 'with caution' | 'no'
+  readonly reefSafeReason: string
+  readonly provenance: Readonly<
+    Record<
+      'size' | 'consumption' | 'assimilation' | 'reach' | 'temperature' | 'volume' | 'safety',
+      Provenance
+    >
+  >
+  readonly note?: string
+}
+
+/** How consumption of many taxa was made from their mass. */
+export interface ConsumptionRule {
+  readonly key: string
+  readonly title: string
+  readonly text: string
+  readonly sources: readonly string[]
+}
+
+const all = list as readonly Grazer[]
+const byTaxon = new Map(all.map((one) => [one.taxon, one]))
+
+/** All grazers, in the order of the table: snails first, pods last. */
+export const grazers = (): readonly Grazer[] => all
+
+/** The grazer of a taxon as the catalogue spells it; undefined where it has none. */
+export const grazer = (taxon: string): Grazer | undefined => byTaxon.get(taxon)
+
+/** The rules that figures of consumption were made by. */
+export const consumptionRules = (): readonly ConsumptionRule[] => rules

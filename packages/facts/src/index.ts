@@ -1,0 +1,25 @@
+export { type AlgaeKind, algaeKind, algaeKinds } from './algae-kind.ts'
+export { fact, facts } from './catalogue.ts'
+export { type CoralBand, coralBand, coralBands } from './coral-band.ts'
+export type { Fact, Provenance, Range } from './fact.ts'
+export { type FeedKind, feedKind, feedKinds } from './feed-kind.ts'
+export {
+  type ConsumptionRule,
+  consumptionRules,
+  type Grazer,
+  type GrazerGroup,
+  grazer,
+  grazers,
+} from './grazer.ts'
+export { consumptionId } from './grazer-facts.ts'
+export { type Mouth, type MouthKey, mouth, mouths } from './mouth.ts'
+export { type Source, source, sources } from './source.ts'
+export {
+  type PatchKey,
+  type SurfaceKindFacts,
+  type SurfaceKindKey,
+  surfaceKind,
+  surfaceKinds,
+} from './surface-kind.ts'
+export { type Taste, taste } from './taste.ts'
+export { UnknownKey, type UnknownKeyIssue } from './unknown-key.ts'
