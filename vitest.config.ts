@@ -1,5 +1,13 @@
 import { defineConfig } from 'vitest/config'
+import { browserFlags, findBrowser } from './scripts/find-browser.mjs'
 import { plugins } from './vite.shared.ts'
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** How playwright-core starts the browser of this machine: `chromium.launch(inject('browser'))`. */
+    browser: { executablePath: string; args: string[] }
+  }
+}
 
 export default defineConfig({
   plugins: plugins(),
@@ -9,7 +17,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
-          include: ['{packages,apps,validation,bench,examples,scripts}/**/*.test.{ts,tsx,mjs}'],
+          include: ['{packages,apps,validation,bench,examples,scripts}/**/*.test.{ts,tsx}'],
           exclude: ['**/node_modules/**', '**/dist/**', '**/*.browser.test.ts'],
         },
       },
@@ -18,6 +26,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['apps/web/**/*.browser.test.ts'],
+          provide: { browser: { executablePath: findBrowser() ?? '', args: browserFlags() } },
           testTimeout: 60_000,
           hookTimeout: 120_000,
           fileParallelism: false,
