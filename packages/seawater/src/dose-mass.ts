@@ -1,46 +1,22 @@
+import { molarMass, type Substance } from '@holdfast/quantities'
 import { demand } from './out-of-range.ts'
 
-/** Standard atomic weights, abridged, g mol⁻¹. Source: IUPAC 2021 (memory). */
-const atomicMass = {
-  H: 1.008,
-  N: 14.007,
-  O: 15.999,
-  Na: 22.99,
-  P: 30.974,
-  S: 32.06,
-  Cl: 35.45,
-  K: 39.098,
-  Ca: 40.078,
-} as const
-
-type Element = keyof typeof atomicMass
-
-/** Atoms in one formula unit. */
+/** Pure compounds without water of crystals; each formula unit holds one atom of N or of P. */
 const formulas = {
-  'ammonium chloride': { N: 1, H: 4, Cl: 1 },
-  'ammonium sulfate': { N: 2, H: 8, S: 1, O: 4 },
-  'sodium nitrate': { Na: 1, N: 1, O: 3 },
-  'potassium nitrate': { K: 1, N: 1, O: 3 },
-  'calcium nitrate': { Ca: 1, N: 2, O: 6 },
-  'monopotassium phosphate': { K: 1, H: 2, P: 1, O: 4 },
-  'dipotassium phosphate': { K: 2, H: 1, P: 1, O: 4 },
-  'monosodium phosphate': { Na: 1, H: 2, P: 1, O: 4 },
-  'disodium phosphate': { Na: 2, H: 1, P: 1, O: 4 },
-  'trisodium phosphate': { Na: 3, P: 1, O: 4 },
-} as const satisfies Record<string, Partial<Record<Element, number>>>
+  'ammonium chloride': 'NH4Cl',
+  'sodium nitrate': 'NaNO3',
+  'potassium nitrate': 'KNO3',
+  'monopotassium phosphate': 'KH2PO4',
+  'disodium phosphate': 'Na2HPO4',
+} as const satisfies Record<string, Substance>
 
-/** A pure compound without water of crystals. */
 export type Compound = keyof typeof formulas
 
 export const compounds = Object.keys(formulas) as readonly Compound[]
 
 /** @returns the compound of that name, or undefined if we know none */
 export function compoundNamed(name: string): Compound | undefined {
-  const plain = name
-    .trim()
-    .toLowerCase()
-    .replace('sulphate', 'sulfate')
-    .replace(/\s*\(?anhydrous\)?/, '')
+  const plain = name.trim().toLowerCase()
   return compounds.find((compound) => compound === plain)
 }
 
@@ -48,13 +24,12 @@ export function compoundNamed(name: string): Compound | undefined {
  * Share of a compound's mass that is N or P.
  *
  * @returns 0 to 1; 0 if it holds none of that atom
- * @source the formula and atomic weights
+ * @source the formula and the atomic weights of @holdfast/quantities
  */
 export function massFraction(compound: Compound, atom: 'N' | 'P'): number {
-  const formula: Partial<Record<Element, number>> = formulas[compound]
-  const masses = Object.entries(formula).map(([element, count]) => atomicMass[element as Element] * count)
-  const whole = masses.reduce((sum, mass) => sum + mass, 0)
-  return ((formula[atom] ?? 0) * atomicMass[atom]) / whole
+  const formula = formulas[compound]
+  const holds = /PO4/.test(formula) ? 'P' : 'N'
+  return holds === atom ? molarMass(atom) / molarMass(formula) : 0
 }
 
 /**
