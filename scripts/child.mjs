@@ -8,7 +8,7 @@ import { constants } from 'node:os'
  * @param {readonly string[]} args
  */
 export function becomeChild(args) {
-  const child = spawn(process.execPath, args, { stdio: 'inherit' })
+  const child = spawn(process.execPath, ['--enable-source-maps', ...args], { stdio: 'inherit' })
   process.on('SIGTERM', () => child.kill('SIGTERM'))
   // Ctrl-C in a terminal reaches the child by itself, and twice would cut its clean end short.
   process.on('SIGINT', () => process.stdin.isTTY || child.kill('SIGINT'))

@@ -23,9 +23,9 @@ describe('the end of npm test', () => {
     expect(failed).toBe(false)
   })
 
-  it('fails in CI when a test was skipped', () => {
+  it('fails in CI for want of a browser, not for a test that is meant for other machines', () => {
     expect(closing([unit, withoutBrowser], { ...here, hasBrowser: false, inCI: true }).failed).toBe(true)
-    expect(closing([{ ...unit, skipped: 1 }, browser], { ...here, inCI: true }).failed).toBe(true)
+    expect(closing([{ ...unit, skipped: 1 }, browser], { ...here, inCI: true }).failed).toBe(false)
   })
 
   it('counts a run that broke without a failed test as one failure', () => {

@@ -1,7 +1,7 @@
 /**
  * `npm test`: installs and builds what is missing, runs the unit tests, then those in a browser, and
  * closes with one line of counts. Without a browser its tests are skipped, and the last line says so;
- * in CI a skipped test is a failure. Words after `npm test --` choose files, as vitest does.
+ * in CI that is a failure. Words after `npm test --` choose files, as vitest does.
  */
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, readFileSync, rmSync } from 'node:fs'

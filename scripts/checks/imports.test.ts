@@ -161,10 +161,10 @@ it('lets the configuration of a package use the configuration of the project, an
   const configured = tree({
     'apps/web/package.json': manifest(),
     'apps/web/vite.config.ts': `import { plugins } from '../../vite.shared.ts'\nexport default plugins()`,
-    'apps/web/src/main.ts': `import { plugins } from '../../../vite.shared.ts'\nexport default plugins()`,
+    'apps/web/main.ts': `import { plugins } from '../../vite.shared.ts'\nexport default plugins()`,
   })
   expect(importIssues(configured)).toEqual([
-    expect.stringMatching(/^apps\/web\/src\/main.ts:1: .*leaves apps\/web/),
+    expect.stringMatching(/^apps\/web\/main.ts:1: .*leaves apps\/web/),
   ])
 })
 

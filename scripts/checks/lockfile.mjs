@@ -3,8 +3,9 @@
  * platform we run on (npm is known to drop those of other platforms), a checksum for each package,
  * and no install script that nobody has looked at.
  */
-import { readFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { runAlone } from './report.mjs'
+import { manifestOf, packageFolders } from './sources.mjs'
 
 /**
  * @typedef {object} LockedPackage
@@ -15,6 +16,8 @@ import { runAlone } from './report.mjs'
  * @property {boolean} [hasInstallScript]
  * @property {string[]} [os]
  * @property {string[]} [cpu]
+ * @property {Record<string, string>} [dependencies]
+ * @property {Record<string, string>} [devDependencies]
  * @property {Record<string, string>} [optionalDependencies]
  */
 
@@ -98,4 +101,28 @@ function nameOf(path) {
   return path.slice(path.lastIndexOf('node_modules/') + 'node_modules/'.length)
 }
 
-runAlone(import.meta.url, () => lockfileIssues(JSON.parse(readFileSync('package-lock.json', 'utf8'))))
+/**
+ * Where the lockfile was made for other package.json files than those that are there: `npm ci` refuses
+ * that, so a fresh clone would not install.
+ *
+ * @param {Lockfile} lockfile
+ * @param {Readonly<Record<string, import('./sources.mjs').Manifest>>} manifests by folder, '' for the root
+ * @returns {string[]}
+ */
+export function outOfStep({ packages }, manifests) {
+  const asks = (/** @type {import('./sources.mjs').Manifest | undefined} */ of) =>
+    JSON.stringify([of?.dependencies, of?.devDependencies].map((group) => Object.entries(group ?? {}).sort()))
+  return Object.entries(manifests)
+    .filter(([folder, manifest]) => asks(manifest) !== asks(packages[folder]))
+    .map(
+      ([folder]) => `package-lock.json: does not know what ${folder}/package.json asks for. Run npm install.`,
+    )
+}
+
+runAlone(import.meta.url, () => {
+  /** @type {Lockfile} */
+  const lockfile = JSON.parse(readFileSync('package-lock.json', 'utf8'))
+  const folders = ['', ...packageFolders('.').filter((folder) => existsSync(`${folder}/package.json`))]
+  const manifests = Object.fromEntries(folders.map((folder) => [folder, manifestOf('.', folder)]))
+  return [...lockfileIssues(lockfile), ...outOfStep(lockfile, manifests)]
+})

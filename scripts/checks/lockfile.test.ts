@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { root } from '../root.mjs'
-import { lockfileIssues } from './lockfile.mjs'
+import { lockfileIssues, outOfStep } from './lockfile.mjs'
 
 /** The lockfile of the project, to be doctored. */
 const lock = (): { packages: Record<string, Record<string, unknown>> } =>
@@ -65,5 +65,24 @@ describe('the lockfile of this project', () => {
     const doctored = lock()
     delete doctored.packages['node_modules/zod'].integrity
     expect(lockfileIssues(doctored)).toEqual(['node_modules/zod: has no checksum (integrity).'])
+  })
+})
+
+describe('a lockfile beside package.json files', () => {
+  const made = { packages: { 'packages/facts': { dependencies: { zod: '^4.0.0', hono: '*' } } } }
+
+  it('is in step when they ask for the same, in any order', () => {
+    expect(outOfStep(made, { 'packages/facts': { dependencies: { hono: '*', zod: '^4.0.0' } } })).toEqual([])
+  })
+
+  it('is out of step when one asks for another version, for one more, or is new', () => {
+    const changed = outOfStep(made, {
+      'packages/facts': { dependencies: { hono: '*', zod: '^4.1.0' } },
+      'packages/new': { dependencies: { zod: '^4.0.0' } },
+    })
+    expect(changed).toEqual([
+      expect.stringContaining('packages/facts'),
+      expect.stringContaining('packages/new'),
+    ])
   })
 })

@@ -25,13 +25,18 @@ export function isSource(path) {
 }
 
 /**
- * Tests, what tests share (testing/, conformance/), configuration of the tools, and what runs when the project is
- * built (build/): on a developer's machine, with Node, and never shipped.
+ * Tests, what tests share (testing/, conformance/), configuration of the tools, what runs when the
+ * project is built (build/), and the folders that look at it from outside: they run on a developer's
+ * machine, with Node, and are never shipped.
  *
  * @param {string} path
  */
 export function isForDevelopers(path) {
-  return /\.(test|config)\.(ts|tsx|mjs)$/.test(path) || /\/(testing|conformance|build)\//.test(path)
+  return [
+    /\.(test|config)\.(ts|tsx|mjs)$/,
+    /\/(testing|conformance|build)\//,
+    /^(validation|bench|examples)\//,
+  ].some((pattern) => pattern.test(path))
 }
 
 /**
