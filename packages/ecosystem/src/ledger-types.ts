@@ -20,7 +20,12 @@ export interface Ledger {
   readonly to: Day
   readonly rows: readonly LedgerRow[]
   /** Of every account, µmol at the start and at the end. */
-  readonly balances: readonly { readonly account: string; readonly atom: Atom; readonly start_umol: number; readonly end_umol: number }[]
+  readonly balances: readonly {
+    readonly account: string
+    readonly atom: Atom
+    readonly start_umol: number
+    readonly end_umol: number
+  }[]
   /** What the system has and no process covers yet. */
   readonly notModelled: readonly string[]
 }

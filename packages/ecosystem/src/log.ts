@@ -4,12 +4,7 @@
  */
 export type Day = number
 
-export type ObservedQuantity =
-  | 'nitrate'
-  | 'phosphate'
-  | 'ammonia'
-  | 'nitrite'
-  | 'cover'
+export type ObservedQuantity = 'nitrate' | 'phosphate' | 'ammonia' | 'nitrite' | 'cover'
 
 /**
  * One reading. Nitrate mg/L as NO3, phosphate mg/L as PO4, ammonia mg/L of total ammonia as N,
@@ -29,15 +24,44 @@ export interface Observation {
 
 /** What happened to the system at an instant, or what changed from then on. */
 export type Event = { readonly day: Day; readonly entry?: string } & (
-  | { readonly kind: 'water change'; readonly volume_L: number; readonly water?: { readonly NO3_mg_L: number; readonly PO4_mg_L: number } }
+  | {
+      readonly kind: 'water change'
+      readonly volume_L: number
+      readonly water?: { readonly NO3_mg_L: number; readonly PO4_mg_L: number }
+    }
   | { readonly kind: 'media placed'; readonly mass_g: number }
   | { readonly kind: 'media removed' }
   | { readonly kind: 'feed change'; readonly g_per_day: number }
-  | { readonly kind: 'equipment change'; readonly equipment: string; readonly changes: Readonly<Record<string, unknown>> }
-  | { readonly kind: 'hand removal'; readonly surface: string; readonly algae: string; readonly share: number; readonly leftToDrift: boolean }
+  | {
+      readonly kind: 'equipment change'
+      readonly equipment: string
+      readonly changes: Readonly<Record<string, unknown>>
+    }
+  | {
+      readonly kind: 'hand removal'
+      readonly surface: string
+      readonly algae: string
+      readonly share: number
+      readonly leftToDrift: boolean
+    }
   | { readonly kind: 'dose'; readonly substance: DosedSubstance; readonly mass_g: number }
-  | { readonly kind: 'animals added'; readonly taxon: string; readonly count: number; readonly mass_g?: number }
-  | { readonly kind: 'animals lost'; readonly taxon: string; readonly count: number; readonly mass_g?: number }
+  | {
+      readonly kind: 'animals added'
+      readonly taxon: string
+      readonly count: number
+      readonly mass_g?: number
+    }
+  | {
+      readonly kind: 'animals lost'
+      readonly taxon: string
+      readonly count: number
+      readonly mass_g?: number
+    }
 )
 
-export type DosedSubstance = 'ammonium chloride' | 'sodium nitrate' | 'potassium nitrate' | 'monopotassium phosphate' | 'disodium phosphate'
+export type DosedSubstance =
+  | 'ammonium chloride'
+  | 'sodium nitrate'
+  | 'potassium nitrate'
+  | 'monopotassium phosphate'
+  | 'disodium phosphate'

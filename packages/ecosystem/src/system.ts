@@ -100,11 +100,7 @@ export interface Feed {
   readonly dry_fraction?: number
 }
 
-export type Equipment =
-  | WaterChangeRoutine
-  | Skimmer
-  | FerricMediaReactor
-  | OtherEquipment
+export type Equipment = WaterChangeRoutine | Skimmer | FerricMediaReactor | OtherEquipment
 
 /** The routine of water changes; changes that happened are events. */
 export interface WaterChangeRoutine {

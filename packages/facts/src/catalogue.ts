@@ -1,11 +1,13 @@
 import { algaeFacts } from './algae-facts.ts'
 import algaeCommon from './data/algae-common.json' with { type: 'json' }
+import bodies from './data/bodies.json' with { type: 'json' }
 import chemistry from './data/chemistry.json' with { type: 'json' }
 import feeding from './data/feeding.json' with { type: 'json' }
 import grazing from './data/grazing.json' with { type: 'json' }
 import kit from './data/kit.json' with { type: 'json' }
 import mineralisation from './data/mineralisation.json' with { type: 'json' }
 import nitrification from './data/nitrification.json' with { type: 'json' }
+import stands from './data/stands.json' with { type: 'json' }
 import surfaceTransfer from './data/surface-transfer.json' with { type: 'json' }
 import water from './data/water.json' with { type: 'json' }
 import type { Fact } from './fact.ts'
@@ -15,11 +17,13 @@ import { UnknownKey } from './unknown-key.ts'
 // One line a family; the numbers of algae kinds and grazers come from their own tables.
 const all: readonly Fact[] = [
   ...(feeding as readonly Fact[]),
+  ...(bodies as readonly Fact[]),
   ...(mineralisation as readonly Fact[]),
   ...(nitrification as readonly Fact[]),
   ...(chemistry as readonly Fact[]),
   ...(water as readonly Fact[]),
   ...(algaeCommon as readonly Fact[]),
+  ...(stands as readonly Fact[]),
   ...algaeFacts,
   ...(grazing as readonly Fact[]),
   ...grazerFacts,

@@ -1,0 +1,25 @@
+import { fileURLToPath } from 'node:url'
+import { type Plugin, runnerImport } from 'vite'
+import type { Process } from '../src/declare/index.ts'
+import type * as Generate from './generate.ts'
+
+const id = 'virtual:holdfast-kernel'
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url))
+
+/** Builds the kernel out of the declarations whenever the app, a program or the tests are built. */
+export function kernelPlugin(): Plugin {
+  return {
+    name: 'holdfast-kernel',
+    resolveId: (source) => (source === id ? `\0${id}` : undefined),
+    async load(resolved) {
+      if (resolved !== `\0${id}`) return undefined
+      const { module } = await runnerImport<{
+        declarations: readonly Process[]
+        generateKernel: typeof Generate.generateKernel
+      }>(here('./kernel-source.ts'))
+      for (const folder of ['declare', 'processes', 'events', 'accounts'])
+        this.addWatchFile(here(`../src/${folder}/index.ts`))
+      return module.generateKernel(module.declarations)
+    },
+  }
+}

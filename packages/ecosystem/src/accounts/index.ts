@@ -1,0 +1,4 @@
+export * from './inside.ts'
+export * from './outside.ts'
+export * from './surface.ts'
+export * from './water.ts'

@@ -1,0 +1,63 @@
+/**
+ * Coefficients of the stabilised explicit Runge-Kutta-Chebyshev method of second order (Sommeijer,
+ * Shampine & Verwer 1998, J Comput Appl Math 88:315, doi:10.1016/S0377-0427(97)00219-7; formulas as
+ * recalled, the order and the reach on the negative axis are tested).
+ */
+export interface Coefficients {
+  readonly stages: number
+  readonly first: number
+  /** For stage j from 2: on the start, on the stage before, on the one before that. */
+  readonly onStart: Float64Array
+  readonly onLast: Float64Array
+  readonly onBefore: Float64Array
+  /** Times the step: on the rates of the stage before, on the rates at the start. */
+  readonly onRate: Float64Array
+  readonly onFirstRate: Float64Array
+}
+
+const damping = 2 / 13
+const made = new Map<number, Coefficients>()
+
+/** @param stages at least 2 */
+export function coefficients(stages: number): Coefficients {
+  const known = made.get(stages)
+  if (known) return known
+  const w0 = 1 + damping / (stages * stages)
+  const t = new Float64Array(stages + 1)
+  const dt = new Float64Array(stages + 1)
+  const ddt = new Float64Array(stages + 1)
+  t[0] = 1
+  t[1] = w0
+  dt[1] = 1
+  for (let j = 2; j <= stages; j++) {
+    t[j] = 2 * w0 * t[j - 1] - t[j - 2]
+    dt[j] = 2 * t[j - 1] + 2 * w0 * dt[j - 1] - dt[j - 2]
+    ddt[j] = 4 * dt[j - 1] + 2 * w0 * ddt[j - 1] - ddt[j - 2]
+  }
+  const w1 = dt[stages] / ddt[stages]
+  const b = new Float64Array(stages + 1)
+  for (let j = 2; j <= stages; j++) b[j] = ddt[j] / (dt[j] * dt[j])
+  b[0] = b[2]
+  b[1] = b[2]
+  const onStart = new Float64Array(stages + 1)
+  const onLast = new Float64Array(stages + 1)
+  const onBefore = new Float64Array(stages + 1)
+  const onRate = new Float64Array(stages + 1)
+  const onFirstRate = new Float64Array(stages + 1)
+  for (let j = 2; j <= stages; j++) {
+    onLast[j] = (2 * b[j] * w0) / b[j - 1]
+    onBefore[j] = -b[j] / b[j - 2]
+    onStart[j] = 1 - onLast[j] - onBefore[j]
+    onRate[j] = (2 * b[j] * w1) / b[j - 1]
+    onFirstRate[j] = -(1 - b[j - 1] * t[j - 1]) * onRate[j]
+  }
+  const result = { stages, first: b[1] * w1, onStart, onLast, onBefore, onRate, onFirstRate }
+  made.set(stages, result)
+  return result
+}
+
+/** Stages that keep a step of `step` days stable when the fastest decay is `radius` per day. */
+export const stagesFor = (step: number, radius: number): number => {
+  const stages = 1 + Math.floor(Math.sqrt(1 + 1.54 * step * radius))
+  return stages < 2 ? 2 : stages
+}

@@ -1,0 +1,3 @@
+export * from './between.ts'
+export * from './equations.ts'
+export * from './integrate.ts'

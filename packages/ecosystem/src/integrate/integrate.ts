@@ -1,0 +1,222 @@
+import { pow } from '@holdfast/elementary'
+import { coefficients, stagesFor } from './chebyshev.ts'
+import { type Equations, scatter } from './equations.ts'
+import { limit, limiterWork } from './limiter.ts'
+import { radiusWork, spectralRadius } from './spectral-radius.ts'
+
+export interface Statistics {
+  steps: number
+  rejected: number
+  /** Steps in which an outflow had to be scaled to keep an account from falling below zero. */
+  limited: number
+  evaluations: number
+}
+
+export interface IntegratorSettings {
+  /** Relative tolerance of a step. */
+  readonly tolerance: number
+  /** Longest and shortest step, days. */
+  readonly longest: number
+  readonly shortest: number
+}
+
+export const usualSettings: IntegratorSettings = { tolerance: 1e-3, longest: 7, shortest: 1e-6 }
+
+/** A stretch between two states, for what lies between. */
+export interface Step {
+  readonly from: number
+  readonly to: number
+  readonly before: Float64Array
+  readonly after: Float64Array
+  readonly slopeBefore: Float64Array
+  readonly slopeAfter: Float64Array
+}
+
+/** Fewest stages are cheap, many stages are a sign that the step should be shorter. */
+const mostStages = 250
+/** Accepted steps after which the fastest decay is looked for again. */
+const radiusHolds = 25
+
+/**
+ * Advances the states of one model through time, from event to event.
+ *
+ * The method is explicit and stabilised (chebyshev.ts): mildly stiff equations need no Jacobian. It is
+ * written in whole flows: each stage sums flows and adds them to the states, so that conservation holds
+ * by construction and the ledger is the sum of the very flows that moved the states.
+ */
+export class Integrator {
+  readonly statistics: Statistics = { steps: 0, rejected: 0, limited: 0, evaluations: 0 }
+  /** Sum of all flows so far; the ledger. */
+  readonly totals: Float64Array
+  private readonly flows: readonly [Float64Array, Float64Array, Float64Array]
+  private readonly rate0: Float64Array
+  private readonly rateJ: Float64Array
+  private readonly stage: Float64Array
+  private readonly next: Float64Array
+  private readonly slope0: Float64Array
+  private readonly slope1: Float64Array
+  private readonly weight: Float64Array
+  private readonly limiter
+  private readonly radius
+  private step = 0.02
+  private fastest = 0
+  private sinceRadius = radiusHolds
+
+  constructor(
+    private readonly equations: Equations,
+    readonly y: Float64Array,
+    private readonly settings: IntegratorSettings = usualSettings,
+  ) {
+    const { states, fluxes } = equations
+    const overFluxes = (): Float64Array => new Float64Array(fluxes)
+    const overStates = (): Float64Array => new Float64Array(states)
+    this.totals = overFluxes()
+    this.flows = [overFluxes(), overFluxes(), overFluxes()]
+    this.rate0 = overFluxes()
+    this.rateJ = overFluxes()
+    this.stage = overStates()
+    this.next = overStates()
+    this.slope0 = overStates()
+    this.slope1 = overStates()
+    this.weight = overStates()
+    this.limiter = limiterWork(states)
+    this.radius = radiusWork(equations)
+  }
+
+  /**
+   * Runs from one day to another; no event lies between.
+   *
+   * @param onStep is told of every accepted step; what it gets is overwritten by the next
+   */
+  run(from: number, to: number, onStep?: (step: Step) => void): void {
+    let day = from
+    this.slopes(this.y, this.rate0, this.slope0)
+    this.sinceRadius = radiusHolds
+    while (day < to) {
+      const left = to - day
+      let step = Math.min(this.step, this.settings.longest)
+      // Two halves rather than a whole and a crumb.
+      if (step >= left) step = left
+      else if (step > left / 2) step = left / 2
+      const [taken, error] = this.attempt(step)
+      if (!taken) continue
+      const end = step === left ? to : day + step
+      onStep?.({
+        from: day,
+        to: end,
+        before: this.y,
+        after: this.next,
+        slopeBefore: this.slope0,
+        slopeAfter: this.slope1,
+      })
+      this.y.set(this.next)
+      const sums = this.flows[2]
+      for (let k = 0; k < sums.length; k++) this.totals[k] += sums[k]
+      this.rate0.set(this.rateJ)
+      this.slope0.set(this.slope1)
+      day = end
+      const grow = error > 0 ? 0.8 * pow(error, -1 / 3) : 5
+      // The last step before an event may be short for that reason alone: do not learn from it.
+      const proposal = step * Math.max(0.2, Math.min(5, grow))
+      this.step = step < this.step && proposal > step ? Math.max(proposal, this.step) : proposal
+    }
+  }
+
+  /** Tries one step; leaves the new states in `next`, the flows in `flows[2]`, the new rates in `rateJ`. */
+  private attempt(step: number): readonly [boolean, number] {
+    const { equations, settings, weight, y } = this
+    for (let i = 0; i < y.length; i++)
+      weight[i] =
+        equations.tolerance[i] > 0 ? equations.tolerance[i] + settings.tolerance * Math.abs(y[i]) : 0
+    if (this.sinceRadius >= radiusHolds) {
+      this.fastest = spectralRadius(equations, y, this.slope0, weight, this.radius)
+      this.sinceRadius = 0
+    }
+    const stages = stagesFor(step, this.fastest)
+    if (stages > mostStages) {
+      this.step = step / 2
+      return [false, 1]
+    }
+    this.stages(step, stages)
+    const sums = this.flows[2]
+    this.next.set(y)
+    scatter(equations, sums, this.next)
+    const lowest = this.deepest()
+    if (lowest > 1 && step > settings.shortest) return this.reject(step / 2)
+    if (lowest > 0) {
+      limit(equations, y, sums, this.limiter)
+      this.next.set(y)
+      scatter(equations, sums, this.next)
+      this.statistics.limited++
+    }
+    this.slopes(this.next, this.rateJ, this.slope1)
+    const error = this.error(step)
+    if (error > 1 && step > settings.shortest)
+      return this.reject(step * Math.max(0.1, 0.8 * pow(error, -1 / 3)))
+    this.statistics.steps++
+    this.sinceRadius++
+    return [true, error]
+  }
+
+  private reject(step: number): readonly [boolean, number] {
+    this.statistics.rejected++
+    this.step = Math.max(step, this.settings.shortest)
+    this.sinceRadius = radiusHolds
+    return [false, 1]
+  }
+
+  private stages(step: number, stages: number): void {
+    const { equations, rate0, rateJ, stage, y } = this
+    const c = coefficients(stages)
+    let [before, last, sums] = [this.flows[0], this.flows[1], this.flows[2]]
+    before.fill(0)
+    for (let k = 0; k < last.length; k++) last[k] = c.first * step * rate0[k]
+    for (let j = 2; j <= stages; j++) {
+      stage.set(y)
+      scatter(equations, last, stage)
+      equations.rates(stage, rateJ)
+      this.statistics.evaluations++
+      const onLast = c.onLast[j]
+      const onBefore = c.onBefore[j]
+      const onRate = c.onRate[j] * step
+      const onFirstRate = c.onFirstRate[j] * step
+      for (let k = 0; k < sums.length; k++)
+        sums[k] = onLast * last[k] + onBefore * before[k] + onRate * rateJ[k] + onFirstRate * rate0[k]
+      const free = before
+      before = last
+      last = sums
+      sums = free
+    }
+    if (last !== this.flows[2]) this.flows[2].set(last)
+  }
+
+  /** How far the new states lie below zero, in tolerances; 0 when none does. */
+  private deepest(): number {
+    let deepest = 0
+    for (let i = 0; i < this.next.length; i++) {
+      if (this.equations.floored[i] === 0 || this.next[i] >= 0) continue
+      const depth = -this.next[i] / this.equations.tolerance[i]
+      if (depth > deepest) deepest = depth
+    }
+    return deepest
+  }
+
+  private error(step: number): number {
+    let sum = 0
+    let counted = 0
+    for (let i = 0; i < this.y.length; i++) {
+      if (this.weight[i] === 0) continue
+      const estimate = 0.8 * (this.y[i] - this.next[i]) + 0.4 * step * (this.slope0[i] + this.slope1[i])
+      sum += (estimate / this.weight[i]) * (estimate / this.weight[i])
+      counted++
+    }
+    return Math.sqrt(sum / counted)
+  }
+
+  private slopes(y: Float64Array, rates: Float64Array, slope: Float64Array): void {
+    this.equations.rates(y, rates)
+    this.statistics.evaluations++
+    slope.fill(0)
+    scatter(this.equations, rates, slope)
+  }
+}

@@ -1,0 +1,67 @@
+import type { Atom, Ledger } from '../ledger-types.ts'
+
+/** What a stream across the border is called, on the page as in questions about a system. */
+export type Source = 'feed' | 'source_water' | 'salt' | 'dose' | 'animals_added' | 'air'
+export type Export =
+  | 'foam'
+  | 'water_change'
+  | 'ferric_media'
+  | 'hand_removed_algae'
+  | 'animals_removed'
+  | 'air'
+
+const sources: Readonly<Record<string, Source>> = {
+  'outside.feed': 'feed',
+  'outside.source-water': 'source_water',
+  'outside.salt': 'salt',
+  'outside.dose': 'dose',
+  'outside.animals': 'animals_added',
+  'outside.inorganic-carbon': 'air',
+}
+
+const destinations: Readonly<Record<string, Export>> = {
+  'outside.skimmate': 'foam',
+  'outside.discarded-water': 'water_change',
+  'outside.spent-media': 'ferric_media',
+  'outside.hand-removed': 'hand_removed_algae',
+  'outside.animals': 'animals_removed',
+  'outside.inorganic-carbon': 'air',
+}
+
+export interface Border {
+  /** µmol over the span that came in and went out, by name. */
+  readonly inputs: ReadonlyMap<Source, number>
+  readonly exports: ReadonlyMap<Export, number>
+  /** µmol that the inside holds more (or less) at the end. */
+  readonly stored: number
+}
+
+/**
+ * What crossed the border of the system in a span. Ferric media count as an export when they take
+ * phosphate out of the water, though it leaves only when they are swapped: they are no part of the
+ * living system.
+ */
+export function border(ledger: Ledger, atom: Atom): Border {
+  const inputs = new Map<Source, number>()
+  const exports = new Map<Export, number>()
+  const add = <K>(map: Map<K, number>, key: K, amount: number): void => {
+    map.set(key, (map.get(key) ?? 0) + amount)
+  }
+  for (const row of ledger.rows) {
+    if (row.atom !== atom) continue
+    const source = sources[row.from]
+    const target = destinations[row.to]
+    if (source !== undefined) add(inputs, source, row.amount_umol)
+    else if (target !== undefined && row.from !== 'media.ferric') add(exports, target, row.amount_umol)
+    if (row.to === 'media.ferric') add(exports, 'ferric_media', row.amount_umol)
+  }
+  let stored = 0
+  for (const balance of ledger.balances)
+    if (
+      balance.atom === atom &&
+      !balance.account.startsWith('outside.') &&
+      balance.account !== 'media.ferric'
+    )
+      stored += balance.end_umol - balance.start_umol
+  return { inputs, exports, stored }
+}

@@ -1,0 +1,2 @@
+export * from './border.ts'
+export * from './ledger.ts'

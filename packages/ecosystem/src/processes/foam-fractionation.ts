@@ -1,0 +1,54 @@
+import { outside, water } from '../accounts/index.ts'
+import { carry, fact, process, setting } from '../declare/index.ts'
+import type { Skimmer } from '../system.ts'
+import { type InSystem, volumeOf } from './readings.ts'
+
+interface Running extends InSystem {
+  readonly skimmer: Skimmer
+  readonly index: number
+}
+
+/** Setting that is 1 while the skimmer runs. */
+export const runningSetting = (index: number): string => `skimmer ${index} running`
+/** Setting that a lever multiplies. */
+export const foamFactorSetting = 'foam factor'
+
+export const foamFractionation = process<Running>({
+  id: 'foam-fractionation',
+  title: 'Foam fractionation',
+  says: 'Foam takes particles and the organics that gather at a bubble; nitrate and phosphate it leaves.',
+  source: 'feldman-2009',
+  each: (system) =>
+    system.equipment
+      .filter((item): item is Skimmer => item.kind === 'skimmer')
+      .map((skimmer, index) => ({ name: `skimmer ${index + 1}`, of: { system, skimmer, index } })),
+  reads: {
+    running: setting(
+      ({ index }) => runningSetting(index),
+      '1',
+      () => 1,
+    ),
+    strength: setting(
+      ({ index }) => `skimmer ${index} strength`,
+      '1',
+      ({ skimmer, system }) =>
+        skimmer.rated_for_L === undefined ? 1 : skimmer.rated_for_L / volumeOf(system),
+    ),
+    factor: setting(foamFactorSetting, '1', () => 1),
+  },
+  parameters: { removal: fact('foam.k.tank', 'd⁻¹') },
+  transfers: [
+    carry({
+      from: water.particles,
+      to: outside.skimmate,
+      atoms: ['N', 'P', 'C'],
+      rate: 'removal * strength * running * factor',
+    }),
+    carry({
+      from: water.skimmable,
+      to: outside.skimmate,
+      atoms: ['N', 'P', 'C'],
+      rate: 'removal * strength * running * factor',
+    }),
+  ],
+})

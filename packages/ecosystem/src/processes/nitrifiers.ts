@@ -1,0 +1,93 @@
+import { rock } from '../accounts/index.ts'
+import { type Account, fact, setting } from '../declare/index.ts'
+import type { System } from '../system.ts'
+import { hasRockOrSand, type InSystem, porousArea } from './readings.ts'
+
+/** A group of nitrifiers, and the facts that set it apart. */
+export interface Group extends InSystem {
+  readonly group: Account
+  readonly fastestFact: string
+  readonly halfFact: string
+  readonly yieldFact: string
+  readonly decayFact: string
+}
+
+/**
+ * Two types for each step, quick ones of rich water and slow ones of poor water: one half-saturation
+ * cannot serve both the first weeks and an old tank.
+ */
+export const ammoniaOxidisers: readonly (readonly [string, Omit<Group, 'system'>])[] = [
+  [
+    'of rich water',
+    {
+      group: rock.oxidisersFast,
+      fastestFact: 'nit.aob.mumax',
+      halfFact: 'nit.aob.ks',
+      yieldFact: 'nit.aob.yield_n',
+      decayFact: 'nit.aob.decay',
+    },
+  ],
+  [
+    'of poor water',
+    {
+      group: rock.oxidisersSlow,
+      fastestFact: 'nit.aoa.mumax',
+      halfFact: 'nit.aoa.ks',
+      yieldFact: 'nit.aob.yield_n',
+      decayFact: 'nit.aob.decay',
+    },
+  ],
+]
+
+export const nitriteOxidisers: readonly (readonly [string, Omit<Group, 'system'>])[] = [
+  [
+    'of rich water',
+    {
+      group: rock.nitriteFast,
+      fastestFact: 'nit.nob.mumax',
+      halfFact: 'nit.nob.ks',
+      yieldFact: 'nit.nob.yield_n',
+      decayFact: 'nit.nob.decay',
+    },
+  ],
+  [
+    'of poor water',
+    {
+      group: rock.nitriteSlow,
+      fastestFact: 'nit.nob_poor.mumax',
+      halfFact: 'nit.nob_poor.ks',
+      yieldFact: 'nit.nob.yield_n',
+      decayFact: 'nit.nob.decay',
+    },
+  ],
+]
+
+export const inSystem = (system: System, groups: readonly (readonly [string, Omit<Group, 'system'>])[]) =>
+  hasRockOrSand(system) ? groups.map(([name, group]) => ({ name, of: { system, ...group } })) : []
+
+const sum = (masses: readonly { readonly mass_kg: number }[]): number =>
+  masses.reduce((total, { mass_kg }) => total + mass_kg, 0)
+
+/** What both steps of nitrification read. */
+export const habitat = {
+  rockMass: setting<InSystem>('rock mass', 'kg', ({ system }) => sum(system.rock)),
+  sandMass: setting<InSystem>('sand mass', 'kg', ({ system }) => system.sand?.mass_kg ?? 0),
+  planarArea: setting<InSystem>('porous area', 'm²', ({ system }) => porousArea(system)),
+}
+
+export const growth = {
+  fastest: fact<Group>(({ fastestFact }) => fastestFact, 'd⁻¹'),
+  half: fact<Group>(({ halfFact }) => halfFact, 'µmol L⁻¹'),
+  yield: fact<Group>(({ yieldFact }) => yieldFact, '1'),
+  warming: fact<Group>('nit.q10', '1'),
+  rockArea: fact<Group>('nit.area.rock', 'm² kg⁻¹'),
+  sandArea: fact<Group>('nit.area.sand', 'm² kg⁻¹'),
+  areal: fact<Group>('nit.areal.max_sea', 'µmol m⁻² d⁻¹'),
+  transfer: fact<Group>('coral.s_nh4', 'L m⁻² d⁻¹'),
+}
+
+/** Formulas that both steps share. `fill` is the mass that stands on the surface already. */
+export const capacityTerms = {
+  capacity: { is: 'fastest * q10(warming, temperature) * oxidisers / yield', unit: 'µmol d⁻¹' },
+  supply: { is: 'transfer * planarArea', unit: 'L d⁻¹' },
+}

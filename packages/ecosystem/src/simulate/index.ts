@@ -1,0 +1,3 @@
+export * from './equations-of.ts'
+export * from './simulate.ts'
+export * from './timeline.ts'

@@ -1,0 +1,175 @@
+import type { Block, Model } from '../assemble/model.ts'
+import { scatter } from '../integrate/equations.ts'
+import {
+  between,
+  Integrator,
+  type IntegratorSettings,
+  type Statistics,
+  type Step,
+  usualSettings,
+} from '../integrate/index.ts'
+import { limit, limiterWork } from '../integrate/limiter.ts'
+import type { Day } from '../log.ts'
+import { ends, equationsOf } from './equations-of.ts'
+import type { Moment } from './timeline.ts'
+
+export interface SimulationQuestion {
+  readonly model: Model
+  readonly parameters: Float64Array
+  /** States at the start; left as they are. */
+  readonly start: Float64Array
+  readonly from: Day
+  readonly to: Day
+  readonly timeline: readonly Moment[]
+  /** Days at which the states are wanted, in order. */
+  readonly samples?: readonly Day[]
+  /** Days at which the sums of flows are wanted, in order; the run stops there. */
+  readonly marks?: readonly Day[]
+  /** Settings other than those of the system, such as from an earlier run. */
+  readonly settings?: Float64Array
+  readonly integrator?: IntegratorSettings
+}
+
+export interface Simulation {
+  readonly samples: readonly Float64Array[]
+  readonly marks: readonly Mark[]
+  readonly end: Float64Array
+  readonly settings: Float64Array
+  readonly statistics: Statistics
+}
+
+/** The books at one day: states, and what has flowed since the start. */
+export interface Mark {
+  readonly day: Day
+  readonly states: Float64Array
+  readonly flows: Float64Array
+  readonly eventFlows: Float64Array
+}
+
+/** Runs a model over a span, through its events. A sample on the day of an event is taken before it. */
+export function simulate(question: SimulationQuestion): Simulation {
+  const { model, from, to } = question
+  const settings = Float64Array.from(question.settings ?? model.settings.values)
+  const equations = equationsOf(model, question.parameters, settings)
+  const integrator = new Integrator(
+    equations,
+    Float64Array.from(question.start),
+    question.integrator ?? usualSettings,
+  )
+  const eventFlows = new Float64Array(model.eventFluxes.length)
+  const samples: Float64Array[] = []
+  const marks: Mark[] = []
+  const wanted = question.samples ?? []
+  const markDays = question.marks ?? []
+  const slots = new Map(model.settings.ids.map((id, index) => [id, index]))
+  const happen = eventsOf(model, question.parameters, settings, slots, eventFlows)
+
+  const onStep = (step: Step): void => {
+    while (samples.length < wanted.length && wanted[samples.length] <= step.to) {
+      const into = new Float64Array(model.states.length)
+      between(step, wanted[samples.length], into)
+      samples.push(into)
+    }
+  }
+  const mark = (day: Day): void => {
+    while (marks.length < markDays.length && markDays[marks.length] <= day)
+      marks.push({
+        day,
+        states: Float64Array.from(integrator.y),
+        flows: Float64Array.from(integrator.totals),
+        eventFlows: Float64Array.from(eventFlows),
+      })
+  }
+  const sampleNow = (day: Day): void => {
+    while (samples.length < wanted.length && wanted[samples.length] <= day)
+      samples.push(Float64Array.from(integrator.y))
+  }
+
+  let day = from
+  sampleNow(day)
+  mark(day)
+  const advance = (until: Day): void => {
+    while (day < until) {
+      const nextMark = markDays[marks.length]
+      const stop = nextMark !== undefined && nextMark < until ? Math.max(nextMark, day) : until
+      if (stop > day) integrator.run(day, stop, onStep)
+      day = stop
+      mark(day)
+    }
+  }
+  for (const moment of question.timeline) {
+    if (moment.day >= to) break
+    advance(moment.day)
+    if ('set' in moment) setAll(settings, slots, moment.set)
+    else happen(moment, integrator.y)
+  }
+  advance(to)
+  sampleNow(to)
+  mark(to)
+  return { samples, marks, end: integrator.y, settings, statistics: integrator.statistics }
+}
+
+/** A key with + adds, one with * multiplies; a setting that the model does not read is nothing to it. */
+function setAll(
+  settings: Float64Array,
+  slots: ReadonlyMap<string, number>,
+  values: Readonly<Record<string, number>>,
+): void {
+  for (const [key, value] of Object.entries(values)) {
+    const sign = key[0] === '+' || key[0] === '*' ? key[0] : ''
+    const slot = slots.get(key.slice(sign.length))
+    if (slot === undefined) continue
+    if (sign === '+') settings[slot] = Math.max(0, settings[slot] + value)
+    else if (sign === '*') settings[slot] *= value
+    else settings[slot] = value
+  }
+}
+
+/** Events are flows at an instant: worked out from the states before, limited alike, added whole. */
+function eventsOf(
+  model: Model,
+  parameters: Float64Array,
+  settings: Float64Array,
+  slots: ReadonlyMap<string, number>,
+  sums: Float64Array,
+): (moment: Extract<Moment, { happens: string }>, y: Float64Array) => void {
+  const all = new Float64Array(model.eventFluxes.length)
+  const none = new Float64Array(0)
+  const work = limiterWork(model.states.length)
+  const equations = {
+    states: model.states.length,
+    fluxes: model.eventFluxes.length,
+    ...ends(model.eventFluxes),
+    floored: Uint8Array.from(model.states, (entry) =>
+      entry.kind === 'plain' || entry.account.side === 'inside' ? 1 : 0,
+    ),
+    tolerance: none,
+    rates: () => undefined,
+  }
+  const apply = (block: Block, y: Float64Array): void => {
+    all.fill(0)
+    const { compiled, inputs, names, firstFlux } = block
+    for (let n = 0; n < names.length; n++)
+      compiled.rates(
+        y,
+        settings,
+        parameters,
+        none,
+        inputs,
+        n * compiled.inputs,
+        all,
+        firstFlux + n * compiled.fluxes,
+      )
+    limit(equations, y, all, work)
+    scatter(equations, all, y)
+    for (let k = 0; k < all.length; k++) sums[k] += all[k]
+  }
+  return (moment, y) => {
+    const block = model.events.get(moment.happens)
+    if (!block) return
+    const before = Float64Array.from(settings)
+    setAll(settings, slots, moment.with)
+    apply(block, y)
+    settings.set(before)
+  }
+}

@@ -1,0 +1,156 @@
+import { convert } from '@holdfast/quantities'
+import { type Patch, patches, rock, standAccount, standCover, water } from '../accounts/index.ts'
+import { type Model, stateId } from '../assemble/model.ts'
+import { freundlich } from '../forms/index.ts'
+import type { Day } from '../log.ts'
+import { patchShare } from '../processes/stands.ts'
+import { simulate } from '../simulate/simulate.ts'
+import { timeline } from '../simulate/timeline.ts'
+import type { System } from '../system.ts'
+
+/** What the first readings say of the water. */
+export interface Opening {
+  readonly nitrate_mg_L: number
+  readonly phosphate_mg_L: number
+  readonly ammonia_mg_N_L?: number
+  readonly nitrite_mg_L?: number
+}
+
+/** Rock younger than this starts bare of nitrifiers and of phosphate, days. */
+const youngest = 45
+/** A system is let run this long at most before its log begins, so that waste and nitrifiers find their level. */
+const longestRunIn = 150
+
+export const ageOf = (system: System): number =>
+  Math.max(
+    0,
+    ...system.rock.map(({ age_days }) => age_days),
+    ...system.surfaces.map(({ age_days }) => age_days),
+  )
+
+const parameter = (model: Model, parameters: Float64Array, fact: string): number => {
+  const index = model.parameters.findIndex((entry) => entry.fact === fact)
+  return index < 0 ? Number.NaN : parameters[index]
+}
+
+/**
+ * The states on the first day of a log. An old system has run in: its waste, nitrifiers and sorbed
+ * phosphate are where its own husbandry brings them, and its water is what the first readings say.
+ * A young one starts bare.
+ */
+export function startOf(
+  model: Model,
+  parameters: Float64Array,
+  opening: Opening,
+  firstDay: Day,
+): Float64Array {
+  const y = new Float64Array(model.states.length)
+  const index = new Map(model.states.map((entry, i) => [stateId(entry), i]))
+  const put = (id: string, value: number): void => {
+    const i = index.get(id)
+    if (i !== undefined) y[i] = value
+  }
+  const age = ageOf(model.system)
+  const old = age >= youngest
+  const openWater = (): void => {
+    put(`${water.nitrate.id}/N`, convert(opening.nitrate_mg_L, 'mg NO3 L⁻¹', 'µmol L⁻¹') * model.volume_L)
+    put(`${water.phosphate.id}/P`, convert(opening.phosphate_mg_L, 'mg PO4 L⁻¹', 'µmol L⁻¹') * model.volume_L)
+    if (opening.ammonia_mg_N_L !== undefined)
+      put(`${water.ammonia.id}/N`, convert(opening.ammonia_mg_N_L, 'mg N L⁻¹', 'µmol L⁻¹') * model.volume_L)
+    if (opening.nitrite_mg_L !== undefined)
+      put(`${water.nitrite.id}/N`, convert(opening.nitrite_mg_L, 'mg NO2 L⁻¹', 'µmol L⁻¹') * model.volume_L)
+  }
+  openWater()
+  nitrifiers(model, parameters, put, old ? 0.3 : parameter(model, parameters, 'nit.seed_aob'))
+  if (old) sorbed(model, parameters, opening, put)
+  algae(model, parameters, put)
+  if (!old) return y
+  const length = Math.min(longestRunIn, age)
+  const from = firstDay - length
+  const run = simulate({
+    model,
+    parameters,
+    start: y,
+    from,
+    to: firstDay,
+    timeline: timeline({ system: model.system, events: [], from, to: firstDay, asOf: from }),
+  })
+  // Water, rock and algae are as found on the first day; waste and nitrifiers as the run left them.
+  y.set(run.end)
+  openWater()
+  sorbed(model, parameters, opening, put)
+  put('media.ferric/P', 0)
+  algae(model, parameters, put)
+  return y
+}
+
+type Put = (id: string, value: number) => void
+
+/** Nitrifiers as a share of the most that rock and sand carry. */
+function nitrifiers(model: Model, parameters: Float64Array, put: Put, share: number): void {
+  const of = (fact: string): number => parameter(model, parameters, fact)
+  const { system } = model
+  const area =
+    system.rock.reduce((sum, { mass_kg }) => sum + mass_kg, 0) * of('nit.area.rock') +
+    (system.sand?.mass_kg ?? 0) * of('nit.area.sand')
+  const most = (yield_: string, fastest: string): number =>
+    (of('nit.areal.max_sea') * area * of(yield_)) / of(fastest)
+  const oxidisers = most('nit.aob.yield_n', 'nit.aob.mumax') * share
+  put(`${rock.oxidisersFast.id}/N`, oxidisers / 2)
+  put(`${rock.oxidisersSlow.id}/N`, oxidisers / 2)
+  const ofNitrite = most('nit.nob.yield_n', 'nit.nob.mumax') * share
+  put(`${rock.nitriteFast.id}/N`, ofNitrite / 2)
+  put(`${rock.nitriteSlow.id}/N`, ofNitrite / 2)
+}
+
+/** Old rock and sand are in balance with the water of the first reading. */
+function sorbed(model: Model, parameters: Float64Array, opening: Opening, put: Put): void {
+  const of = (fact: string): number => parameter(model, parameters, fact)
+  const { system } = model
+  const aged = system.rock
+    .filter(({ age_days }) => age_days >= youngest)
+    .reduce((sum, { mass_kg }) => sum + mass_kg, 0)
+  const phosphate = convert(opening.phosphate_mg_L, 'mg PO4 L⁻¹', 'µmol L⁻¹')
+  const load =
+    ((system.sand?.mass_kg ?? 0) + of('sorb.rock_share') * aged) *
+    of('sorb.kd.sand') *
+    freundlich(phosphate, 1, of('sorb.freundlich.n'))
+  put(`${rock.sorbedFast.id}/P`, load * of('sorb.fast_share'))
+  put(`${rock.sorbedSlow.id}/P`, load * (1 - of('sorb.fast_share')))
+}
+
+/** Surfaces without a word about them carry this cover of a kind that is in the system. */
+const trace = 0.001
+
+/** Stands of the cover that the description tells, at half of their full thickness, with typical stores. */
+function algae(model: Model, parameters: Float64Array, put: Put): void {
+  const { system } = model
+  const kinds = [...new Set(system.algae.map(({ kind }) => kind))]
+  for (const surface of system.surfaces)
+    for (const kind of kinds) {
+      const told =
+        system.algae.find((entry) => entry.kind === kind && entry.surface === surface.id)?.cover ?? trace
+      const of = (name: string): number => parameter(model, parameters, `algae.${kind}.${name}`)
+      for (const [patch, cover] of spread(told, (each) => patchShare(surface, each))) {
+        const mass = 0.5 * of('full_cover_mass') * surface.area_m2 * patchShare(surface, patch) * cover
+        const stand = standAccount({ surface: surface.id, kind, patch })
+        put(standCover({ surface: surface.id, kind, patch }).id, cover)
+        put(`${stand.id}/C`, mass * of('tissue_C'))
+        put(`${stand.id}/N`, (mass * (of('quota_N_min') + of('quota_N_max'))) / 2)
+        put(`${stand.id}/P`, (mass * (of('quota_P_min') + of('quota_P_max'))) / 2)
+      }
+    }
+}
+
+/** A told cover fills the hidden patches first: what mouths leave is where they do not get. */
+function spread(cover: number, shareOf: (patch: Patch) => number): readonly (readonly [Patch, number])[] {
+  let left = cover
+  const filled: (readonly [Patch, number])[] = []
+  for (const patch of [...patches].reverse()) {
+    const share = shareOf(patch)
+    const here = share > 0 ? Math.min(1, Math.max(trace, left / share)) : 0
+    left = Math.max(0, left - here * share)
+    filled.push([patch, here])
+  }
+  return filled
+}

@@ -1,0 +1,69 @@
+import type { System } from '../system.ts'
+
+/** An invented reef of 600 L with everything that is modelled switched on. */
+export const reef: System = {
+  id: 'reef',
+  name: 'Reef of 600 L',
+  timeZone: 'UTC',
+  vessels: [
+    { id: 'display', kind: 'display', volume_L: 480 },
+    { id: 'sump', kind: 'sump', volume_L: 120 },
+  ],
+  flow: [{ a: 'display', b: 'sump', L_per_hour: 3000 }],
+  surfaces: [
+    {
+      id: 'rock_face',
+      vessel: 'display',
+      kind: 'rock_face',
+      area_m2: 2,
+      light_umol_m2_s: 200,
+      light_h_per_day: 9,
+      age_days: 900,
+    },
+    {
+      id: 'glass',
+      vessel: 'display',
+      kind: 'glass',
+      area_m2: 1.8,
+      light_umol_m2_s: 90,
+      light_h_per_day: 9,
+      age_days: 900,
+    },
+    {
+      id: 'sand',
+      vessel: 'display',
+      kind: 'sand',
+      area_m2: 0.9,
+      light_umol_m2_s: 120,
+      light_h_per_day: 9,
+      age_days: 900,
+    },
+  ],
+  rock: [{ kind: 'cured live', mass_kg: 45, age_days: 900 }],
+  sand: { mass_kg: 35, depth_cm: 3 },
+  source_water: { NO3_mg_L: 1, PO4_mg_L: 0.02 },
+  salt_mix: { NO3_mg_L: 0.1, PO4_mg_L: 0.01 },
+  salinity_psu: 35,
+  temperature_C: 25.5,
+  evaporation_L_per_day: 8,
+  feeds: [
+    { kind: 'dry pellet', g_per_day: 3, N_mass_fraction: 0.072, P_mass_fraction: 0.012 },
+    {
+      kind: 'frozen mysids',
+      g_per_day: 8,
+      N_mass_fraction: 0.009,
+      P_mass_fraction: 0.001,
+      dry_fraction: 0.11,
+    },
+  ],
+  equipment: [
+    { kind: 'skimmer', rated_for_L: 800 },
+    { kind: 'ferric media reactor', mass_g: 150, flow_L_per_hour: 100 },
+    { kind: 'water change', volume_L: 60, every_days: 14 },
+  ],
+  animals: [
+    { kind: 'mixed reef fish', count: 12, mass_g: 15, role: 'fish' },
+    { kind: 'trochus snail', taxon: 'Trochus histrio', count: 25, role: 'grazer' },
+  ],
+  algae: [{ kind: 'hair_green', surface: 'rock_face', cover: 0.1 }],
+}
