@@ -1,0 +1,36 @@
+import type { FactUsed } from '../worker/answers.ts'
+import { written } from './numbers.ts'
+
+/** A figure that was worked out, with its 90 % interval and everything needed to see where it comes from. */
+export interface ComputedFigure {
+  /** What it is the figure of: "Nitrate on 12 December". */
+  readonly name: string
+  readonly value: number
+  readonly low: number
+  readonly high: number
+  readonly unit: string
+  readonly derivation: Derivation
+}
+
+export interface Derivation {
+  /** One or two sentences: what was done. */
+  readonly says: string
+  /** Steps from formula to figure. */
+  readonly steps: readonly { readonly formula: string; readonly withValues: string }[]
+  readonly facts: readonly FactUsed[]
+  readonly entries: readonly LogEntry[]
+}
+
+/** An entry of the log as a derivation shows it. */
+export interface LogEntry {
+  readonly id: string
+  /** When it was so, as the keeper said it. */
+  readonly at: string
+  readonly text: string
+}
+
+/** "4.1 (2.6 to 6.0) mg/L NO3" */
+export function figureText(figure: Pick<ComputedFigure, 'value' | 'low' | 'high' | 'unit'>): string {
+  const { value, low, high } = written(figure.value, figure.low, figure.high)
+  return `${value} (${low} to ${high}) ${figure.unit}`
+}

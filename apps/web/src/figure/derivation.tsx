@@ -1,0 +1,79 @@
+import type { FactUsed } from '../worker/answers.ts'
+import { type ComputedFigure, figureText, type LogEntry } from './computed.ts'
+import { plain } from './numbers.ts'
+
+/** Where a figure comes from: formula with values put in, facts with source, entries of the log. */
+export function DerivationInPlace({ id, of }: { readonly id: string; readonly of: ComputedFigure }) {
+  const { says, steps, facts, entries } = of.derivation
+  return (
+    <section class="derivation" id={id} aria-label={`Where ${of.name} comes from`}>
+      <p>
+        <b>{of.name}:</b> {figureText(of)}. In nine cases of ten it lies between the two numbers in brackets.{' '}
+        {says}
+      </p>
+      {steps.length > 0 && (
+        <ol class="steps">
+          {steps.map((step) => (
+            <li key={step.formula}>
+              <span class="formula">{step.formula}</span>
+              {step.withValues && <span class="formula values">{step.withValues}</span>}
+            </li>
+          ))}
+        </ol>
+      )}
+      <Facts facts={facts} />
+      <Entries entries={entries} />
+    </section>
+  )
+}
+
+function Facts({ facts }: { readonly facts: readonly FactUsed[] }) {
+  if (facts.length === 0) return <p class="quiet">No fact of the catalogue enters into it directly.</p>
+  return (
+    <>
+      <h4>Facts it uses</h4>
+      <ul class="facts">
+        {facts.map((fact) => (
+          <li key={fact.id}>
+            {fact.title}:{' '}
+            <span class="number">
+              {plain(fact.typical)} ({plain(fact.low)} to {plain(fact.high)}) {fact.unit}
+            </span>
+            <span class="quiet">
+              {' '}
+              {fact.source}; {provenanceWords[fact.provenance] ?? fact.provenance}.
+            </span>
+          </li>
+        ))}
+      </ul>
+    </>
+  )
+}
+
+const provenanceWords: Readonly<Record<string, string>> = {
+  read: 'read in the source',
+  memory: 'from memory, to be confirmed',
+  estimate: 'our estimate',
+}
+
+/** A long log is cut to its newest entries, and says so. */
+const shownEntries = 8
+
+function Entries({ entries }: { readonly entries: readonly LogEntry[] }) {
+  if (entries.length === 0) return <p class="quiet">No entry of your log bears on it directly.</p>
+  const newest = entries.slice(-shownEntries)
+  const left = entries.length - newest.length
+  return (
+    <>
+      <h4>Entries of your log it rests on</h4>
+      <ul class="entries">
+        {newest.map((entry) => (
+          <li key={entry.id}>
+            <span class="number">{entry.at}</span> {entry.text}
+          </li>
+        ))}
+      </ul>
+      {left > 0 && <p class="quiet">and {left} earlier.</p>}
+    </>
+  )
+}

@@ -1,0 +1,122 @@
+import { useMemo, useState } from 'preact/hooks'
+import { fromAddress, intoAddress } from '../shell/address.ts'
+import { NotModelled } from '../shell/not-modelled.tsx'
+import type { SystemData } from '../shell/system-data.ts'
+import type { LedgerAnswer } from '../worker/answers.ts'
+import { useAnswer } from '../worker/use-answer.ts'
+import { Ledger } from './ledger/index.tsx'
+import { Levers } from './levers/index.tsx'
+import { Outlook } from './outlook/index.tsx'
+import { type Routine, routineOf } from './planned.ts'
+import { coarseMembers, questionOf } from './question.ts'
+import { isSpanChoice, type SpanChoice, spanChoices, spanOf, spanWords } from './span.ts'
+
+/** The place "Water": ledger, outlook and the lever under it. */
+export function Water({ data }: { readonly data: SystemData }) {
+  const [choice, setChoice] = useState<SpanChoice>(() => chosenSpan())
+  const [ledger, setLedger] = useState<LedgerAnswer | undefined>()
+  const today = useMemo(() => routineOf(data.system), [data])
+  const start = today ?? { volume_L: 0, every_days: 7 }
+  const [set, setSet] = useState<Routine>(() => routineInAddress(start))
+  const [moving, setMoving] = useState(false)
+  const moved = set.volume_L !== start.volume_L || set.every_days !== start.every_days
+
+  const base = useMemo(
+    () => ({ kind: 'outlook', outlook: questionOf(data), coarseMembers, coarseOnly: false }) as const,
+    [data],
+  )
+  const variant = useMemo(
+    () =>
+      moved
+        ? ({
+            kind: 'outlook',
+            outlook: questionOf(data, { waterChange: set }),
+            coarseMembers,
+            coarseOnly: moving,
+          } as const)
+        : undefined,
+    [data, moved, moving, set],
+  )
+  const kept = useAnswer(base)
+  const tried = useAnswer(variant)
+  const shown = moved
+    ? { ...tried, answer: tried.answer ?? kept.answer, old: tried.old || !tried.answer }
+    : kept
+
+  const settle = (routine: Routine) => {
+    setSet(routine)
+    setMoving(false)
+    const same = routine.volume_L === start.volume_L && routine.every_days === start.every_days
+    intoAddress({
+      volume: same ? undefined : String(routine.volume_L),
+      every: same ? undefined : String(routine.every_days),
+    })
+  }
+  return (
+    <>
+      <SpanChoiceOf
+        choice={choice}
+        onChoice={(next) => {
+          intoAddress({ span: next })
+          setChoice(next)
+        }}
+      />
+      <Ledger data={data} choice={choice} onAnswer={setLedger} />
+      <div class="outlook-and-levers">
+        <Outlook
+          data={data}
+          asked={shown}
+          today={moved ? kept.answer : undefined}
+          routine={moved ? set : today}
+          from={spanOf(choice, data).from}
+        />
+        <Levers
+          system={data.system}
+          today={today}
+          set={set}
+          onMove={(routine) => {
+            setSet(routine)
+            setMoving(true)
+          }}
+          onSettle={settle}
+          onBack={() => settle(start)}
+        />
+      </div>
+      <NotModelled ledger={ledger} outlook={kept.answer} />
+    </>
+  )
+}
+
+function SpanChoiceOf({
+  choice,
+  onChoice,
+}: {
+  readonly choice: SpanChoice
+  readonly onChoice: (choice: SpanChoice) => void
+}) {
+  return (
+    <fieldset class="span">
+      <legend>How far back you look</legend>
+      {spanChoices.map((option) => (
+        <label key={option}>
+          <input type="radio" name="span" checked={option === choice} onChange={() => onChoice(option)} />
+          <span>{spanWords[option]}</span>
+        </label>
+      ))}
+    </fieldset>
+  )
+}
+
+function chosenSpan(): SpanChoice {
+  const said = fromAddress('span')
+  return isSpanChoice(said) ? said : '90'
+}
+
+function routineInAddress(start: Routine): Routine {
+  const volume_L = Number(fromAddress('volume') ?? Number.NaN)
+  const every_days = Number(fromAddress('every') ?? Number.NaN)
+  return {
+    volume_L: volume_L >= 0 ? volume_L : start.volume_L,
+    every_days: every_days >= 1 ? every_days : start.every_days,
+  }
+}

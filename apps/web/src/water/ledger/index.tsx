@@ -1,0 +1,111 @@
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import { atomNames } from '../../figure/atoms.ts'
+import { Says } from '../../figure/says.tsx'
+import { useWidth } from '../../figure/use-width.ts'
+import { Working } from '../../shell/working.tsx'
+import type { SystemData } from '../../shell/system-data.ts'
+import type { LedgerAnswer } from '../../worker/answers.ts'
+import { useAnswer } from '../../worker/use-answer.ts'
+import { dayText } from '../days.ts'
+import { questionOf } from '../question.ts'
+import { type SpanChoice, spanOf } from '../span.ts'
+import type { LedgerGround } from './figures.ts'
+import { RiverLegend } from './legend.tsx'
+import { RiverPicture } from './picture.tsx'
+import { drawRiver, tides, widthOfFed } from './rivers.ts'
+import { type River, riverOf } from './streams.ts'
+import { LedgerTable } from './table.tsx'
+import { riverSentence, threeThings } from './words.ts'
+
+interface LedgerOf {
+  readonly data: SystemData
+  readonly choice: SpanChoice
+  readonly onAnswer: (answer: LedgerAnswer) => void
+}
+
+/** The budget of N and P over a span: rivers, three sentences, and all of it as a table. */
+export function Ledger({ data, choice, onAnswer }: LedgerOf) {
+  const question = useMemo(
+    () => ({ kind: 'ledger', outlook: questionOf(data), span: spanOf(choice, data) }) as const,
+    [data, choice],
+  )
+  const asked = useAnswer(question)
+  const [asTable, setAsTable] = useState(false)
+  useEffect(() => {
+    if (asked.answer) onAnswer(asked.answer)
+  }, [asked.answer, onAnswer])
+  const { from, to } = question.span
+  return (
+    <section class={asked.old ? 'view old' : 'view'} aria-labelledby="ledger-title">
+      <h2 id="ledger-title">Ledger</h2>
+      <p class="lead">
+        What came in, what left and what stayed, from {dayText(from, data.system.timeZone)} to{' '}
+        {dayText(to, data.system.timeZone)}.
+      </p>
+      <Working asked={asked} what="The ledger" />
+      {asked.answer && (
+        <LedgerBody
+          ground={{ answer: asked.answer, data }}
+          asTable={asTable}
+          onTable={() => setAsTable(!asTable)}
+        />
+      )}
+    </section>
+  )
+}
+
+interface Body {
+  readonly ground: LedgerGround
+  readonly asTable: boolean
+  readonly onTable: () => void
+}
+
+function LedgerBody({ ground, asTable, onTable }: Body) {
+  const rivers = useMemo(
+    () => [riverOf(ground.answer.ledger, 'N'), riverOf(ground.answer.ledger, 'P')],
+    [ground.answer],
+  )
+  return (
+    <>
+      <div class="worth-knowing">
+        {threeThings(rivers, ground).map((sentence, i) => (
+          <Says key={i} sentence={sentence} />
+        ))}
+      </div>
+      <button type="button" class="key" aria-expanded={asTable} onClick={onTable}>
+        {asTable ? 'Show the ledger as rivers' : 'Show the ledger as a table'}
+      </button>
+      {asTable ? <LedgerTable rivers={rivers} ground={ground} /> : <Rivers rivers={rivers} ground={ground} />}
+    </>
+  )
+}
+
+function Rivers({ rivers, ground }: { readonly rivers: readonly River[]; readonly ground: LedgerGround }) {
+  const [element, width] = useWidth<HTMLDivElement>(360)
+  const perFed = widthOfFed(rivers, width)
+  const { above, below } = tides(rivers, perFed)
+  return (
+    <>
+      <div class="rivers">
+        {rivers.map((river, i) => (
+          <figure key={river.atom}>
+            <h3>{atomNames[river.atom]}</h3>
+            <div ref={i === 0 ? element : undefined}>
+              <RiverPicture
+                river={river}
+                drawing={drawRiver(river, width, perFed, above, below)}
+                label={riverSentence(river, ground)}
+              />
+            </div>
+            <RiverLegend river={river} ground={ground} />
+          </figure>
+        ))}
+      </div>
+      <p class="caption">
+        The same width is the same share of what you fed, in both pictures. Blocks over the line: the system
+        holds more of it than at the start; under the line: less. Pale banks reach to the end of the interval,
+        a dotted thread is too thin to draw.
+      </p>
+    </>
+  )
+}

@@ -1,0 +1,141 @@
+import type { DrawnPart, DrawnStream, RiverDrawing } from './rivers.ts'
+import type { River } from './streams.ts'
+
+/** Streams thinner than this are drawn as a dotted thread, since a surface of that width cannot be seen. */
+const thread = 1.2
+
+/** Draws one river. The sentence and the list beside it say the same to who cannot see it. */
+export function RiverPicture({
+  river,
+  drawing,
+  label,
+}: {
+  readonly river: River
+  readonly drawing: RiverDrawing
+  readonly label: string
+}) {
+  const { basin } = drawing
+  const hatch = `hatch-${river.atom}`
+  return (
+    <svg
+      class={`picture river atom-${river.atom}`}
+      viewBox={`0 0 ${drawing.width} ${drawing.height}`}
+      width={drawing.width}
+      height={drawing.height}
+      role="img"
+      aria-label={label}
+    >
+      <Hatch id={hatch} atom={river.atom} />
+      {drawing.sources.map((drawn) => (
+        <StreamShape key={drawn.stream.place.account} drawn={drawn} hatch={hatch} growing="up" />
+      ))}
+      {drawing.exports.map((drawn) => (
+        <StreamShape key={drawn.stream.place.account} drawn={drawn} hatch={hatch} growing="down" />
+      ))}
+      <path
+        class="vessel-ground"
+        d={`M${basin.x},${basin.top}v${basin.height}h${basin.width}v${-basin.height}z`}
+      />
+      {drawing.parts.map((part) => (
+        <PartShape
+          key={part.basin.place.account}
+          part={part}
+          level={basin.level}
+          foot={basin.top + basin.height - 7}
+          hatch={hatch}
+        />
+      ))}
+      <line class="level" x1={basin.x} x2={basin.x + basin.width} y1={basin.level} y2={basin.level} />
+      <path class="vessel" d={`M${basin.x},${basin.top}v${basin.height}h${basin.width}v${-basin.height}`} />
+    </svg>
+  )
+}
+
+/** Nitrogen runs in lines, phosphorus in dots, so that they are told apart without colour. */
+function Hatch({ id, atom }: { readonly id: string; readonly atom: River['atom'] }) {
+  return (
+    <defs>
+      <pattern id={id} width="6" height="6" patternUnits="userSpaceOnUse">
+        {atom === 'N' ? (
+          <path class="hatch" d="M-1,7L7,-1M-1,1L1,-1M5,7L7,5" />
+        ) : (
+          <circle class="hatch-dot" cx="3" cy="3" r="1.1" />
+        )}
+      </pattern>
+    </defs>
+  )
+}
+
+function StreamShape({
+  drawn,
+  hatch,
+  growing,
+}: {
+  readonly drawn: DrawnStream
+  readonly hatch: string
+  readonly growing: 'up' | 'down'
+}) {
+  const { place, amount_umol } = drawn.stream
+  const none = amount_umol <= 0
+  const lines = growing === 'up' ? [...place.label].reverse() : place.label
+  return (
+    <g class={place.dashed ? 'stream dashed' : 'stream'}>
+      {!none && drawn.width >= thread && (
+        <>
+          <path class="bank" d={drawn.high} />
+          <path class="flow" d={drawn.middle} />
+          <path class="core" d={drawn.low} />
+          <path d={drawn.low} fill={`url(#${hatch})`} />
+        </>
+      )}
+      {!none && drawn.width < thread && <path class="thread" d={drawn.middle} />}
+      {lines.map((line, i) => (
+        <text
+          key={line}
+          class={none ? 'label none' : 'label'}
+          x={drawn.x}
+          y={drawn.labelY + (growing === 'up' ? -14 : 14) * i}
+          text-anchor="middle"
+        >
+          {line}
+        </text>
+      ))}
+    </g>
+  )
+}
+
+function PartShape({
+  part,
+  level,
+  foot,
+  hatch,
+}: {
+  readonly part: DrawnPart
+  readonly level: number
+  readonly foot: number
+  readonly hatch: string
+}) {
+  const x = part.x + 5
+  const width = Math.max(2, part.width - 10)
+  const middle = part.x + part.width / 2
+  return (
+    <g class="part">
+      {part.rise > 0 && (
+        <>
+          <rect class="risen" x={x} y={level - part.rise} width={width} height={part.rise} />
+          <rect x={x} y={level - part.rise} width={width} height={part.rise} fill={`url(#${hatch})`} />
+        </>
+      )}
+      {part.fall > 0 && <rect class="fallen" x={x} y={level} width={width} height={part.fall} />}
+      {Math.abs(part.highY - part.lowY) > 2 && (
+        <path
+          class="spread"
+          d={`M${middle - 3},${part.highY}h6M${middle},${part.highY}V${part.lowY}M${middle - 3},${part.lowY}h6`}
+        />
+      )}
+      <text class="label" x={middle} y={foot} text-anchor="middle">
+        {part.basin.place.label[0]}
+      </text>
+    </g>
+  )
+}

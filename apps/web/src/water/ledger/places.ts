@@ -1,0 +1,64 @@
+/**
+ * Where each stream runs in the picture. Order and width of the places never depend on what flows, so
+ * that a change between spans is seen as a change of width and nothing jumps.
+ */
+export interface Place {
+  /** Account outside the system, or the first part of the ids of accounts inside it. */
+  readonly account: string
+  /** Room in the picture, in shares of all room. */
+  readonly room: number
+  /** Short words under or over the stream, a line each. */
+  readonly label: readonly string[]
+  readonly title: string
+  readonly dashed?: true
+}
+
+export const sources: readonly Place[] = [
+  { account: 'outside.feed', room: 3, label: ['Feed'], title: 'Feed' },
+  { account: 'outside.source-water', room: 1.2, label: ['Source', 'water'], title: 'Source water' },
+  { account: 'outside.salt', room: 1, label: ['Salt', 'mix'], title: 'Salt mix' },
+  { account: 'outside.dose', room: 1, label: ['Doses'], title: 'Doses' },
+  { account: 'outside.animals', room: 1, label: ['New', 'animals'], title: 'Animals added' },
+  { account: 'outside.air', room: 1, label: ['Air'], title: 'Fixed from the air' },
+  {
+    account: 'outside.unexplained',
+    room: 1,
+    label: ['Not', 'known'],
+    title: 'Came from where the log cannot explain',
+    dashed: true,
+  },
+]
+
+export const exports: readonly Place[] = [
+  { account: 'outside.skimmate', room: 1.5, label: ['Foam'], title: 'Skimmate' },
+  { account: 'outside.discarded-water', room: 2, label: ['Old', 'water'], title: 'Discarded water' },
+  { account: 'outside.air', room: 1.5, label: ['To the', 'air'], title: 'Nitrogen gas to the air' },
+  { account: 'outside.harvest', room: 1.2, label: ['Harvest'], title: 'Harvested algae' },
+  { account: 'outside.hand-removed', room: 1.2, label: ['By', 'hand'], title: 'Algae removed by hand' },
+  { account: 'outside.spent-media', room: 1.2, label: ['Spent', 'media'], title: 'Spent media' },
+  { account: 'outside.animals', room: 1.2, label: ['Animals', 'gone'], title: 'Animals lost or given away' },
+  {
+    account: 'outside.unexplained',
+    room: 1,
+    label: ['Not', 'known'],
+    title: 'Went where the log cannot explain',
+    dashed: true,
+  },
+]
+
+export const basins: readonly Place[] = [
+  { account: 'water', room: 1.4, label: ['Water'], title: 'In the water' },
+  { account: 'bed', room: 1.2, label: ['Waste'], title: 'In settled waste' },
+  { account: 'rock', room: 1.4, label: ['Rock'], title: 'In rock and sand' },
+  { account: 'media', room: 1, label: ['Media'], title: 'In filter media' },
+  { account: 'surface', room: 1.2, label: ['Algae'], title: 'In algae' },
+  { account: 'animals', room: 1.2, label: ['Animals'], title: 'In animals and corals' },
+]
+
+export const placeOf = (places: readonly Place[], account: string): Place =>
+  places.find((place) => place.account === account) ?? { account, room: 1, label: ['Other'], title: account }
+
+/** 'rock.sorbed-fast' belongs to the basin 'rock'. */
+export const basinOf = (account: string) => account.split('.')[0] ?? account
+
+export const isOutside = (account: string) => basinOf(account) === 'outside'

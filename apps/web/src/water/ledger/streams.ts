@@ -1,0 +1,89 @@
+import type { Atom } from '@holdfast/ecosystem'
+import type { Balance, BandedLedger, BandedRow } from '../../worker/answers.ts'
+import { basinOf, basins, exports, isOutside, type Place, placeOf, sources } from './places.ts'
+
+/** Median, 5 % and 95 %, µmol over the span. */
+export interface Amount {
+  readonly amount_umol: number
+  readonly low_umol: number
+  readonly high_umol: number
+}
+
+/** All that crossed the edge of the system to or from one account outside it. */
+export interface Stream extends Amount {
+  readonly place: Place
+  readonly rows: readonly BandedRow[]
+}
+
+/** What a part of the system holds more (or, below zero, less) at the end of the span. */
+export interface Basin extends Amount {
+  readonly place: Place
+  readonly balances: readonly Balance[]
+}
+
+export interface River {
+  readonly atom: Atom
+  readonly sources: readonly Stream[]
+  readonly exports: readonly Stream[]
+  readonly basins: readonly Basin[]
+  /** What was fed, µmol; the width of all streams is a share of it. Where nothing was fed: all that came in. */
+  readonly fed_umol: number
+}
+
+/**
+ * The ledger as streams across the edge of the system. A place is kept for every account that any atom
+ * uses, so that the pictures of N and P have the same places.
+ */
+export function riverOf(ledger: BandedLedger, atom: Atom): River {
+  const rows = ledger.rows.filter((row) => row.atom === atom)
+  const streams = (side: 'from' | 'to', places: readonly Place[]) =>
+    inOrder(places, ledger.rows.map((row) => row[side]).filter(isOutside)).map((place) => {
+      const own = rows.filter((row) => row[side] === place.account)
+      return { place, rows: own, ...total(own) }
+    })
+  const incoming = streams('from', sources)
+  const fed = incoming.find((stream) => stream.place.account === 'outside.feed')?.amount_umol ?? 0
+  return {
+    atom,
+    sources: incoming,
+    exports: streams('to', exports),
+    basins: basinsOf(ledger, atom),
+    fed_umol: fed > 0 ? fed : total(incoming.flatMap((stream) => stream.rows)).amount_umol,
+  }
+}
+
+function basinsOf(ledger: BandedLedger, atom: Atom): Basin[] {
+  const inside = ledger.balances.filter((balance) => !isOutside(balance.account))
+  return inOrder(
+    basins,
+    inside.map((balance) => basinOf(balance.account)),
+  ).map((place) => {
+    const own = inside.filter(
+      (balance) => balance.atom === atom && basinOf(balance.account) === place.account,
+    )
+    return {
+      place,
+      balances: own,
+      amount_umol: sum(own.map((balance) => balance.end_umol - balance.start_umol)),
+      low_umol: sum(own.map((balance) => balance.change_low_umol)),
+      high_umol: sum(own.map((balance) => balance.change_high_umol)),
+    }
+  })
+}
+
+/** Known places in their order, then those that no list names, by id. */
+function inOrder(places: readonly Place[], accounts: readonly string[]): Place[] {
+  const present = new Set(accounts)
+  const known = places.filter((place) => present.has(place.account))
+  const strange = [...present].filter((account) => !places.some((place) => place.account === account)).sort()
+  return [...known, ...strange.map((account) => placeOf(places, account))]
+}
+
+/** Bands are added end to end: the widest the sum can be, since the rows of one stream move together. */
+export const total = (rows: readonly BandedRow[]): Amount => ({
+  amount_umol: sum(rows.map((row) => row.amount_umol)),
+  low_umol: sum(rows.map((row) => row.low_umol)),
+  high_umol: sum(rows.map((row) => row.high_umol)),
+})
+
+const sum = (numbers: readonly number[]) => numbers.reduce((before, number) => before + number, 0)

@@ -1,0 +1,101 @@
+import { useEffect, useId, useState } from 'preact/hooks'
+import { plain } from '../../figure/numbers.ts'
+import { readNumber } from './read-number.ts'
+
+export interface HandleOf {
+  readonly title: string
+  readonly unit: string
+  /** Other spellings of the unit that may be typed. */
+  readonly unitWords: readonly string[]
+  readonly value: number
+  readonly today: number | undefined
+  readonly min: number
+  readonly max: number
+  readonly step: number
+  /** While the handle moves. */
+  readonly onMove: (value: number) => void
+  /** On release, and when a typed value is entered. */
+  readonly onSettle: (value: number) => void
+}
+
+/** A lever: a handle on a line with today's value marked, and the same as a number with its unit. */
+export function Handle({ title, unit, unitWords, value, today, min, max, step, onMove, onSettle }: HandleOf) {
+  const id = useId()
+  const [typed, setTyped] = useState(plain(value))
+  const [issue, setIssue] = useState('')
+  useEffect(() => {
+    setTyped(plain(value))
+    setIssue('')
+  }, [value])
+
+  const enter = () => {
+    const read = readNumber(title, typed, { unit, unitWords, min, max })
+    if ('issue' in read) setIssue(read.issue)
+    else {
+      setIssue('')
+      onSettle(read.value)
+    }
+  }
+
+  return (
+    <div class="lever">
+      <label for={`${id}-range`}>{title}</label>
+      <div class="lever-row">
+        <div class="track">
+          <input
+            id={`${id}-range`}
+            type="range"
+            min={min}
+            max={max}
+            step={step}
+            value={Math.min(max, Math.max(min, value))}
+            aria-valuetext={`${plain(value)} ${unit}`}
+            onInput={(event) => onMove(event.currentTarget.valueAsNumber)}
+            onChange={(event) => onSettle(event.currentTarget.valueAsNumber)}
+          />
+          {today !== undefined && <TodayMark share={(today - min) / (max - min)} />}
+        </div>
+        <span class="typed">
+          <input
+            type="text"
+            inputMode="decimal"
+            autocomplete="off"
+            aria-label={`${title}, ${unit}`}
+            aria-invalid={issue !== ''}
+            aria-describedby={issue ? `${id}-issue` : undefined}
+            value={typed}
+            onInput={(event) => setTyped(event.currentTarget.value)}
+            onKeyDown={(event) => {
+              if (event.key === 'Enter') enter()
+              if (event.key === 'Escape') setTyped(plain(value))
+            }}
+            onBlur={() => typed !== plain(value) && enter()}
+          />
+          <span aria-hidden="true"> {unit}</span>
+        </span>
+      </div>
+      <p class="quiet">
+        {today === undefined ? 'Your description names none today.' : `Today: ${plain(today)} ${unit}.`}
+      </p>
+      {issue && (
+        <p class="issue" id={`${id}-issue`} role="alert">
+          {issue}
+        </p>
+      )}
+    </div>
+  )
+}
+
+/** Half of the thumb's width, pixels: the thumb's middle never reaches the ends of the track. */
+const thumb = 14
+
+function TodayMark({ share }: { readonly share: number }) {
+  const at = Math.max(0, Math.min(1, share))
+  return (
+    <svg class="today-mark" width="100%" height="12" aria-hidden="true">
+      <svg x={`${at * 100}%`} overflow="visible">
+        <path d={`M${thumb - at * 2 * thumb},12v-8`} />
+      </svg>
+    </svg>
+  )
+}

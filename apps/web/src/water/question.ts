@@ -1,0 +1,25 @@
+import type { Levers, OutlookQuestion } from '@holdfast/inference'
+import type { SystemData } from '../shell/system-data.ts'
+
+/** Eight weeks: as far as a routine of husbandry is planned. */
+const horizonDays = 56
+const wholeEnsemble = 200
+/** Few enough to keep up with a finger. */
+export const coarseMembers = 24
+/** One seed for all, so that two levers differ by the lever and not by chance. */
+const seed = 1
+
+export function questionOf(data: SystemData, levers?: Levers): OutlookQuestion {
+  const { system, observations, events, from, asOf } = data
+  return {
+    system,
+    observations,
+    events,
+    from,
+    asOf,
+    horizonDays,
+    members: wholeEnsemble,
+    seed,
+    ...(levers ? { levers } : {}),
+  }
+}

@@ -1,0 +1,104 @@
+import type { Model, Running } from './answers.ts'
+import {
+  type Answer,
+  type FromWorker,
+  type Issue,
+  type Question,
+  type RunName,
+  stopped,
+  type ToWorker,
+} from './protocol.ts'
+
+export interface Clerk {
+  receive(message: ToWorker): void
+}
+
+/**
+ * Works questions off one at a time inside the worker. A whole run gives a coarse answer first and
+ * lets messages in between the two, so that a cancel or a newer question is heard there.
+ *
+ * @param pause runs its argument after waiting messages were received
+ */
+export function clerk(
+  model: Model,
+  post: (reply: FromWorker) => void,
+  pause: (next: () => void) => void,
+): Clerk {
+  const cancelled = new Set<string>()
+
+  function work(
+    name: RunName,
+    members: (question: Question) => Question,
+    question: Question,
+  ): Answer | undefined {
+    const running: Running = {
+      onProgress: (share) => post({ type: 'progress', ...name, share }),
+      cancelled: () => cancelled.has(name.run),
+    }
+    if (running.cancelled()) return undefined
+    const asked = members(question)
+    return asked.kind === 'ledger'
+      ? model.ledger(asked.outlook, asked.span, running)
+      : model.outlook(asked.outlook, running)
+  }
+
+  function guarded(name: RunName, stage: () => void): void {
+    try {
+      stage()
+    } catch (error) {
+      cancelled.delete(name.run)
+      post({ type: 'failed', ...name, issue: issueOf(error) })
+    }
+  }
+
+  function ask(name: RunName, question: Question): void {
+    const finish = (shape: (question: Question) => Question) =>
+      guarded(name, () => {
+        const answer = work(name, shape, question)
+        if (answer && !cancelled.has(name.run)) post({ type: 'done', ...name, answer })
+        else post({ type: 'failed', ...name, issue: stopped })
+        cancelled.delete(name.run)
+      })
+    if (question.kind === 'ledger') return finish((asked) => asked)
+    if (question.coarseOnly) return finish(coarse)
+    guarded(name, () => {
+      const first = work(name, coarse, question)
+      if (first && !cancelled.has(name.run)) post({ type: 'partial', ...name, answer: first })
+      pause(() => finish((asked) => asked))
+    })
+  }
+
+  return {
+    receive(message) {
+      if (message.type === 'cancel') cancelled.add(message.run)
+      else ask({ run: message.run, seq: message.seq, inputsHash: message.inputsHash }, message.question)
+    },
+  }
+}
+
+function coarse(question: Question): Question {
+  if (question.kind === 'ledger') return question
+  return { ...question, outlook: { ...question.outlook, members: question.coarseMembers } }
+}
+
+/** The packages below throw issues as data; anything else is a defect and says what it was. */
+function issueOf(error: unknown): Issue {
+  if (error && typeof error === 'object' && 'code' in error && 'where' in error) {
+    const issue = error as Partial<Issue>
+    return {
+      code: String(issue.code),
+      where: String(issue.where),
+      got: String(issue.got ?? ''),
+      accepted: String(issue.accepted ?? ''),
+      next: String(issue.next ?? ''),
+    }
+  }
+  const got = error instanceof Error ? error.message : String(error)
+  return {
+    code: 'unexpected',
+    where: 'The model',
+    got,
+    accepted: '',
+    next: 'What you see is from before. Reload the page to try again.',
+  }
+}

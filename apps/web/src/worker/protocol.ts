@@ -1,0 +1,57 @@
+import type { OutlookQuestion } from '@holdfast/inference'
+import type { LedgerAnswer, OutlookAnswer, Span } from './answers.ts'
+
+export type Question =
+  | {
+      readonly kind: 'outlook'
+      readonly outlook: OutlookQuestion
+      readonly coarseMembers: number
+      readonly coarseOnly: boolean
+    }
+  | { readonly kind: 'ledger'; readonly outlook: OutlookQuestion; readonly span: Span }
+
+/** Which answer belongs to which kind of question. */
+export interface AnswerTo {
+  readonly outlook: OutlookAnswer
+  readonly ledger: LedgerAnswer
+}
+
+export type Answer = AnswerTo[keyof AnswerTo]
+
+/** Names a run: `seq` counts the questions of one page, `inputsHash` is of what was asked. */
+export interface RunName {
+  readonly run: string
+  readonly seq: number
+  readonly inputsHash: string
+}
+
+export type ToWorker =
+  | (RunName & { readonly type: 'ask'; readonly question: Question })
+  | { readonly type: 'cancel'; readonly run: string }
+
+/** What went wrong, as data; the words are made where it is shown. */
+export interface Issue {
+  readonly code: string
+  readonly where: string
+  readonly got: string
+  readonly accepted: string
+  readonly next: string
+}
+
+export type FromWorker =
+  | (RunName & { readonly type: 'progress'; readonly share: number })
+  | (RunName & { readonly type: 'partial'; readonly answer: Answer })
+  | (RunName & { readonly type: 'done'; readonly answer: Answer })
+  | (RunName & { readonly type: 'failed'; readonly issue: Issue })
+
+export const sameRun = (a: RunName, b: RunName) =>
+  a.run === b.run && a.seq === b.seq && a.inputsHash === b.inputsHash
+
+/** The answer to a run that was cancelled. */
+export const stopped: Issue = {
+  code: 'cancelled',
+  where: 'This run',
+  got: 'was stopped before it was done',
+  accepted: '',
+  next: 'What you see is from before.',
+}
