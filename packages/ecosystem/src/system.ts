@@ -1,3 +1,5 @@
+import type { Day } from './log.ts'
+
 /**
  * The description of a system on one day: bodies of water that share water, what is in them and how
  * they are kept. Plain data; keys carry their unit where the type cannot.
@@ -107,8 +109,8 @@ export interface WaterChangeRoutine {
   readonly kind: 'water change'
   readonly volume_L: number
   readonly every_days: number
-  /** ISO date of the first one; without it the first day of the log. */
-  readonly first?: string
+  /** Day of the first one; without it one interval after the log begins. */
+  readonly first?: Day
 }
 
 /** A foam fractionator. */
@@ -117,8 +119,8 @@ export interface Skimmer {
   readonly rated_for_L?: number
   readonly cup_emptied_every_days?: number
   readonly air_L_per_hour?: number
-  /** Spans of ISO dates in which it was off. */
-  readonly off?: readonly (readonly [string, string])[]
+  /** Spans of days in which it was off. */
+  readonly off?: readonly (readonly [Day, Day])[]
 }
 
 export interface FerricMediaReactor {
@@ -126,8 +128,8 @@ export interface FerricMediaReactor {
   /** Dry mass of the media, g. */
   readonly mass_g: number
   readonly flow_L_per_hour?: number
-  readonly placed?: string
-  readonly removed?: string
+  readonly placed?: Day
+  readonly removed?: Day
   readonly replaced_every_days?: number
   /** Low, typical, high, where the keeper knows the medium; mg P per g dry. */
   readonly capacity_mg_P_per_g?: readonly [number, number, number]

@@ -11,7 +11,7 @@ import {
 import { limit, limiterWork } from '../integrate/limiter.ts'
 import type { Day } from '../log.ts'
 import { ends, equationsOf } from './equations-of.ts'
-import type { Moment } from './timeline.ts'
+import type { Moment } from './moment.ts'
 
 export interface SimulationQuestion {
   readonly model: Model

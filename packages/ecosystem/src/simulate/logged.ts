@@ -1,0 +1,101 @@
+import { convert, molarMass, type Substance } from '@holdfast/quantities'
+import { broughtMass } from '../events/animals-arrive.ts'
+import { dosed } from '../events/dose.ts'
+import { driftSetting, removedSetting } from '../events/hand-removal.ts'
+import { changedVolume, saltNitrateSetting, saltPhosphateSetting } from '../events/water-change.ts'
+import type { DosedSubstance, Event } from '../log.ts'
+import { rationSetting } from '../processes/feeding.ts'
+import { countSetting } from '../processes/grazing.ts'
+import { hoursSetting, lightSetting } from '../processes/stands.ts'
+import type { System } from '../system.ts'
+import { aChange, swap } from './happenings.ts'
+import type { Moment } from './moment.ts'
+
+const compounds: Readonly<Record<DosedSubstance, readonly [keyof typeof dosed, Substance]>> = {
+  'ammonium chloride': ['ammonia', 'NH4Cl'],
+  'sodium nitrate': ['nitrate', 'NaNO3'],
+  'potassium nitrate': ['nitrate', 'KNO3'],
+  'monopotassium phosphate': ['phosphate', 'KH2PO4'],
+  'disodium phosphate': ['phosphate', 'Na2HPO4'],
+}
+
+/** µmol that a weighed compound brings; each of these holds one atom of its nutrient. */
+const doseOf = (compound: DosedSubstance, mass_g: number): Readonly<Record<string, number>> => {
+  const [ion, formula] = compounds[compound]
+  return { [dosed[ion]]: (mass_g / molarMass(formula)) * 1e6 }
+}
+
+export function momentsOf(event: Event, system: System): readonly Moment[] {
+  const { day } = event
+  switch (event.kind) {
+    case 'water change':
+      return event.water
+        ? [
+            {
+              day,
+              happens: 'water change',
+              with: {
+                [changedVolume]: event.volume_L,
+                // The water of this change is named as a whole, so the source is set aside.
+                'source nitrate': convert(event.water.NO3_mg_L, 'mg NO3 L⁻¹', 'µmol L⁻¹'),
+                'source phosphate': convert(event.water.PO4_mg_L, 'mg PO4 L⁻¹', 'µmol L⁻¹'),
+                [saltNitrateSetting]: 0,
+                [saltPhosphateSetting]: 0,
+              },
+            },
+          ]
+        : [aChange(day, event.volume_L)]
+    case 'media placed':
+      return swap(day, event.mass_g)
+    case 'media removed':
+      return swap(day, 0)
+    case 'feed change': {
+      const today = system.feeds.reduce((sum, feed) => sum + feed.g_per_day, 0)
+      const factor = today > 0 ? event.g_per_day / today : 0
+      return [{ day, set: rations(system, factor) }]
+    }
+    case 'hand removal':
+      return [
+        {
+          day,
+          happens: 'hand removal',
+          with: {
+            [removedSetting(event.surface, event.algae)]: event.share,
+            [driftSetting]: event.leftToDrift ? 1 : 0,
+          },
+        },
+      ]
+    case 'dose':
+      return [{ day, happens: 'dose', with: doseOf(event.substance, event.mass_g) }]
+    case 'animals added':
+    case 'animals lost': {
+      const sign = event.kind === 'animals added' ? 1 : -1
+      const arrive: Moment[] =
+        event.mass_g === undefined || sign < 0
+          ? []
+          : [{ day, happens: 'animals added', with: { [broughtMass]: event.count * event.mass_g } }]
+      return [...arrive, { day, set: { [`+${countSetting(event.taxon)}`]: sign * event.count } }]
+    }
+    case 'equipment change':
+      return [{ day, set: changedSettings(event.equipment, event.changes) }]
+  }
+}
+
+const rations = (system: System, factor: number): Readonly<Record<string, number>> =>
+  Object.fromEntries(system.feeds.map((feed, index) => [rationSetting(index), feed.g_per_day * factor]))
+
+/** The changes of equipment that a setting answers to; the rest is for people. */
+function changedSettings(
+  equipment: string,
+  changes: Readonly<Record<string, unknown>>,
+): Readonly<Record<string, number>> {
+  const numbers = Object.entries(changes).filter(
+    (entry): entry is [string, number] => typeof entry[1] === 'number',
+  )
+  const settings = numbers.flatMap(([key, value]): readonly (readonly [string, number])[] => {
+    if (key === 'light_umol_m2_s') return [[lightSetting(equipment), value]]
+    if (key === 'light_h_per_day') return [[hoursSetting(equipment), value]]
+    return []
+  })
+  return Object.fromEntries(settings)
+}
