@@ -23,13 +23,13 @@ function factsOf(kind: AlgaeKind): readonly Fact[] {
     ...(kind.sources.length > 1 ? { also: kind.sources.slice(1) } : {}),
     provenance,
     holds: water,
-    ...(note === undefined ? {} : { note }),
+    note: note ?? kind.note,
   })
   const told = (field: keyof AlgaeKind): Provenance => (kind.read?.includes(field) ? 'read' : kind.provenance)
   const estimate = (what: string, title: string, unit: string, middle: number, spread: Spread): Fact =>
     make(what, title, unit, around(middle, spread), 'estimate', spread.note)
   return [
-    make('growth', 'largest net growth', 'd⁻¹', kind.growth, told('growth'), kind.note),
+    make('growth', 'largest net growth', 'd⁻¹', kind.growth, told('growth')),
     make(
       'half_saturation_N',
       'half-saturation of growth in inorganic N',

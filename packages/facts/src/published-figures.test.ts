@@ -1,0 +1,165 @@
+import { describe, expect, test } from 'vitest'
+import { algaeKind, fact, grazer, grazers } from './index.ts'
+
+const spans = (id: string, value: number) => {
+  const { low, high } = fact(id)
+  expect(value, `${id} ${low} to ${high}`).toBeGreaterThanOrEqual(low)
+  expect(value, `${id} ${low} to ${high}`).toBeLessThanOrEqual(high)
+}
+
+describe('feeding', () => {
+  test('pellet N is 0.16 of crude protein, the Kjeldahl factor of 6.25', () => {
+    expect(fact('feed.pellet.n').typical).toBeCloseTo(fact('feed.pellet.protein').typical / 6.25, 3)
+  })
+
+  test('frozen mysids: the declared analysis of 82.27 % water and 10.46 % protein (read) lies in the spread', () => {
+    spans('feed.mysis.dry', 1 - 0.8227)
+    spans('feed.mysis.n', 0.1046 / 6.25)
+  })
+
+  test('the two ways to the N of thawed mysids agree within 5 %', () => {
+    const dry = fact('feed.mysis.dry').typical * fact('feed.mysis.n_dry').typical
+    expect(dry / fact('feed.mysis.n').typical).toBeCloseTo(1, 1)
+    expect(Math.abs(dry / fact('feed.mysis.n').typical - 1)).toBeLessThan(0.05)
+  })
+
+  test('dried laver of 32.2 to 36.9 % protein (Hwang, Ki & Chung 2013, read) lies in the spread of nori', () => {
+    spans('feed.nori.n', 0.322 / 6.25)
+    spans('feed.nori.n', 0.369 / 6.25)
+  })
+
+  test('an adult damselfish kept 0.5 % of N and 0.2 % of C (Polunin & Brothers 1989, read)', () => {
+    spans('fish.retain_n.adult', 0.005)
+    spans('fish.retain_c.adult', 0.002)
+  })
+
+  test('over half of faecal P is in the water within a day (Meyer & Schultz 1985, read)', () => {
+    expect(fact('min.leach_p.faeces').typical).toBeGreaterThanOrEqual(0.5)
+  })
+
+  test('faecal shares of Wang et al. 2012 (N 15 %, C 19 %; memory) lie in the spreads of digestion', () => {
+    spans('fish.digest_n', 0.85)
+    spans('fish.digest_c', 0.81)
+  })
+})
+
+describe('decay and nitrification', () => {
+  test('fast and slow detritus: 24 and 1.4 per year (Westrich & Berner 1984, memory)', () => {
+    spans('min.detritus.k_fast', 24 / 365.25)
+    expect(fact('min.detritus.k_slow').typical).toBeCloseTo(1.4 / 365.25, 3)
+  })
+
+  test('one new cell per 54 N and per 400 N oxidised (US EPA 1975, memory)', () => {
+    expect(fact('nit.aob.yield_n').typical).toBeCloseTo(1 / 54, 4)
+    expect(fact('nit.nob.yield_n').typical).toBeCloseTo(1 / 400, 4)
+  })
+
+  test('archaea are half saturated at 0.133 µmol/L in culture (Martens-Habbena et al. 2009, read): the low end', () => {
+    expect(fact('nit.aoa.ks').low).toBeCloseTo(0.133, 2)
+  })
+
+  test('sea water biofilm oxidised 0.28 g N per m² and day (Nijhof & Bovendeur 1990, read)', () => {
+    expect(fact('nit.areal.max_sea').typical).toBe(0.28)
+  })
+
+  test('nitrite oxidisers double in 23 to 90 h (Watson et al. 1986, memory)', () => {
+    spans('nit.nob.mumax', (Math.LN2 / 23) * 24)
+    expect((Math.LN2 / 90) * 24).toBeCloseTo(fact('nit.nob.mumax').low, 1)
+  })
+
+  test('live rock took up 0.141 mg ammonium per kg and hour (Li et al. 2017, read): area times 1 mmol per m² and day', () => {
+    spans('nit.area.rock', (0.141 * 24) / 18.04)
+  })
+})
+
+describe('rock, foam, media and flow', () => {
+  test('foam takes 20 to 35 % of organic carbon (Feldman et al. 2009, 2010, read)', () => {
+    expect(fact('foam.share.toc')).toMatchObject({ low: 0.2, high: 0.35 })
+  })
+
+  test('calcite takes phosphate up to 95 % in 2 to 3 h (Sø et al. 2011, read): 24 to 36 per day', () => {
+    spans('sorb.k_fast', -Math.log(0.05) / (3 / 24))
+    spans('sorb.k_fast', -Math.log(0.05) / (2 / 24))
+  })
+
+  test('iron hydroxide takes phosphate with a power of one third (Golterman 1995, read)', () => {
+    expect(fact('fe.freundlich.n').typical).toBeCloseTo(1 / 3, 2)
+  })
+
+  test('at most some 10 mg P/g in enriched sea water (J Colloid Interface Sci 2006, read)', () => {
+    expect(fact('fe.load_ref').high).toBe(10)
+  })
+
+  test('reef communities: 16 to 144 times 1e-6 m/s for ammonium (Thomas & Atkinson 1997, read)', () => {
+    expect(fact('coral.s_nh4').low).toBeCloseTo(16e-6 * 86400, 1)
+    expect(fact('coral.s_nh4').high).toBeCloseTo(144e-6 * 86400, 1)
+  })
+})
+
+describe('algae', () => {
+  test('27.7 to 120 mg chlorophyll per m² (Montani, Magni & Abe 2003, read), C:chl 40, 25 % C, is a full film', () => {
+    spans('algae.film_diatom.full_cover_mass', (27.7 * 40) / 0.25 / 1000)
+    spans('algae.film_diatom.full_cover_mass', (120 * 40) / 0.25 / 1000)
+  })
+
+  test('Ostreopsis divides 1.03 times a day at best, at 25 °C, and over once up to 30 °C (Phycological Research 2012, read)', () => {
+    expect(fact('algae.dino.growth').high).toBeCloseTo(1.03 * Math.LN2, 1)
+    expect(algaeKind('dino').temperatureBest).toBeGreaterThanOrEqual(25)
+    expect(algaeKind('dino').temperatureBest).toBeLessThanOrEqual(30)
+  })
+
+  test('Caulerpa prolifera: 0.09 per day, N from 1.71 to 5.2 % of dry (Malta et al. 2005, read)', () => {
+    spans('algae.caulerpa.growth', 0.09)
+    spans('algae.caulerpa.quota_N_max', 0.052)
+    spans('algae.caulerpa.quota_N_min', 0.0136) // C. taxifolia, poor water (read)
+  })
+
+  test('a Lyngbya bloom stood at 115 g dry per m² in the mean (Ahern et al. 2007, read)', () => {
+    spans('algae.cyano.full_cover_mass', 115)
+  })
+
+  test('Dictyota gained 60 % in 3 days on reef water (Coral Reefs 2016, 35:669, read)', () => {
+    spans('algae.macro.growth', Math.log(1.6) / 3)
+  })
+
+  test('a crust of 5 mm whose edge moves 0.05 mm a day grows 0.02 per day (Adey & Vassar 1975 give 0.9 to 2.3 mm a month, read)', () => {
+    spans('algae.coralline.growth', (2 * 0.05) / 5)
+    spans('algae.coralline.growth', (2 * (2.3 / 30)) / 5)
+  })
+})
+
+describe('grazers', () => {
+  test('turban snails eat 1.06 to 6.08 % of their mass a day as wet algae (Foster & Hodgson 1998, read), 12 % dry', () => {
+    const turbans = grazers().filter(({ taxon }) => taxon.startsWith('Turbo '))
+    expect(turbans.length).toBeGreaterThan(2)
+    for (const { consumption, wetMass_g } of turbans) {
+      const share = consumption.typical / 0.12 / wetMass_g
+      expect(share).toBeGreaterThan(0.0106)
+      expect(share).toBeLessThan(0.0608)
+    }
+  })
+
+  test('the high end of a yellow tang is 0.0342 M^0.816 g C (van Rooij et al. 1998, read) at 22.6 % C in food', () => {
+    const tang = grazer('Zebrasoma flavescens')
+    const high = (0.0342 * 85 ** 0.816) / 0.226
+    expect(tang?.consumption.high).toBeGreaterThan(0.98 * high)
+    expect(tang?.consumption.high).toBeLessThan(1.02 * high)
+  })
+
+  test('figures by the rule of snails are 0.0080 M^0.75 g dry, but for slow home-rangers', () => {
+    const snails = grazers().filter(
+      ({ consumptionRule, group }) => consumptionRule === 'snail' && !/limpet|chiton/.test(group),
+    )
+    expect(snails.length).toBe(17)
+    for (const { consumption, wetMass_g, taxon } of snails) {
+      expect(consumption.typical / (0.008 * wetMass_g ** 0.75), taxon).toBeCloseTo(1, 1)
+    }
+  })
+
+  test('amphipods eat some 14 to 84 % of their mass a day as wet plants (Berezina, read), 12 % dry', () => {
+    const amphipod = grazer('Elasmopus spp.')
+    const share = (amphipod?.consumption.typical ?? 0) / 0.12 / (amphipod?.wetMass_g ?? 1)
+    expect(share).toBeGreaterThan(0.14)
+    expect(share).toBeLessThan(0.84)
+  })
+})
