@@ -4,11 +4,11 @@
  */
 import { existsSync, readdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
 import { prepare } from './prepare.mjs'
 import { hasWebApp, presentPrograms } from './programs.mjs'
 import { root } from './root.mjs'
 import { keepStamp, lastStamp, stampOf } from './stamp.mjs'
+import { startedAs } from './started-as.mjs'
 
 const programFolders = ['packages', 'apps', 'validation', 'bench', 'examples']
 const webFolders = ['packages', 'apps/web']
@@ -80,7 +80,7 @@ export async function built(which) {
   }
 }
 
-if (process.argv[1] !== undefined && pathToFileURL(process.argv[1]).href === import.meta.url) {
+if (startedAs(import.meta.url)) {
   prepare()
   process.exitCode = (await built('everything')) ? 0 : 1
 }

@@ -70,7 +70,7 @@ function manifestIssues(folder, manifest) {
 function complaintAbout({ specifier, types }, { path, folder, known }) {
   if (isRelative(specifier)) {
     const file = target(path, specifier)
-    const configuration = isForDevelopers(path) && !file.includes('/')
+    const configuration = isForDevelopers(path) && (!file.includes('/') || file.startsWith('scripts/'))
     if (configuration || file.startsWith(`${folder}/`)) return undefined
     return `'${specifier}' leaves ${folder}. Import the other package by its name.`
   }

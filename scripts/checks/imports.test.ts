@@ -1,4 +1,5 @@
 import { spawnSync } from 'node:child_process'
+import { symlinkSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { root } from '../root.mjs'
@@ -167,6 +168,21 @@ it('lets the configuration of a package use the configuration of the project, an
     expect.stringMatching(/^apps\/web\/main.ts:1: .*leaves apps\/web/),
   ])
 })
+
+it.skipIf(process.platform === 'win32')(
+  'ends with exit code 1 when the check is reached through a link',
+  () => {
+    const upward = tree({ 'packages/novelty/package.json': manifest() })
+    const link = join(upward, 'scripts')
+    symlinkSync(join(root, 'scripts'), link)
+    const run = spawnSync(process.execPath, [join(link, 'checks/imports.mjs')], {
+      cwd: upward,
+      encoding: 'utf8',
+    })
+    expect(run.stderr).toContain('packages/novelty: has no place')
+    expect(run.status).toBe(1)
+  },
+)
 
 it('ends with exit code 1 and names the place when it is run on a tree with a wrong import', () => {
   const upward = tree({

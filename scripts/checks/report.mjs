@@ -1,4 +1,4 @@
-import { pathToFileURL } from 'node:url'
+import { startedAs } from '../started-as.mjs'
 
 /**
  * Runs a check when its file is what Node was started with; does nothing when it is imported. Prints
@@ -8,7 +8,7 @@ import { pathToFileURL } from 'node:url'
  * @param {() => string[]} check
  */
 export function runAlone(url, check) {
-  if (process.argv[1] === undefined || pathToFileURL(process.argv[1]).href !== url) return
+  if (!startedAs(url)) return
   const issues = check()
   for (const issue of issues) console.error(issue)
   if (issues.length > 0) process.exitCode = 1

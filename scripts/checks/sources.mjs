@@ -26,7 +26,7 @@ export function isSource(path) {
 
 /**
  * Tests, what tests share (testing/, conformance/), configuration of the tools, what runs when the
- * project is built (build/), and the folders that look at it from outside: they run on a developer's
+ * project is built (build/) or shown (screenshots/), and the folders that look at it from outside: they run on a developer's
  * machine, with Node, and are never shipped.
  *
  * @param {string} path
@@ -34,7 +34,7 @@ export function isSource(path) {
 export function isForDevelopers(path) {
   return [
     /\.(test|config)\.(ts|tsx|mjs)$/,
-    /\/(testing|conformance|build)\//,
+    /\/(testing|conformance|build|screenshots)\//,
     /^(validation|bench|examples)\//,
   ].some((pattern) => pattern.test(path))
 }
