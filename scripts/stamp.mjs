@@ -10,15 +10,18 @@ const folder = join(root, '.build')
  * What a build is made from, as one short text: it changes when a file comes, goes, grows or is
  * written. Tests are left out, since no build holds them.
  *
- * @param {readonly string[]} folders what the build reads, relative to the root
+ * @param {readonly string[]} folders what the build reads, relative to the project
+ * @param {string} [project]
  * @returns {string}
  */
-export function stampOf(folders) {
+export function stampOf(folders, project = root) {
   const configuration = ['package-lock.json', 'vite.shared.ts', 'vite.node.config.ts', 'scripts/programs.mjs']
-  const sources = folders.flatMap((name) => (existsSync(join(root, name)) ? filesUnder(root, name) : []))
+  const sources = folders.flatMap((name) =>
+    existsSync(join(project, name)) ? filesUnder(project, name) : [],
+  )
   const hash = createHash('sha256').update(process.versions.node)
   for (const path of [...configuration, ...sources.filter((name) => !name.includes('.test.')).sort()]) {
-    const { mtimeMs, size } = statSync(join(root, path))
+    const { mtimeMs, size } = statSync(join(project, path))
     hash.update(`${path}\0${mtimeMs}\0${size}\n`)
   }
   return hash.digest('hex')
