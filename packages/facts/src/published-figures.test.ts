@@ -146,13 +146,16 @@ describe('grazers', () => {
     expect(tang?.consumption.high).toBeLessThan(1.02 * high)
   })
 
-  test('figures by the rule of snails are 0.0080 M^0.75 g dry, but for slow home-rangers', () => {
-    const snails = grazers().filter(
-      ({ consumptionRule, group }) => consumptionRule === 'snail' && !/limpet|chiton/.test(group),
-    )
-    expect(snails.length).toBe(17)
-    for (const { consumption, wetMass_g, taxon } of snails) {
-      expect(consumption.typical / (0.008 * wetMass_g ** 0.75), taxon).toBeCloseTo(1, 1)
+  // The coefficients are those of the rules in consumption-rules.json; slow home-rangers carry a factor of their own.
+  test.each([
+    ['snail', 17, (mass: number) => 0.008 * mass ** 0.75],
+    ['fish', 28, (mass: number) => 0.05 * mass ** 0.817],
+    ['urchin', 7, (mass: number) => 0.0279 * mass ** 0.67],
+  ] as const)('figures by the rule of the %s follow from mass within 2 %', (rule, count, expected) => {
+    const plain = grazers().filter((one) => one.consumptionRule === rule && one.consumptionNote === undefined)
+    expect(plain.length).toBe(count)
+    for (const { consumption, wetMass_g, taxon } of plain) {
+      expect(Math.abs(consumption.typical / expected(wetMass_g) - 1), taxon).toBeLessThan(0.02)
     }
   })
 
