@@ -1,25 +1,15 @@
+export * from './alkalinity.ts'
 export { convert } from './convert.ts'
 export type { BaseDimension, Dimension } from './dimension.ts'
-export type {
-  Answer,
-  Asked,
-  Issue,
-  IssueCode,
-  NextStep,
-  Option,
-  Question,
-  QuestionCode,
-  Refused,
-  Understood,
-} from './issue.ts'
+export * from './dissolved.ts'
+export type * from './issue.ts'
+export type * from './measured.ts'
+export * from './measures.ts'
+export * from './micromolar.ts'
 export { molarMass, type Substance } from './molar-masses.ts'
+export type { NumberStyle } from './number-text.ts'
 export { parseUnit, readUnit, UnitError } from './parse-unit.ts'
-export {
-  dimensionless,
-  divideUnits,
-  equalUnits,
-  multiplyUnits,
-  powerUnit,
-  sameDimension,
-  type Unit,
-} from './unit.ts'
+export * from './salinity.ts'
+export { mapStated, type Stated } from './stated.ts'
+export * from './unit.ts'
+export { words } from './words.ts'

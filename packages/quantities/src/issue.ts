@@ -9,14 +9,11 @@ export type IssueCode =
   | 'no-unit'
   | 'unknown-unit'
   | 'wrong-dimension'
-  | 'form-contradicts'
   | 'unit-syntax'
   | 'unit-division'
 
 /** What to do about it. */
 export type NextStep =
-  | 'give-number'
-  | 'give-low-first'
   | 'write-unit'
   | 'write-brackets'
   | 'give-volume'
@@ -65,6 +62,8 @@ export interface Question {
 export interface Understood<T> {
   readonly ok: true
   readonly value: T
+  readonly issues?: never
+  readonly ask?: never
 }
 
 export interface Refused {

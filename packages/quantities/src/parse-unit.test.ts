@@ -87,7 +87,7 @@ test('what is not a unit is refused with the accepted ones', () => {
     expect(answer.ok, text).toBe(false)
     if (!answer.ok) expect(answer.issues[0].accepted).toContain('mol')
   }
-  expect(() => convert(1, 'g', 'L')).toThrow('wrong-dimension')
+  expect(() => convert(1, 'g', 'L')).toThrow('Unit: "g" is in a unit of another kind. Write it with L.')
 })
 
 test('random text is read or refused, never a crash', () => {

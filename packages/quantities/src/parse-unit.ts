@@ -4,6 +4,7 @@ import { isSubstance, molarMass, type Substance, substances } from './molar-mass
 import { dimensionless, divideUnits, multiplyUnits, powerUnit, type Unit } from './unit.ts'
 import { remarkWords, unitNamed, unitNamesShown } from './unit-names.ts'
 import { type UnitToken, unitTokens } from './unit-tokens.ts'
+import { words } from './words.ts'
 
 /** Thrown by what only programmers call; carries the issue as data. */
 export class UnitError extends Error {
@@ -11,7 +12,7 @@ export class UnitError extends Error {
   readonly issue: Issue
 
   constructor(issue: Issue) {
-    super(`${issue.where}: "${issue.got}": ${issue.code}; accepted: ${issue.accepted.join(', ')}`)
+    super(words(issue))
     this.issue = issue
   }
 }

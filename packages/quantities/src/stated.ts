@@ -1,0 +1,42 @@
+/** A figure as it was stated: a reading may be a limit, a span or nothing found. */
+export type Stated<T extends number = number> =
+  | { readonly is: 'exact' | 'about'; readonly value: T }
+  | { readonly is: 'below' | 'above'; readonly limit: T }
+  | { readonly is: 'between'; readonly low: T; readonly high: T }
+  /** Nothing found, and the limit of the kit not told. */
+  | { readonly is: 'not detected' }
+
+/** The same statement in another unit; `change` must keep the order of numbers. */
+export function mapStated<T extends number, U extends number>(
+  stated: Stated<T>,
+  change: (value: T) => U,
+): Stated<U> {
+  switch (stated.is) {
+    case 'exact':
+    case 'about':
+      return { is: stated.is, value: change(stated.value) }
+    case 'below':
+    case 'above':
+      return { is: stated.is, limit: change(stated.limit) }
+    case 'between':
+      return { is: 'between', low: change(stated.low), high: change(stated.high) }
+    case 'not detected':
+      return stated
+  }
+}
+
+/** The lowest number in the statement; undefined where it has none. */
+export function lowest(stated: Stated): number | undefined {
+  switch (stated.is) {
+    case 'exact':
+    case 'about':
+      return stated.value
+    case 'below':
+    case 'above':
+      return stated.limit
+    case 'between':
+      return stated.low
+    case 'not detected':
+      return undefined
+  }
+}
