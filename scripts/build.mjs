@@ -13,12 +13,6 @@ import { startedAs } from './started-as.mjs'
 const programFolders = ['packages', 'apps', 'validation', 'bench', 'examples']
 const webFolders = ['packages', 'apps/web']
 
-/** @param {'what is stale' | 'everything'} [which] */
-async function build(which = 'what is stale') {
-  await buildPrograms(which)
-  await buildWeb(which)
-}
-
 /** @param {'what is stale' | 'everything'} which */
 async function buildPrograms(which) {
   const names = Object.keys(presentPrograms())
@@ -67,12 +61,13 @@ async function buildWeb(which) {
 /**
  * Builds, and when the sources do not build says so plainly.
  *
- * @param {'what is stale' | 'everything'} [which]
- * @returns {Promise<boolean>} whether all is built
+ * @param {{ which?: 'what is stale' | 'everything', webToo?: boolean }} [wanted]
+ * @returns {Promise<boolean>} whether all that was wanted is built
  */
-export async function built(which) {
+export async function built({ which = 'what is stale', webToo = true } = {}) {
   try {
-    await build(which)
+    await buildPrograms(which)
+    if (webToo) await buildWeb(which)
     return true
   } catch (error) {
     console.error(`The build failed. ${error instanceof Error ? error.message : error}`)
@@ -82,5 +77,5 @@ export async function built(which) {
 
 if (startedAs(import.meta.url)) {
   prepare()
-  process.exitCode = (await built('everything')) ? 0 : 1
+  process.exitCode = (await built({ which: 'everything' })) ? 0 : 1
 }

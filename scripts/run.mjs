@@ -9,6 +9,9 @@ import { prepare } from './prepare.mjs'
 import { presentPrograms } from './programs.mjs'
 import { root } from './root.mjs'
 
+/** Programs that open the web app; the others need not wait for its build. */
+const showsPages = ['server', 'screenshots']
+
 const [name, ...rest] = process.argv.slice(2)
 const calledFrom = process.env.INIT_CWD ?? process.cwd()
 
@@ -17,7 +20,7 @@ const known = Object.keys(presentPrograms())
 if (!known.includes(name)) {
   console.error(`There is no program "${name ?? ''}". There are: ${known.join(', ') || 'none yet'}.`)
   process.exitCode = 1
-} else if (await built()) {
+} else if (await built({ webToo: showsPages.includes(name) })) {
   process.chdir(calledFrom)
   becomeChild([join(root, 'dist', `${name}.mjs`), ...rest])
 } else {
