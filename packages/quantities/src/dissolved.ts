@@ -160,14 +160,14 @@ function splitForm(dissolved: Dissolved, rest: string): { readonly unit: string;
   return { unit: words.join('') }
 }
 
-/** 'mg/l', 'ug/L', 'umol/l', 'µM' and their like. */
+/** 'mg/l', 'ug/L', 'umol/l', 'µM' and their like; only in µM and mM do capitals count. */
 function concentrationUnit(written: string): ConcentrationUnit | undefined {
-  const plain = written
+  if (/^[uµμ]M$/.test(written)) return 'µmol/L'
+  if (written === 'mM') return 'mmol/L'
+  const name = written
     .toLowerCase()
-    .replace(/[μ]/g, 'µ')
-    .replace(/^u/, 'µ')
+    .replace(/^[uμ]/, 'µ')
     .replace(/\/l(?:it(?:re|er))?$/, '/L')
-  const name = plain === 'µm' ? 'µmol/L' : plain === 'mm' ? 'mmol/L' : plain
   return accepted.find((unit) => unit === name)
 }
 

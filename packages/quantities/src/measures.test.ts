@@ -36,6 +36,7 @@ test('a gallon of no country is a question with two answers that read', () => {
   const answer = parseVolume('16 gal')
   expect(answer.ok).toBe(false)
   if (answer.ok || answer.ask === undefined) throw new Error('no question')
+  expect(answer.ask.question).toBe('Volume: is "16 gal" in US or in imperial gallons?')
   expect(answer.ask.options.map((option) => option.answer)).toEqual(['16 US gal', '16 imp gal'])
   for (const option of answer.ask.options)
     expect(value(parseVolume(option.answer))).toBeCloseTo(16 * (option.factor ?? 0), 9)

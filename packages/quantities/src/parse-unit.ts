@@ -58,7 +58,8 @@ class Reader {
   whole(): Unit {
     if (this.tokens.length === 0) throw this.error('no-unit')
     const unit = this.quotient()
-    if (this.at < this.tokens.length) throw this.error('unit-syntax')
+    const sized = Number.isFinite(unit.factor) && unit.factor > 0
+    if (this.at < this.tokens.length || !sized) throw this.error('unit-syntax')
     return unit
   }
 

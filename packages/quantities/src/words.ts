@@ -44,13 +44,13 @@ export function words(issue: Issue): string {
 }
 
 const questions: Readonly<Record<QuestionCode, string>> = {
-  'which-gallon': 'US or imperial gallons?',
+  'which-gallon': 'in US or in imperial gallons?',
   'which-form': 'of the ion, or of the atom in it? The kit or its leaflet says which.',
   'which-alkalinity': 'as calcium carbonate or as bicarbonate?',
   'which-reference-temperatures':
-    'at which two temperatures? They are printed on the instrument, such as 25/25 °C.',
+    'at 25/25 °C, or at which two temperatures? They are printed on the instrument.',
 }
 
 export function question(code: QuestionCode, where: string, got: string): string {
-  return `${where}: "${got}" ${questions[code]}`
+  return `${where}: is "${got}" ${questions[code]}`
 }
