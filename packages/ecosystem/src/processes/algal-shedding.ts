@@ -6,7 +6,7 @@ export const algalShedding = process<Growing>({
   id: 'algal-shedding',
   title: 'Shedding of algae',
   says: 'Standing algae drift off by themselves and become waste; a stand that has thinned to nothing frees its surface.',
-  source: 'algae-kinds',
+  source: 'holdfast-estimate',
   each: namedStands,
   reads: standing,
   parameters: { ...standFacts, shed: fact(ofKind('shed'), 'd⁻¹'), stubble: fact(ofKind('stubble'), 'g m⁻²') },

@@ -82,7 +82,7 @@ export const grazing = process<Mouth>({
   id: 'grazing',
   title: 'Grazing',
   says: 'Each animal shares its appetite over the stands it reaches, by taste and by how much stands above the stubble; nearly all that is eaten comes back to the water.',
-  source: 'grazer-tables',
+  source: 'holdfast-estimate',
   each: mouthsOf,
   reads: {
     ...standing,
