@@ -7,3 +7,20 @@ export { systemAt } from './entries/system-at.ts'
 export { type Issue, issueInWords, Refused } from './issue.ts'
 export type { Appended, Logbook, Span } from './logbook.ts'
 export { type LogForModel, type NotUsed, observationsAndEvents } from './observations-and-events.ts'
+export {
+  entriesFromSheet,
+  type ImportInto,
+  type Mended,
+  type SheetEntries,
+} from './sheet/entries-from-sheet.ts'
+export { readSheet } from './sheet/read-sheet.ts'
+export type {
+  Answers,
+  NoteEvent,
+  OddCell,
+  Sheet,
+  SheetColumn,
+  SheetNote,
+  SheetQuestion,
+  SheetReading,
+} from './sheet/sheet.ts'

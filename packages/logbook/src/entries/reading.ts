@@ -42,5 +42,6 @@ export const reading = kind({
     unit: z.exactOptional(z.string()),
     form: z.exactOptional(z.string()),
     kit: z.exactOptional(z.string()),
+    remark: z.exactOptional(z.string()),
   },
 })

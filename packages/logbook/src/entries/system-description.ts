@@ -5,7 +5,8 @@ import { z } from './schema.ts'
 
 const name = z.string().min(1)
 const notNegative = z.number().min(0)
-const date = z.iso.date()
+/** Days of 86,400 s from 1970-01-01T00:00Z, as the model's clock has them. */
+const day = z.number()
 
 export const vesselKinds = ['display', 'sump', 'refugium', 'grow-out', 'curing bin'] as const
 
@@ -49,28 +50,28 @@ const equipment: z.ZodType<Equipment> = z.discriminatedUnion('kind', [
     kind: z.literal('water change'),
     volume_L: positive,
     every_days: positive,
-    first: z.exactOptional(date),
+    first: z.exactOptional(day),
   }),
   z.object({
     kind: z.literal('skimmer'),
     rated_for_L: z.exactOptional(positive),
     cup_emptied_every_days: z.exactOptional(positive),
     air_L_per_hour: z.exactOptional(positive),
-    off: z.exactOptional(z.array(z.tuple([date, date]))),
+    off: z.exactOptional(z.array(z.tuple([day, day]))),
   }),
   z.object({
     kind: z.literal('ferric media reactor'),
     mass_g: positive,
     flow_L_per_hour: z.exactOptional(positive),
-    placed: z.exactOptional(date),
-    removed: z.exactOptional(date),
+    placed: z.exactOptional(day),
+    removed: z.exactOptional(day),
     replaced_every_days: z.exactOptional(positive),
     capacity_mg_P_per_g: z.exactOptional(z.tuple([positive, positive, positive])),
   }),
   z.looseObject({ kind: z.enum(otherEquipmentKinds) }),
 ])
 
-/** The ecosystem's `System` as stored in an entry; the type below it holds the two equal. */
+/** The ecosystem's `System` as stored in an entry; the compiler holds the two equal. */
 export const systemDescription: z.ZodType<System> = z.object({
   id: name,
   name,

@@ -61,6 +61,10 @@ test('a log whose pages were overwritten is refused', async () => {
   if (!opened.ok) throw new Error('not opened')
   await opened.logbook.append(Array.from({ length: 200 }, (_, number) => nitrate(number)))
   await opened.logbook.close()
+  // The pages must lie in the file itself, not in the journal beside it.
+  const database = new Database(opened.file)
+  database.prepare('PRAGMA wal_checkpoint(TRUNCATE)').all()
+  database.close()
   const file = await open(opened.file, 'r+')
   await file.write(Buffer.alloc(8000, 0x5a), 0, 8000, 8192)
   await file.close()

@@ -1,0 +1,163 @@
+import canonicalize from 'canonicalize'
+import { v5 } from 'uuid'
+
+import type { BodyOf, Entry, EntryOf, Envelope, Stored } from '../entries/entry.ts'
+import { type ReadQuantity, readQuantities } from '../entries/reading.ts'
+import { localTime } from '../model-day.ts'
+import { ImportedBefore } from './imported-before.ts'
+import type { Sheet, SheetNote, SheetReading } from './sheet.ts'
+
+/** Namespace of imported values; made once for this project and never changed. */
+const namespace = '6f1f5a64-2c0e-4c55-9a3b-6b0e6a5d7c11'
+
+/** Whose sheet it is, who imports it and when. */
+export interface ImportInto {
+  readonly workspace: string
+  readonly system: string
+  /** IANA zone of the system. */
+  readonly timeZone: string
+  readonly by: string
+  readonly device: string
+  readonly madeAt: string
+  /** One id for the whole import, so that one undo takes all of it back. */
+  readonly batch: string
+  /** Cells that the keeper left out in the preview, such as B7. */
+  readonly leftOut?: readonly string[]
+}
+
+/** What an import would do: the preview shows it, the import stores `entries`. */
+export interface SheetEntries {
+  /** New entries, corrections among them. */
+  readonly entries: readonly Entry[]
+  /** Cells whose value is in the log already. */
+  readonly already: readonly string[]
+  /** Mended cells: what the log holds from an earlier import of that day, and what the sheet says now. */
+  readonly mended: readonly Mended[]
+  /** Cells that the keeper took back one by one after an earlier import; they stay out. */
+  readonly takenBack: readonly string[]
+}
+
+export interface Mended {
+  readonly cell: string
+  readonly date: string
+  readonly quantity: ReadQuantity
+  readonly was: string
+  readonly now: string
+}
+
+/** Something of the sheet on its way to become an entry. */
+interface Draft {
+  readonly cell: string
+  readonly date: string
+  readonly time?: string
+  /** What makes it the same in two files: quantity, value and unit; the place in the file does not count. */
+  readonly identity: readonly unknown[]
+  readonly content: Content
+}
+
+type Imported = 'reading' | 'note' | 'water-change' | 'media'
+type Content = { [K in Imported]: { readonly kind: K; readonly body: BodyOf<K> } }[Imported]
+
+/**
+ * The entries that a sheet adds to a log. The id of each is a UUIDv5 of system, quantity, date, value,
+ * unit and its count among equals on that day: importing twice, moving rows or renaming the file doubles
+ * nothing, and two equal readings are kept.
+ *
+ * @param stored  entries of the system that the log holds, in the order of receipt
+ */
+export function entriesFromSheet(sheet: Sheet, into: ImportInto, stored: readonly Stored[]): SheetEntries {
+  const before = new ImportedBefore(stored)
+  const leftOut = new Set(into.leftOut)
+  const drafts = [...sheet.readings.map(ofReading), ...sheet.notes.flatMap(ofNote)].filter(
+    ({ cell }) => !leftOut.has(cell),
+  )
+  const counts = new Map<string, number>()
+  const dated = drafts.map((draft) => {
+    const same = [into.system, draft.content.kind, draft.date, ...draft.identity]
+    const key = canonicalize(same) ?? ''
+    const count = (counts.get(key) ?? 0) + 1
+    counts.set(key, count)
+    return {
+      draft,
+      idAgain: (again: number) => idOf([...same, count, ...(again > 0 ? ['again', again] : [])]),
+    }
+  })
+  const found = dated.map(({ draft, idAgain }) => ({ draft, ...before.find(idAgain) }))
+  before.claim(found.filter(({ state }) => state === 'already').map(({ standsAs }) => standsAs))
+  const entries: Entry[] = []
+  const mended: Mended[] = []
+  for (const { draft, state, id } of found) {
+    if (state !== 'new') continue
+    const was =
+      draft.content.kind === 'reading' ? before.mendedBy(draft.date, draft.content.body.quantity) : undefined
+    if (was !== undefined) mended.push(wasNow(draft, was))
+    entries.push({ ...envelope(into, draft, id), ...(was && { replaces: was.id }), ...draft.content })
+  }
+  const cellsThat = (state: string): string[] =>
+    found.filter((one) => one.state === state).map(({ draft }) => draft.cell)
+  return { entries, already: cellsThat('already'), mended, takenBack: cellsThat('taken back') }
+}
+
+const idOf = (parts: readonly unknown[]): string => v5(canonicalize(parts) ?? '', namespace)
+
+function envelope(into: ImportInto, { date, time }: Draft, id: string): Envelope {
+  const { workspace, system, by, device, madeAt, batch, timeZone } = into
+  const at = time === undefined ? date : localTime(date, time, timeZone)
+  return {
+    id,
+    workspace,
+    system,
+    v: 1,
+    at,
+    precision: time === undefined ? 'day' : 'minute',
+    madeAt,
+    by,
+    device,
+    batch,
+  }
+}
+
+function ofReading(reading: SheetReading): Draft {
+  const { cell, date, time, zeroAsWritten, interval, ...said } = reading
+  // A zero without a limit says only that nothing was detected; 0 stored as a limit would bias the fit.
+  const value = zeroAsWritten ? null : said.value
+  const body = { ...said, value, ...(interval && { interval: [...interval] as [number, number] }) }
+  const sign = said.belowDetection ? '<' : said.aboveRange ? '>' : '='
+  const identity = [
+    said.quantity,
+    sign,
+    value === null ? null : value.toPrecision(6),
+    readQuantities[said.quantity],
+  ]
+  return { cell, date, ...(time !== undefined && { time }), identity, content: { kind: 'reading', body } }
+}
+
+function ofNote({ cell, date, time, text, events }: SheetNote): Draft[] {
+  const when = { cell, date, ...(time !== undefined && { time }) }
+  const drafts: Draft[] = [{ ...when, identity: [text], content: { kind: 'note', body: { text } } }]
+  for (const event of events) {
+    if (event.kind === 'water-change') {
+      const body = { volume_L: event.volume_L, text }
+      drafts.push({
+        ...when,
+        identity: [event.volume_L.toPrecision(6), 'L'],
+        content: { kind: 'water-change', body },
+      })
+    } else if (event.kind === 'media') {
+      const body = { action: event.action, mass_g: event.mass_g, text }
+      drafts.push({ ...when, identity: [event.mass_g.toPrecision(6), 'g'], content: { kind: 'media', body } })
+    }
+    // Animals wait for the keeper: the log needs their species, and a note seldom says it.
+  }
+  return drafts
+}
+
+function wasNow({ cell, date, content }: Draft, was: EntryOf<'reading'>): Mended {
+  if (content.kind !== 'reading') throw new Error('only readings are mended')
+  const { quantity } = content.body
+  return { cell, date, quantity, was: inWords(was.body), now: inWords(content.body) }
+}
+
+function inWords({ text, unit, form }: BodyOf<'reading'>): string {
+  return [text, unit, form].filter((word) => word !== undefined).join(' ')
+}

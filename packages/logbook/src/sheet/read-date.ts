@@ -1,0 +1,72 @@
+import { Temporal } from 'temporal-polyfill'
+
+export type DateOrder = 'day first' | 'month first'
+
+interface Parts {
+  readonly first: number
+  readonly second: number
+  readonly year: number
+}
+
+const slashed = /^(\d{1,2})[/-](\d{1,2})[/-](\d{4}|\d{2})$/
+const dotted = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4}|\d{2})$/
+const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/
+
+/**
+ * The order of day and month of a column, judged over all of it; undefined where every date is valid
+ * both ways, 'none' where no date leaves it open. Dates with dots are written day first wherever dots
+ * are the custom, ISO dates are never in doubt.
+ */
+export function dateOrder(cells: readonly string[]): DateOrder | undefined | 'none' {
+  const parts = cells.map(slashedParts).filter((one) => one !== undefined)
+  if (parts.length === 0) return 'none'
+  const dayFirst = parts.filter(({ first }) => first > 12).length
+  const monthFirst = parts.filter(({ second }) => second > 12).length
+  if (dayFirst > 0 && monthFirst === 0) return 'day first'
+  if (monthFirst > 0 && dayFirst === 0) return 'month first'
+  // A day that equals its month says nothing, but asks nothing either.
+  return parts.every(({ first, second }) => first === second) ? 'day first' : undefined
+}
+
+/** The ISO date a cell says, or undefined where it says none. */
+export function readDate(text: string, order: DateOrder): string | undefined {
+  const [year, month, day] = iso.exec(text)?.slice(1).map(Number) ?? []
+  if (year !== undefined) return isoDate(year, month, day)
+  const dots = partsOf(dotted.exec(text))
+  if (dots) return isoDate(dots.year, dots.second, dots.first)
+  const parts = slashedParts(text)
+  if (parts === undefined) return undefined
+  const { first, second } = parts
+  return order === 'day first' ? isoDate(parts.year, second, first) : isoDate(parts.year, first, second)
+}
+
+/** A time of day as HH:MM, from 24 hours or with am and pm. */
+export function readTime(text: string): string | undefined {
+  const [, hours, minutes, half] = /^(\d{1,2})[:.h](\d{2})(?::\d{2})?\s*(am|pm)?$/i.exec(text.trim()) ?? []
+  if (hours === undefined) return undefined
+  const turned =
+    half === undefined ? Number(hours) : (Number(hours) % 12) + (half.toLowerCase() === 'pm' ? 12 : 0)
+  if (turned > 23 || Number(minutes) > 59) return undefined
+  return `${String(turned).padStart(2, '0')}:${minutes}`
+}
+
+/** True where the cell has the shape of a date, right or wrong. */
+export const looksLikeDate = (text: string): boolean =>
+  [iso, dotted, slashed].some((shape) => shape.test(text))
+
+const slashedParts = (text: string): Parts | undefined => partsOf(slashed.exec(text))
+
+function partsOf(match: RegExpExecArray | null): Parts | undefined {
+  if (match === null) return undefined
+  const [first, second, year] = match.slice(1).map(Number)
+  // Two digits mean this century: no keeper's sheet is older.
+  return { first, second, year: year < 100 ? 2000 + year : year }
+}
+
+function isoDate(year: number, month: number, day: number): string | undefined {
+  try {
+    return Temporal.PlainDate.from({ year, month, day }, { overflow: 'reject' }).toString()
+  } catch {
+    return undefined
+  }
+}

@@ -1,0 +1,157 @@
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+
+import { readSheet } from './read-sheet.ts'
+import type { Answers, Sheet } from './sheet.ts'
+
+const read = (text: string, answers: Answers = {}): Sheet =>
+  readSheet(new TextEncoder().encode(text), 'log.csv', answers)
+const codes = ({ issues }: Sheet): string[] => issues.map(({ code }) => code)
+const values = ({ readings }: Sheet): unknown[] => readings.map(({ quantity, value }) => [quantity, value])
+const asked = ({ questions }: Sheet): unknown[] => questions.map(({ id, waiting }) => [id, waiting])
+
+test('an empty file, blank lines, a picture and bytes of nothing are refused by name', () => {
+  expect(codes(read(''))).toEqual(['empty-file'])
+  expect(codes(read('\n \n'))).toEqual(['empty-file'])
+  const png = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13)
+  const [issue] = readSheet(png, 'tank.png').issues
+  expect(issue).toMatchObject({
+    code: 'not-text',
+    where: 'Sheet "tank.png"',
+    got: 'the file is a PNG picture',
+  })
+  expect(codes(readSheet(Uint8Array.of(1, 2, 3, 0, 255, 7), 'x.bin'))).toEqual(['not-text'])
+})
+
+test('a header without rows, one column and no header are refused by name', () => {
+  expect(codes(read('Date,NO3 (mg/L)\n'))).toEqual(['no-rows'])
+  expect(codes(read('Date\n2026-01-04\n'))).toEqual(['no-columns'])
+  expect(codes(read('a,b\n1,2\n'))).toEqual(['no-header'])
+})
+
+test('no bytes whatever make the import fail without a word', () => {
+  fc.assert(
+    fc.property(fc.uint8Array({ maxLength: 200 }), (bytes) => {
+      const { issues, readings } = readSheet(bytes, 'any')
+      return issues.length > 0 || readings.length >= 0
+    }),
+  )
+})
+
+test('nitrate without a form is asked and not stored until it is answered', () => {
+  const text = 'Date,Nitrate (mg/L)\n2026-01-04,1\n2026-01-11,2\n'
+  expect(read(text).readings).toEqual([])
+  expect(asked(read(text))).toEqual([['nitrate-form:B', 2]])
+  expect(values(read(text, { 'nitrate-form:B': 'NO3' }))).toEqual([
+    ['nitrate', 1],
+    ['nitrate', 2],
+  ])
+  // 1 mg/L of nitrate nitrogen is 4.427 mg/L of nitrate (molar masses).
+  expect(read(text, { 'nitrate-form:B': 'N' }).readings[0].value).toBeCloseTo(4.427, 3)
+})
+
+test('each column of missing form, unit or reference is asked by itself', () => {
+  const sheet = read('Date,Phosphate,Alk,SG,Temp\n2026-01-04,0.1,8,1.026,26\n')
+  expect(asked(sheet)).toEqual([
+    ['phosphate-form:B', 1],
+    ['unit:B', 1],
+    ['unit:C', 1],
+    ['sg-reference:D', 1],
+    ['unit:E', 1],
+  ])
+  expect(sheet.readings).toEqual([])
+})
+
+test('alkalinity comes out the same in each of its units', () => {
+  const sheet = read('Date,Alk (dKH),Alkalinity (meq/L),Alkalinity (ppm CaCO3)\n2026-01-04,2.804,1,50.04\n')
+  for (const { value } of sheet.readings) expect(value).toBeCloseTo(1, 3)
+  expect(sheet.readings).toHaveLength(3)
+})
+
+test('dates that read both ways are asked, and one day above 12 answers for the column', () => {
+  const open = 'Date,NO3 (mg/L)\n3/4/26,5\n4/5/26,6\n'
+  expect(read(open).readings).toEqual([])
+  expect(asked(read(open))).toEqual([['date-order:A', 2]])
+  expect(read(open, { 'date-order:A': 'day first' }).readings.map(({ date }) => date)).toEqual([
+    '2026-04-03',
+    '2026-05-04',
+  ])
+  expect(read(open, { 'date-order:A': 'month first' }).readings[0].date).toBe('2026-03-04')
+  expect(read(`${open}13/6/26,7\n`).readings.map(({ date }) => date)).toEqual([
+    '2026-04-03',
+    '2026-05-04',
+    '2026-06-13',
+  ])
+})
+
+test('the limit of "not detected" is asked; the reading is kept without one, or with the answer', () => {
+  const text = 'Date,PO4 (ppb)\n2026-01-04,n.n.\n2026-01-11,0\n2026-01-18,<30\n'
+  expect(read(text).readings.map(({ value, belowDetection }) => [value, belowDetection])).toEqual([
+    [null, true],
+    [0, true],
+    [0.03, true],
+  ])
+  expect(asked(read(text))).toEqual([['limit:B', 0]])
+  expect(read(text, { 'limit:B': '20' }).readings.map(({ value }) => value)).toEqual([0.02, 0.02, 0.03])
+})
+
+test('a dot is a thousands mark only where the quantity can be so much and the file writes commas', () => {
+  const sheet = read('Datum;Magnesium (mg/l);NO3 (mg/l)\n01.02.2026;1.310;12,5\n08.02.2026;1290;2,5\n')
+  expect(values(sheet)).toEqual([
+    ['magnesium', 1310],
+    ['nitrate', 12.5],
+    ['magnesium', 1290],
+    ['nitrate', 2.5],
+  ])
+  expect(sheet.odd).toMatchObject([{ cell: 'B2', taken: 'read as 1310' }])
+})
+
+test('a range, an end of scale and an estimate keep what they are', () => {
+  const [range, above, about] = read(
+    'Date,NO3 (mg/L)\n2026-01-04,5-10\n2026-01-05,>50\n2026-01-06,~20\n',
+  ).readings
+  expect(range).toMatchObject({ value: 7.5, interval: [5, 10] })
+  expect(above).toMatchObject({ value: 50, aboveRange: true })
+  expect(about).toMatchObject({ value: 20, approximate: true })
+})
+
+test('nothing is dropped in silence: unknown columns, wrong dates and words are listed', () => {
+  const sheet = read('Date,NO3 (mg/L),Mood\n2026-02-30,5,\n,6,\n2026-03-01,twelve,good\n2026-03-02,5,\n')
+  expect(sheet.odd.map(({ cell }) => cell).sort()).toEqual(['B2', 'B3', 'B4', 'C4'])
+  expect(values(sheet)).toEqual([['nitrate', 5]])
+})
+
+test('a figure that sea water cannot have is taken as written and pointed out', () => {
+  const sheet = read('Date,pH,Ca (mg/L)\n2026-03-01,82,42\n')
+  expect(values(sheet)).toEqual([
+    ['pH', 82],
+    ['calcium', 42],
+  ])
+  expect(sheet.odd.map(({ cell }) => cell)).toEqual(['B2', 'C2'])
+})
+
+test('gallons are asked, litres are taken, and the note is kept whole', () => {
+  const text =
+    'Date,NO3 (mg/L),Notes\n2026-03-01,5,10 gal water change\n2026-03-02,5,"WW 50 l, Pumpe sauber"\n'
+  expect(read(text).notes.map(({ events }) => events)).toEqual([[], [{ kind: 'water-change', volume_L: 50 }]])
+  expect(asked(read(text))).toEqual([['gallon:C', 1]])
+  const [note] = read(text, { 'gallon:C': 'US (3.785 L)' }).notes
+  expect(note).toMatchObject({ text: '10 gal water change', events: [{ volume_L: expect.closeTo(37.8541, 4) }] })
+})
+
+test('encodings are told by mark, by strictness, by zero bytes, and shown', () => {
+  const text = 'Date,Temp (°C)\n2026-03-01,25.5\n'
+  const utf16 = Uint8Array.from([...text].flatMap((one) => [one.charCodeAt(0), 0]))
+  const latin1 = Uint8Array.from(text, (one) => one.charCodeAt(0))
+  const marked = new TextEncoder().encode(`\ufeff${text}`)
+  const sheets = [new TextEncoder().encode(text), marked, utf16, latin1].map((bytes) =>
+    readSheet(bytes, 'x.csv'),
+  )
+  expect(sheets.map(({ encoding }) => encoding)).toEqual([
+    'UTF-8',
+    'UTF-8 with BOM',
+    'UTF-16 LE',
+    'windows-1252',
+  ])
+  for (const sheet of sheets) expect(values(sheet)).toEqual([['temperature', 25.5]])
+})
