@@ -1,0 +1,148 @@
+/** A case as the packages take it: system, observations and events, dates turned into days. */
+import type { AlgaePresent, Equipment, Event, Observation, System } from '@holdfast/ecosystem'
+import { compoundNamed } from '@holdfast/seawater'
+import { readingsOf, usualValue } from './answers/readings.ts'
+import { anHourLater, noon } from './calendar.ts'
+import type { CaseEquipment, CaseEvent, CaseFile } from './case-file.ts'
+import { eventsOf, ions, routineAt, waterChanges } from './husbandry.ts'
+import { isAfterItsEvent } from './same-day.ts'
+
+/** The system on the first day, with the routine as it is on the day on which one looks. */
+export function caseSystem(file: CaseFile): System {
+  const { system } = file
+  return {
+    id: file.id,
+    name: file.title,
+    timeZone: 'UTC',
+    vessels: system.vessels,
+    flow: system.flow,
+    surfaces: system.surfaces.map((surface) => ({ ...surface, age_days: surface.age_days ?? 0 })),
+    rock: system.rock.map((rock) => ({ ...rock, age_days: rock.age_days ?? 0 })),
+    ...(system.sand ? { sand: system.sand } : {}),
+    source_water: ions(system.source_water),
+    salt_mix: ions(system.salt_mix),
+    salinity_psu: system.salinity_psu,
+    temperature_C: system.temperature_C,
+    ...(system.pH === undefined ? {} : { pH: system.pH }),
+    evaporation_L_per_day: system.evaporation_L_per_day,
+    feeds: system.feeds,
+    equipment: system.equipment.flatMap((item) => equipmentOf(file, item)),
+    animals: system.animals,
+    ...(system.corals ? { corals: system.corals } : {}),
+    algae: firstSurveys(file),
+  }
+}
+
+function equipmentOf(file: CaseFile, item: CaseEquipment): readonly Equipment[] {
+  const { kind } = item
+  if (kind === 'water change') {
+    const routine = routineAt(file, file.asof)
+    return routine === undefined ? [] : [{ kind, ...routine }]
+  }
+  if (kind === 'skimmer') {
+    const off = (item.off as readonly (readonly [string, string])[] | undefined)?.map(
+      ([from, to]) => [noon(from), noon(to)] as const,
+    )
+    return [{ ...item, kind, ...(off === undefined ? {} : { off }) } as Equipment]
+  }
+  if (kind === 'ferric media reactor') {
+    const dates = (['placed', 'removed'] as const).flatMap((key) =>
+      item[key] === undefined ? [] : [[key, anHourLater(noon(String(item[key])))] as const],
+    )
+    return [{ ...item, kind, ...Object.fromEntries(dates) } as unknown as Equipment]
+  }
+  return [item as unknown as Equipment]
+}
+
+/** Words of the trade for kinds of algae; other names are taken as keys of the catalogue. */
+const algaeNames: Readonly<Record<string, string>> = {
+  'hair algae': 'hair_green',
+  film: 'film_green',
+  'film algae': 'film_green',
+  diatoms: 'film_diatom',
+  cyanobacteria: 'cyano',
+  dinoflagellates: 'dino',
+  'bubble algae': 'bubble',
+}
+
+export function algaeKey(name: string): string {
+  return algaeNames[name.toLowerCase()] ?? name.toLowerCase().replace(/[\s-]+/g, '_')
+}
+
+/** Cover on the first survey of each kind at each surface: the best there is for the first day. */
+function firstSurveys(file: CaseFile): readonly AlgaePresent[] {
+  const seen = new Map<string, AlgaePresent>()
+  for (const { surface, algae, cover } of eventsOf(file, 'survey')) {
+    const present = { kind: algaeKey(String(algae)), surface: String(surface), cover: Number(cover) }
+    const key = `${present.kind} ${present.surface}`
+    if (!seen.has(key)) seen.set(key, present)
+  }
+  return [...seen.values()]
+}
+
+/** Days at noon; a reading that was taken after the change of its day stands two hours later. */
+export function caseObservations(file: CaseFile): readonly Observation[] {
+  const readings = (['nitrate', 'phosphate', 'ammonia', 'nitrite'] as const).flatMap((quantity) =>
+    readingsOf(file, quantity).map((reading) => ({
+      day: isAfterItsEvent(file, reading) ? noon(reading.date) + 2 / 24 : noon(reading.date),
+      quantity,
+      value: usualValue(reading),
+      belowDetection: reading.below_detection === true,
+    })),
+  )
+  const surveys = eventsOf(file, 'survey').map(({ date, surface, algae, cover }) => ({
+    day: noon(date),
+    quantity: 'cover' as const,
+    value: Number(cover),
+    belowDetection: false,
+    surface: String(surface),
+    algae: algaeKey(String(algae)),
+  }))
+  return [...readings, ...surveys].sort((a, b) => a.day - b.day)
+}
+
+/** What happened up to the day on which one looks, an hour after that day's readings. */
+export function caseEvents(file: CaseFile): readonly Event[] {
+  const changes = waterChanges(file, file.start, file.asof).map(({ date, volume_L, water }) => ({
+    day: anHourLater(noon(date)),
+    kind: 'water change' as const,
+    volume_L,
+    water: { NO3_mg_L: water.NO3_mg_L, PO4_mg_L: water.PO4_mg_L },
+  }))
+  const others = file.log.events
+    .filter(({ date }) => date >= file.start && date <= file.asof)
+    .flatMap((event) => {
+      const known = eventOf(event)
+      return known === undefined ? [] : [known]
+    })
+  return [...changes, ...others].sort((a, b) => a.day - b.day)
+}
+
+/** Events that the model takes; surveys are observations, notes are for people, changes are counted above. */
+function eventOf(event: CaseEvent): Event | undefined {
+  const day = anHourLater(noon(event.date))
+  const { kind, date: _date, ...rest } = event
+  switch (kind) {
+    case 'media placed':
+      return { day, kind, mass_g: Number(event.mass_g) }
+    case 'media removed':
+      return { day, kind }
+    case 'feed change':
+      return { day, kind, g_per_day: Number(event.g_per_day) }
+    case 'equipment change': {
+      const { equipment, ...changes } = rest
+      return { day, kind, equipment: String(equipment), changes }
+    }
+    case 'dose': {
+      const substance = compoundNamed(String(event.substance))
+      return substance === undefined ? undefined : { day, kind, substance, mass_g: Number(event.mass_g) }
+    }
+    case 'animals added':
+    case 'animals lost': {
+      const mass = typeof event.mass_g === 'number' ? { mass_g: event.mass_g } : {}
+      return { day, kind, taxon: String(event.taxon), count: Number(event.count), ...mass }
+    }
+    default:
+      return undefined
+  }
+}

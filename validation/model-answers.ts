@@ -1,0 +1,76 @@
+/** What the model is asked for a case. Every answer is a number or a word; a median where there is a spread. */
+import type { CaseFile } from './case-file.ts'
+
+export type Atom = 'N' | 'P'
+
+/** Amounts that crossed the border of the system over a span, mg of the atom, by the case's own names. */
+export interface Budget {
+  readonly days: number
+  readonly inputs: ReadonlyMap<string, number>
+  readonly exports: ReadonlyMap<string, number>
+  /** Into the dissolved pools, from what is not water. */
+  readonly toWater: ReadonlyMap<string, number>
+  /** Net from an inside account to the dissolved pools. */
+  readonly netToWater: ReadonlyMap<string, number>
+  /** End less start of an inside account, and what it held at the start. */
+  readonly stored: ReadonlyMap<string, { readonly change_mg: number; readonly start_mg: number }>
+  /** Nitrate ions (N) taken directly, by process; empty for P. */
+  readonly nitrateTaken: ReadonlyMap<string, number>
+}
+
+export type Course = 'nitrate' | 'phosphate'
+
+/** Levers of a response: a factor on today's husbandry. */
+export interface Lever {
+  readonly lever: 'feed' | 'foam_rate'
+  readonly factor: number
+}
+
+/** Why the model gives no answer. */
+export interface NoModel {
+  readonly skipped: 'model'
+}
+
+export interface ModelAnswers {
+  /** @param from ISO date @param to ISO date */
+  budget(file: CaseFile, atom: Atom, from: string, to: string): Budget | NoModel
+  /** Median of the outlook on `day` days after asof, mg/L of the ion; day 0 is asof itself. */
+  outlook(file: CaseFile, of: Course, days: number, lever?: Lever): number | NoModel
+  /** Median cover of a kind at a surface, 0 to 1, `days` after asof. */
+  cover(file: CaseFile, surface: string, algae: string, days: number, lever?: Lever): number | NoModel
+  /** mg/L NO3 just before and after a change once husbandry has levelled off. */
+  equilibrium(file: CaseFile, lever?: Lever): { readonly before: number; readonly after: number } | NoModel
+  /** Days from placing until under a tenth of the fresh uptake is left; Infinity if it never is. */
+  mediaExhaustedAfter(file: CaseFile, untilDay: number): number | NoModel
+  /** mg PO4 that the media took in the span. */
+  takenByMedia(file: CaseFile, from: string, to: string): number | NoModel
+  /** Share of the drop after a change of water or of media today that is undone within `days`. */
+  rebound(file: CaseFile, by: 'water change' | 'media', days: number): number | NoModel
+  /** d⁻¹ before and after grazing, of a kind at a surface today. */
+  growth(
+    file: CaseFile,
+    surface: string,
+    algae: string,
+  ): { readonly gross: number; readonly net: number } | NoModel
+  /** Scarcest of what the kind grows on today. */
+  limiting(file: CaseFile, algae: string): 'N' | 'P' | 'C' | 'light' | NoModel
+}
+
+const noModel: NoModel = { skipped: 'model' }
+
+/** Stands in where there is no model to ask. */
+export const withoutModel: ModelAnswers = {
+  budget: () => noModel,
+  outlook: () => noModel,
+  cover: () => noModel,
+  equilibrium: () => noModel,
+  mediaExhaustedAfter: () => noModel,
+  takenByMedia: () => noModel,
+  rebound: () => noModel,
+  growth: () => noModel,
+  limiting: () => noModel,
+}
+
+export function isNoModel(answer: unknown): answer is NoModel {
+  return typeof answer === 'object' && answer !== null && 'skipped' in answer
+}
