@@ -1,13 +1,28 @@
 import type { Step } from './integrate.ts'
 
-/** States inside a step, by the cubic through both ends and their slopes; no lower than zero where they cannot be. */
+/** States inside a step, by the cubic through both ends and their slopes. */
 export function between(step: Step, day: number, into: Float64Array): void {
-  const width = step.to - step.from
-  const t = (day - step.from) / width
-  const a = (1 + 2 * t) * (1 - t) * (1 - t)
-  const b = t * (1 - t) * (1 - t) * width
-  const c = t * t * (3 - 2 * t)
-  const d = t * t * (t - 1) * width
+  const { before, slopeBefore, after, slopeAfter } = step
+  const { start, startSlope, end, endSlope } = weights(step, day)
   for (let i = 0; i < into.length; i++)
-    into[i] = a * step.before[i] + b * step.slopeBefore[i] + c * step.after[i] + d * step.slopeAfter[i]
+    into[i] = start * before[i] + startSlope * slopeBefore[i] + end * after[i] + endSlope * slopeAfter[i]
+}
+
+/** What has flowed from the start of a step to a day inside it, by the same cubic, so that books balance there too. */
+export function flowsBetween(step: Step, day: number, into: Float64Array): void {
+  const { flows, ratesBefore, ratesAfter } = step
+  const { startSlope, end, endSlope } = weights(step, day)
+  for (let k = 0; k < into.length; k++)
+    into[k] = startSlope * ratesBefore[k] + end * flows[k] + endSlope * ratesAfter[k]
+}
+
+function weights({ from, to }: Step, day: number) {
+  const width = to - from
+  const t = (day - from) / width
+  return {
+    start: (1 + 2 * t) * (1 - t) * (1 - t),
+    startSlope: t * (1 - t) * (1 - t) * width,
+    end: t * t * (3 - 2 * t),
+    endSlope: t * t * (t - 1) * width,
+  }
 }

@@ -30,6 +30,11 @@ export interface Step {
   readonly after: Float64Array
   readonly slopeBefore: Float64Array
   readonly slopeAfter: Float64Array
+  /** Whole flows of the step; rates of flows at both ends; sums of flows up to its start. */
+  readonly flows: Float64Array
+  readonly ratesBefore: Float64Array
+  readonly ratesAfter: Float64Array
+  readonly totals: Float64Array
 }
 
 /** Fewest stages are cheap, many stages are a sign that the step should be shorter. */
@@ -108,6 +113,10 @@ export class Integrator {
         after: this.next,
         slopeBefore: this.slope0,
         slopeAfter: this.slope1,
+        flows: this.flows[2],
+        ratesBefore: this.rate0,
+        ratesAfter: this.rateJ,
+        totals: this.totals,
       })
       this.y.set(this.next)
       const sums = this.flows[2]

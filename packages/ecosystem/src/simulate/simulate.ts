@@ -2,6 +2,7 @@ import type { Block, Model } from '../assemble/model.ts'
 import { scatter } from '../integrate/equations.ts'
 import {
   between,
+  flowsBetween,
   Integrator,
   type IntegratorSettings,
   type Statistics,
@@ -23,7 +24,7 @@ export interface SimulationQuestion {
   readonly timeline: readonly Moment[]
   /** Days at which the states are wanted, in order. */
   readonly samples?: readonly Day[]
-  /** Days at which the sums of flows are wanted, in order; the run stops there. */
+  /** Days at which the sums of flows are wanted, in order; no step is cut for them. */
   readonly marks?: readonly Day[]
   /** Settings other than those of the system, such as from an earlier run. */
   readonly settings?: Float64Array
@@ -70,6 +71,16 @@ export function simulate(question: SimulationQuestion): Simulation {
       between(step, wanted[samples.length], into)
       samples.push(into)
     }
+    while (marks.length < markDays.length && markDays[marks.length] <= step.to)
+      marks.push(bookAt(step, markDays[marks.length]))
+  }
+  const bookAt = (step: Step, day: Day): Mark => {
+    const flows = new Float64Array(model.fluxes.length)
+    flowsBetween(step, day, flows)
+    const states = Float64Array.from(step.before)
+    scatter(equations, flows, states)
+    for (let k = 0; k < flows.length; k++) flows[k] += step.totals[k]
+    return { day, states, flows, eventFlows: Float64Array.from(eventFlows) }
   }
   const mark = (day: Day): void => {
     while (marks.length < markDays.length && markDays[marks.length] <= day)
@@ -89,13 +100,8 @@ export function simulate(question: SimulationQuestion): Simulation {
   sampleNow(day)
   mark(day)
   const advance = (until: Day): void => {
-    while (day < until) {
-      const nextMark = markDays[marks.length]
-      const stop = nextMark !== undefined && nextMark < until ? Math.max(nextMark, day) : until
-      if (stop > day) integrator.run(day, stop, onStep)
-      day = stop
-      mark(day)
-    }
+    if (day < until) integrator.run(day, until, onStep)
+    day = Math.max(day, until)
   }
   for (const moment of question.timeline) {
     if (moment.day >= to) break

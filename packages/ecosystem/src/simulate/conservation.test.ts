@@ -1,0 +1,120 @@
+import { describe, expect, test } from 'vitest'
+import { stateId } from '../assemble/model.ts'
+import type { Atom } from '../ledger-types.ts'
+import type { Event } from '../log.ts'
+import type { System } from '../system.ts'
+import { type Run, run } from '../testing/run.ts'
+import { reef } from '../testing/systems.ts'
+
+const atoms: readonly Atom[] = ['N', 'P', 'C']
+
+/** A year in which everything happens that can. */
+const log: readonly Event[] = [
+  { day: 20.5, kind: 'dose', substance: 'sodium nitrate', mass_g: 4 },
+  { day: 33.5, kind: 'dose', substance: 'monopotassium phosphate', mass_g: 0.3 },
+  { day: 41.2, kind: 'dose', substance: 'ammonium chloride', mass_g: 0.2 },
+  {
+    day: 60,
+    kind: 'hand removal',
+    surface: 'rock_face',
+    algae: 'hair_green',
+    share: 0.9,
+    leftToDrift: false,
+  },
+  { day: 90, kind: 'hand removal', surface: 'glass', algae: 'hair_green', share: 1, leftToDrift: true },
+  { day: 120, kind: 'media placed', mass_g: 150 },
+  { day: 200, kind: 'media removed' },
+  { day: 210, kind: 'water change', volume_L: 300 },
+  { day: 230, kind: 'animals added', taxon: 'Trochus histrio', count: 15, mass_g: 9 },
+  { day: 260, kind: 'animals lost', taxon: 'Trochus histrio', count: 30 },
+  { day: 280, kind: 'feed change', g_per_day: 0 },
+  { day: 330, kind: 'feed change', g_per_day: 20 },
+]
+
+/** Everything there is of an atom, inside and outside, relative to the largest account: it must not move. */
+function drift({ model, samples, end }: Run, atom: Atom): number {
+  const own = model.states.flatMap((state, k) => (state.kind === 'atoms' && state.atom === atom ? [k] : []))
+  const total = (states: Float64Array): number => own.reduce((sum, k) => sum + states[k], 0)
+  const scale = Math.max(...own.map((k) => Math.abs(end[k])), 1)
+  return Math.max(...samples.map((states) => Math.abs(total(states) - total(samples[0])))) / scale
+}
+
+const isEquipment = (kind: string) => (item: { readonly kind: string }) => item.kind === kind
+
+/** The reef without some of its parts. */
+function reefOf(parts: Readonly<Record<string, boolean>>): System {
+  const { sand, ...rest } = reef
+  return {
+    ...rest,
+    ...(parts.sand && sand ? { sand } : {}),
+    rock: parts.rock ? reef.rock : [],
+    animals: reef.animals.filter(({ role }) => (role === 'fish' ? parts.fish : parts.algae)),
+    algae: parts.algae ? reef.algae : [],
+    equipment: reef.equipment.filter(
+      (item) =>
+        (parts.skimmer || !isEquipment('skimmer')(item)) &&
+        (parts.media || !isEquipment('ferric media reactor')(item)),
+    ),
+  }
+}
+
+const optional = ['fish', 'skimmer', 'media', 'algae', 'rock', 'sand'] as const
+const combinations = Array.from({ length: 2 ** optional.length }, (_, number) =>
+  Object.fromEntries(optional.map((part, bit) => [part, ((number >> bit) & 1) === 1])),
+)
+const nameOf = (parts: Readonly<Record<string, boolean>>): string =>
+  optional.filter((part) => parts[part]).join(', ') || 'water alone'
+
+describe('a year with everything on', () => {
+  const hourly = Array.from({ length: 365 * 24 + 1 }, (_, hour) => hour / 24)
+  const year = run({ system: reef, days: 365, events: log, samples: hourly })
+
+  test.each(atoms)('loses and makes no %s, inside and outside together', (atom) => {
+    expect(drift(year, atom)).toBeLessThan(1e-9)
+  })
+
+  test('no account inside is ever below zero at any hour', () => {
+    const below = year.model.states.flatMap((state, k) => {
+      if (state.kind === 'atoms' && state.account.side === 'outside') return []
+      const least = Math.min(...year.samples.map((states) => states[k]))
+      return least < 0 ? [`${stateId(state)}: ${least}`] : []
+    })
+    expect(below).toEqual([])
+  })
+
+  test('no cover is ever above one, but for what the error control allows', () => {
+    const most = year.model.states.map((state, k) =>
+      state.kind === 'plain' ? Math.max(...year.samples.map((states) => states[k])) : 0,
+    )
+    expect(Math.max(...most)).toBeLessThan(1 + 1e-3)
+  })
+
+  test('flows have to be limited in fewer than one step in a thousand', () => {
+    expect(year.statistics.limited).toBeLessThan(year.statistics.steps / 1000)
+  })
+
+  test('what the ledger says flowed into an account is what the account gained', () => {
+    for (const { account, atom, start_umol, end_umol } of year.ledger.balances) {
+      const rows = year.ledger.rows.filter((row) => row.atom === atom)
+      const gained = rows.reduce(
+        (sum, { from, to, amount_umol }) =>
+          sum + (to === account ? amount_umol : 0) - (from === account ? amount_umol : 0),
+        0,
+      )
+      const through = rows.reduce(
+        (sum, { from, to, amount_umol }) =>
+          sum + (to === account || from === account ? Math.abs(amount_umol) : 0),
+        0,
+      )
+      expect(Math.abs(end_umol - start_umol - gained)).toBeLessThanOrEqual(1e-9 * Math.max(through, 1))
+    }
+  })
+})
+
+describe('every combination of parts conserves every atom', () => {
+  test.each(combinations.map((parts) => [nameOf(parts), parts] as const))('%s', (_, parts) => {
+    const outcome = run({ system: reefOf(parts), days: 60, events: log })
+    for (const atom of atoms) expect(drift(outcome, atom)).toBeLessThan(1e-9)
+    expect(outcome.statistics.limited).toBeLessThanOrEqual(outcome.statistics.steps / 1000)
+  })
+})
