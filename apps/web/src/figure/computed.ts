@@ -9,7 +9,8 @@ export interface ComputedFigure {
   readonly low: number
   readonly high: number
   readonly unit: string
-  readonly derivation: Derivation
+  /** Made when it is opened: a table holds hundreds of figures. */
+  readonly derivation: () => Derivation
 }
 
 export interface Derivation {

@@ -4,7 +4,7 @@ import { plain } from './numbers.ts'
 
 /** Where a figure comes from: formula with values put in, facts with source, entries of the log. */
 export function DerivationInPlace({ id, of }: { readonly id: string; readonly of: ComputedFigure }) {
-  const { says, steps, facts, entries } = of.derivation
+  const { says, steps, facts, entries } = of.derivation()
   return (
     <section class="derivation" id={id} aria-label={`Where ${of.name} comes from`}>
       <p>
@@ -31,11 +31,11 @@ function Facts({ facts }: { readonly facts: readonly FactUsed[] }) {
   if (facts.length === 0) return <p class="quiet">No fact of the catalogue enters into it directly.</p>
   return (
     <>
-      <h4>Facts it uses</h4>
+      <h4>Facts it uses, before your log narrows them</h4>
       <ul class="facts">
-        {facts.map((fact) => (
+        {facts.slice(0, shownFacts).map((fact) => (
           <li key={fact.id}>
-            {fact.title}:{' '}
+            <span class="formula name">{fact.name}</span> {fact.title}:{' '}
             <span class="number">
               {plain(fact.typical)} ({plain(fact.low)} to {plain(fact.high)}) {fact.unit}
             </span>
@@ -46,6 +46,7 @@ function Facts({ facts }: { readonly facts: readonly FactUsed[] }) {
           </li>
         ))}
       </ul>
+      {facts.length > shownFacts && <p class="quiet">and {facts.length - shownFacts} more.</p>}
     </>
   )
 }
@@ -55,6 +56,9 @@ const provenanceWords: Readonly<Record<string, string>> = {
   memory: 'from memory, to be confirmed',
   estimate: 'our estimate',
 }
+
+/** A process with many animals or algae uses many; the first say the kind. */
+const shownFacts = 12
 
 /** A long log is cut to its newest entries, and says so. */
 const shownEntries = 8

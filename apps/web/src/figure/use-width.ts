@@ -2,7 +2,7 @@ import type { RefObject } from 'preact'
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 
 /** Width of an element in whole pixels, kept as the page changes; pictures are drawn for it. */
-export function useWidth<E extends HTMLElement>(start: number): [RefObject<E>, number] {
+export function useWidth<E extends HTMLElement>(start: number): [RefObject<E | null>, number] {
   const element = useRef<E>(null)
   const [width, setWidth] = useState(start)
   useLayoutEffect(() => {

@@ -21,6 +21,8 @@ export interface BandedLedger extends Ledger {
 /** A fact as the derivation of a figure shows it. */
 export interface FactUsed {
   readonly id: string
+  /** Its name in the formula. */
+  readonly name: string
   readonly title: string
   readonly low: number
   readonly typical: number
@@ -33,10 +35,14 @@ export interface FactUsed {
 /** How a process works, for the derivation of what it moved. */
 export interface Explanation {
   readonly process: string
+  readonly instance: string
   readonly title: string
   readonly says: string
-  readonly formula: string
+  /** As declared, and with settings and typical values of facts put in. */
+  readonly formulas: readonly { readonly formula: string; readonly withValues: string }[]
   readonly facts: readonly FactUsed[]
+  /** Accounts that it takes from or gives to. */
+  readonly accounts: readonly string[]
 }
 
 export interface LedgerAnswer {

@@ -59,13 +59,14 @@ export function clerk(
         else post({ type: 'failed', ...name, issue: stopped })
         cancelled.delete(name.run)
       })
-    if (question.kind === 'ledger') return finish((asked) => asked)
-    if (question.coarseOnly) return finish(coarse)
-    guarded(name, () => {
-      const first = work(name, coarse, question)
-      if (first && !cancelled.has(name.run)) post({ type: 'partial', ...name, answer: first })
-      pause(() => finish((asked) => asked))
-    })
+    if (question.kind === 'ledger') finish((asked) => asked)
+    else if (question.coarseOnly) finish(coarse)
+    else
+      guarded(name, () => {
+        const first = work(name, coarse, question)
+        if (first && !cancelled.has(name.run)) post({ type: 'partial', ...name, answer: first })
+        pause(() => finish((asked) => asked))
+      })
   }
 
   return {

@@ -3,12 +3,12 @@ import { type Desk, openDesk, type Port } from './desk.ts'
 import type { AnswerTo, FromWorker, Issue, Question } from './protocol.ts'
 
 export interface Asked<A> {
-  readonly answer?: A
+  readonly answer?: A | undefined
   /** True: the answer is to other inputs than those now on the page. */
   readonly old: boolean
   /** There while a run is under way; `share` 0 to 1, `long` once it took over a second. */
-  readonly working?: { readonly share: number; readonly long: boolean }
-  readonly issue?: Issue
+  readonly working?: { readonly share: number; readonly long: boolean } | undefined
+  readonly issue?: Issue | undefined
   readonly cancel: () => void
 }
 

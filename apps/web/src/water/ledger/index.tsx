@@ -2,14 +2,14 @@ import { useEffect, useMemo, useState } from 'preact/hooks'
 import { atomNames } from '../../figure/atoms.ts'
 import { Says } from '../../figure/says.tsx'
 import { useWidth } from '../../figure/use-width.ts'
-import { Working } from '../../shell/working.tsx'
 import type { SystemData } from '../../shell/system-data.ts'
+import { Working } from '../../shell/working.tsx'
 import type { LedgerAnswer } from '../../worker/answers.ts'
 import { useAnswer } from '../../worker/use-answer.ts'
 import { dayText } from '../days.ts'
 import { questionOf } from '../question.ts'
 import { type SpanChoice, spanOf } from '../span.ts'
-import type { LedgerGround } from './figures.ts'
+import type { LedgerGround } from './derivations.ts'
 import { RiverLegend } from './legend.tsx'
 import { RiverPicture } from './picture.tsx'
 import { drawRiver, tides, widthOfFed } from './rivers.ts'
@@ -90,7 +90,7 @@ function Rivers({ rivers, ground }: { readonly rivers: readonly River[]; readonl
         {rivers.map((river, i) => (
           <figure key={river.atom}>
             <h3>{atomNames[river.atom]}</h3>
-            <div ref={i === 0 ? element : undefined}>
+            <div {...(i === 0 ? { ref: element } : {})}>
               <RiverPicture
                 river={river}
                 drawing={drawRiver(river, width, perFed, above, below)}

@@ -1,7 +1,8 @@
+import type { ComputedFigure } from '../../figure/computed.ts'
 import { Figure } from '../../figure/figure.tsx'
 import { Line } from '../../figure/line.tsx'
-import type { ComputedFigure } from '../../figure/computed.ts'
-import { basinFigure, type LedgerGround, streamFigure } from './figures.ts'
+import type { LedgerGround } from './derivations.ts'
+import { basinFigure, streamFigure } from './figures.ts'
 import type { River } from './streams.ts'
 
 /** The figures of a river, in the order in which its streams stand. */

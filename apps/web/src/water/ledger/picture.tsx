@@ -37,13 +37,7 @@ export function RiverPicture({
         d={`M${basin.x},${basin.top}v${basin.height}h${basin.width}v${-basin.height}z`}
       />
       {drawing.parts.map((part) => (
-        <PartShape
-          key={part.basin.place.account}
-          part={part}
-          level={basin.level}
-          foot={basin.top + basin.height - 7}
-          hatch={hatch}
-        />
+        <PartShape key={part.basin.place.account} part={part} level={basin.level} hatch={hatch} />
       ))}
       <line class="level" x1={basin.x} x2={basin.x + basin.width} y1={basin.level} y2={basin.level} />
       <path class="vessel" d={`M${basin.x},${basin.top}v${basin.height}h${basin.width}v${-basin.height}`} />
@@ -107,12 +101,10 @@ function StreamShape({
 function PartShape({
   part,
   level,
-  foot,
   hatch,
 }: {
   readonly part: DrawnPart
   readonly level: number
-  readonly foot: number
   readonly hatch: string
 }) {
   const x = part.x + 5
@@ -133,7 +125,7 @@ function PartShape({
           d={`M${middle - 3},${part.highY}h6M${middle},${part.highY}V${part.lowY}M${middle - 3},${part.lowY}h6`}
         />
       )}
-      <text class="label" x={middle} y={foot} text-anchor="middle">
+      <text class="label" x={middle} y={part.fall > 0 ? level - 7 : level + 17} text-anchor="middle">
         {part.basin.place.label[0]}
       </text>
     </g>

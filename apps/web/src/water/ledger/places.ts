@@ -20,6 +20,7 @@ export const sources: readonly Place[] = [
   { account: 'outside.dose', room: 1, label: ['Doses'], title: 'Doses' },
   { account: 'outside.animals', room: 1, label: ['New', 'animals'], title: 'Animals added' },
   { account: 'outside.air', room: 1, label: ['Air'], title: 'Fixed from the air' },
+  { account: 'media.ferric', room: 1, label: ['Media'], title: 'Given back by ferric media' },
   {
     account: 'outside.unexplained',
     room: 1,
@@ -35,7 +36,7 @@ export const exports: readonly Place[] = [
   { account: 'outside.air', room: 1.5, label: ['To the', 'air'], title: 'Nitrogen gas to the air' },
   { account: 'outside.harvest', room: 1.2, label: ['Harvest'], title: 'Harvested algae' },
   { account: 'outside.hand-removed', room: 1.2, label: ['By', 'hand'], title: 'Algae removed by hand' },
-  { account: 'outside.spent-media', room: 1.2, label: ['Spent', 'media'], title: 'Spent media' },
+  { account: 'media.ferric', room: 1.2, label: ['Media'], title: 'Ferric media' },
   { account: 'outside.animals', room: 1.2, label: ['Animals', 'gone'], title: 'Animals lost or given away' },
   {
     account: 'outside.unexplained',
@@ -50,7 +51,6 @@ export const basins: readonly Place[] = [
   { account: 'water', room: 1.4, label: ['Water'], title: 'In the water' },
   { account: 'bed', room: 1.2, label: ['Waste'], title: 'In settled waste' },
   { account: 'rock', room: 1.4, label: ['Rock'], title: 'In rock and sand' },
-  { account: 'media', room: 1, label: ['Media'], title: 'In filter media' },
   { account: 'surface', room: 1.2, label: ['Algae'], title: 'In algae' },
   { account: 'animals', room: 1.2, label: ['Animals'], title: 'In animals and corals' },
 ]
@@ -61,4 +61,8 @@ export const placeOf = (places: readonly Place[], account: string): Place =>
 /** 'rock.sorbed-fast' belongs to the basin 'rock'. */
 export const basinOf = (account: string) => account.split('.')[0] ?? account
 
-export const isOutside = (account: string) => basinOf(account) === 'outside'
+/**
+ * Ferric media stand outside the picture's basin, as in the border of the ecosystem package: what they
+ * take out of the water is out of reach of what lives, though it leaves only when they are swapped.
+ */
+export const isOutside = (account: string) => basinOf(account) === 'outside' || basinOf(account) === 'media'

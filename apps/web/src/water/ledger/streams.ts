@@ -35,9 +35,10 @@ export interface River {
  * uses, so that the pictures of N and P have the same places.
  */
 export function riverOf(ledger: BandedLedger, atom: Atom): River {
-  const rows = ledger.rows.filter((row) => row.atom === atom)
+  const crossing = ledger.rows.map(forward).filter((row) => isOutside(row.from) !== isOutside(row.to))
+  const rows = crossing.filter((row) => row.atom === atom)
   const streams = (side: 'from' | 'to', places: readonly Place[]) =>
-    inOrder(places, ledger.rows.map((row) => row[side]).filter(isOutside)).map((place) => {
+    inOrder(places, crossing.map((row) => row[side]).filter(isOutside)).map((place) => {
       const own = rows.filter((row) => row[side] === place.account)
       return { place, rows: own, ...total(own) }
     })
@@ -50,6 +51,13 @@ export function riverOf(ledger: BandedLedger, atom: Atom): River {
     basins: basinsOf(ledger, atom),
     fed_umol: fed > 0 ? fed : total(incoming.flatMap((stream) => stream.rows)).amount_umol,
   }
+}
+
+/** A process that goes both ways gives its net; where that ran backwards, it is told forwards. */
+export function forward(row: BandedRow): BandedRow {
+  if (row.amount_umol >= 0) return row
+  const { from, to, amount_umol, low_umol, high_umol } = row
+  return { ...row, from: to, to: from, amount_umol: -amount_umol, low_umol: -high_umol, high_umol: -low_umol }
 }
 
 function basinsOf(ledger: BandedLedger, atom: Atom): Basin[] {

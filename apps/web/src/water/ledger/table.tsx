@@ -1,7 +1,8 @@
+import { atomNames } from '../../figure/atoms.ts'
 import { Figure } from '../../figure/figure.tsx'
 import { TableLine } from '../../figure/line.tsx'
-import { atomNames } from '../../figure/atoms.ts'
-import { basinFigure, type LedgerGround, rowFigure, rowTitle, titleOf } from './figures.ts'
+import { type LedgerGround, rowTitle, titleOf } from './derivations.ts'
+import { basinFigure, rowFigure } from './figures.ts'
 import type { River } from './streams.ts'
 
 /** Every row of the ledger, also those inside the system that the rivers leave out, and what each part holds more or less. */

@@ -1,8 +1,9 @@
 import { atomNames } from '../../figure/atoms.ts'
 import { type Sentence, sentenceText } from '../../figure/sentence.ts'
-import { basinFigure, type LedgerGround, shareFigure, streamFigure } from './figures.ts'
+import type { LedgerGround } from './derivations.ts'
+import { basinFigure, shareFigure, streamFigure } from './figures.ts'
 import { basinOf } from './places.ts'
-import { type Basin, type River, type Stream, total } from './streams.ts'
+import { type Basin, forward, type River, type Stream, total } from './streams.ts'
 
 interface Candidate {
   /** How much it is worth knowing: a share of what was fed. */
@@ -47,9 +48,9 @@ export function riverSentence(river: River, ground: LedgerGround): string {
 /** Rock and algae can give to the water as much as the feed tin; the streams across the edge hide that. */
 function given(river: River, ground: LedgerGround): Candidate | undefined {
   if (river.atom !== 'P') return undefined
-  const giving = ground.answer.ledger.rows.filter(
-    (row) => row.atom === 'P' && basinOf(row.from) === 'rock' && basinOf(row.to) === 'water',
-  )
+  const giving = ground.answer.ledger.rows
+    .map(forward)
+    .filter((row) => row.atom === 'P' && basinOf(row.from) === 'rock' && basinOf(row.to) === 'water')
   const amount = total(giving)
   const weight = amount.amount_umol / river.fed_umol
   if (weight < 0.1) return undefined

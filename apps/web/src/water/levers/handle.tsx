@@ -1,16 +1,10 @@
 import { useEffect, useId, useState } from 'preact/hooks'
 import { plain } from '../../figure/numbers.ts'
-import { readNumber } from './read-number.ts'
+import { type Lever, readNumber } from './read-number.ts'
 
-export interface HandleOf {
-  readonly title: string
-  readonly unit: string
-  /** Other spellings of the unit that may be typed. */
-  readonly unitWords: readonly string[]
+export interface HandleOf extends Lever {
   readonly value: number
   readonly today: number | undefined
-  readonly min: number
-  readonly max: number
   readonly step: number
   /** While the handle moves. */
   readonly onMove: (value: number) => void
@@ -19,7 +13,7 @@ export interface HandleOf {
 }
 
 /** A lever: a handle on a line with today's value marked, and the same as a number with its unit. */
-export function Handle({ title, unit, unitWords, value, today, min, max, step, onMove, onSettle }: HandleOf) {
+export function Handle({ title, unit, value, today, min, max, step, onMove, onSettle }: HandleOf) {
   const id = useId()
   const [typed, setTyped] = useState(plain(value))
   const [issue, setIssue] = useState('')
@@ -29,7 +23,7 @@ export function Handle({ title, unit, unitWords, value, today, min, max, step, o
   }, [value])
 
   const enter = () => {
-    const read = readNumber(title, typed, { unit, unitWords, min, max })
+    const read = readNumber({ title, unit, min, max }, typed)
     if ('issue' in read) setIssue(read.issue)
     else {
       setIssue('')

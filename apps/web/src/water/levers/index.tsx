@@ -24,7 +24,6 @@ export function Levers({ system, today, set, onMove, onSettle, onBack }: LeversO
       <Handle
         title="Volume of a water change"
         unit="L"
-        unitWords={['l', 'litre', 'litres', 'liter', 'liters']}
         value={set.volume_L}
         today={today?.volume_L}
         min={0}
@@ -36,7 +35,6 @@ export function Levers({ system, today, set, onMove, onSettle, onBack }: LeversO
       <Handle
         title="Days from one to the next"
         unit="days"
-        unitWords={['day', 'd']}
         value={set.every_days}
         today={today?.every_days}
         min={1}

@@ -1,26 +1,27 @@
-export interface Accepted {
-  readonly unit: string
-  readonly unitWords: readonly string[]
+import { type Answer, parseDuration, parseVolume, words } from '@holdfast/quantities'
+
+export interface Lever {
+  readonly title: string
+  /** Unit in which the lever counts, and that a bare number is taken to be in. */
+  readonly unit: 'L' | 'days'
   readonly min: number
   readonly max: number
 }
 
-/** A typed number with or without its unit; a comma may be the decimal sign. Nothing is guessed or cut to fit. */
+/** What was typed into a lever, in its unit: '20', '5 US gal', '2 weeks'. Nothing is cut to fit. */
 export function readNumber(
-  title: string,
+  lever: Lever,
   text: string,
-  accepted: Accepted,
 ): { readonly value: number } | { readonly issue: string } {
-  const { unit, unitWords, min, max } = accepted
-  const next = `Give a number from ${min} to ${max} ${unit}, such as ${Math.round((min + max) / 4) || min + 1} ${unit}.`
-  const match = /^\s*(\d+(?:[.,]\d+)?)\s*(\p{L}*)\s*$/u.exec(text)
-  if (!match) return { issue: `${title}: "${text}" is not a number. ${next}` }
-  const [, digits = '', word = ''] = match
-  if (word !== '' && ![unit, ...unitWords].some((known) => known.toLowerCase() === word.toLowerCase())) {
-    return { issue: `${title}: "${text}" has a unit that does not belong here. ${next}` }
-  }
-  const value = Number(digits.replace(',', '.'))
-  if (value < min || value > max)
-    return { issue: `${title}: ${text.trim()} is out of reach of this lever. ${next}` }
-  return { value }
+  const { title, unit, min, max } = lever
+  // No change at all is a setting of the lever, though no volume.
+  if (unit === 'L' && min === 0 && /^\s*0+(?:[.,]0*)?\s*L?\s*$/i.test(text)) return { value: 0 }
+  const read: Answer<number> =
+    unit === 'L'
+      ? parseVolume(text, { where: title, unit: 'L' })
+      : parseDuration(text, { where: title, unit: 'd' })
+  if (!read.ok) return { issue: read.issues ? read.issues.map(words).join(' ') : read.ask.question }
+  if (read.value < min || read.value > max)
+    return { issue: `${title}: ${text.trim()} is out of reach of this lever. Give ${min} to ${max} ${unit}.` }
+  return { value: read.value }
 }

@@ -64,10 +64,11 @@ export function drawFan(plan: FanPlan): FanDrawing {
       .x((i) => x(of.fan.days[i] ?? 0))
       .y0((i) => y(of.fan.quantiles[low][i] ?? 0))
       .y1((i) => y(of.fan.quantiles[high][i] ?? 0))(steps(of, seen)) ?? ''
-  const along = (of: Subject, quantile: Quantile) =>
+  const ahead = (day: Day) => seen(day) && day >= plan.asOf
+  const along = (of: Subject, quantile: Quantile, within = seen) =>
     line<number>()
       .x((i) => x(of.fan.days[i] ?? 0))
-      .y((i) => y(of.fan.quantiles[quantile][i] ?? 0))(steps(of, seen)) ?? ''
+      .y((i) => y(of.fan.quantiles[quantile][i] ?? 0))(steps(of, within)) ?? ''
   const readings = subject.readings.filter(({ reading }) => seen(reading.day))
   const {
     before,
@@ -80,7 +81,11 @@ export function drawFan(plan: FanPlan): FanDrawing {
     wide: between(subject, 'p05', 'p95'),
     narrow: between(subject, 'p25', 'p75'),
     median: along(subject, 'p50'),
-    ...(before ? { before: `${along(before, 'p05')}${along(before, 'p50')}${along(before, 'p95')}` } : {}),
+    ...(before
+      ? {
+          before: (['p05', 'p50', 'p95'] as const).map((quantile) => along(before, quantile, ahead)).join(''),
+        }
+      : {}),
     today: x(plan.asOf),
     ...(band ? { band: { top: y(band.high), height: y(band.low) - y(band.high) } } : {}),
     valueTicks: scale.ticks(4).map((tick) => ({ y: scale(tick), text: scale.tickFormat(4)(tick) })),

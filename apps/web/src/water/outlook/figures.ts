@@ -1,4 +1,4 @@
-import type { ComputedFigure } from '../../figure/computed.ts'
+import type { ComputedFigure, Derivation } from '../../figure/computed.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { OutlookAnswer } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
@@ -10,51 +10,56 @@ export interface OutlookGround {
 }
 
 /** A fan at one of its days, as a figure. */
-export function fanFigure(subject: Subject, step: number, { answer, data }: OutlookGround): ComputedFigure {
+export function fanFigure(subject: Subject, step: number, ground: OutlookGround): ComputedFigure {
   const { days, quantiles } = subject.fan
   const at = (quantile: keyof typeof quantiles) => (quantiles[quantile][step] ?? Number.NaN) * subject.factor
-  const day = days[step] ?? answer.outlook.asOf
-  const { outlook } = answer
-  const used = new Set(
-    data.observations.filter((reading) => reading.day <= outlook.asOf).map((reading) => reading.entry),
-  )
-  const band = answer.bands.find((candidate) => candidate.quantity === subject.fan.quantity)
-  const facts = new Map(
-    [...answer.processes.flatMap((process) => process.facts), ...(band ? [band.fact] : [])].map((fact) => [
-      fact.id,
-      fact,
-    ]),
-  )
+  const day = days[step] ?? ground.answer.outlook.asOf
   return {
-    name: `${subject.name} on ${dayText(day, data.system.timeZone)}`,
+    name: `${subject.name} on ${dayText(day, ground.data.system.timeZone)}`,
     value: at('p50'),
     low: at('p05'),
     high: at('p95'),
     unit: subject.unit,
-    derivation: {
-      says: `${outlook.members} simulated tanks, each with its own values of the facts, are weighed by how well they meet your ${outlook.readingsUsed} readings.`,
-      steps: [
-        {
-          formula: 'figure = weighted median of the tanks; brackets = their 5 % and 95 % points',
-          withValues: `tanks that count: ${outlook.effectiveMembers.toFixed(0)} of ${outlook.members}`,
-        },
-        ...(outlook.tempering < 1
-          ? [
-              {
-                formula: 'weight = likelihood of your readings ^ tempering',
-                withValues: `tempering = ${outlook.tempering.toFixed(2)}: your readings count less than in full, so that enough tanks stay`,
-              },
-            ]
-          : [{ formula: 'weight = likelihood of your readings', withValues: '' }]),
-        ...answer.processes.map((process) => ({
-          formula: `${process.title}: ${process.formula}`,
-          withValues: '',
-        })),
-      ],
-      facts: [...facts.values()],
-      entries: data.entries.filter((entry) => used.has(entry.id)),
-    },
+    derivation: () => derivationOfFan(subject, ground),
   }
+}
+
+function derivationOfFan(subject: Subject, { answer, data }: OutlookGround): Derivation {
+  const { outlook, bands } = answer
+  const weighed = new Set(
+    data.observations.filter((reading) => reading.day <= outlook.asOf).map((reading) => reading.entry),
+  )
+  const processes = answer.processes.filter(({ accounts }) =>
+    accounts.some((account) => account.startsWith(accountBehind(subject))),
+  )
+  const formulas = new Map(
+    processes.flatMap(({ title, formulas }) =>
+      formulas.map(({ formula, withValues }) => [`${title}: ${formula}`, withValues] as const),
+    ),
+  )
+  const band = bands.find((candidate) => candidate.quantity === subject.fan.quantity)
+  const facts = [...(band ? [band.fact] : []), ...processes.flatMap((process) => process.facts)]
+  return {
+    says: `${outlook.members} simulated tanks, each with its own values of the facts, are weighed by how well they meet your ${outlook.readingsUsed} readings.`,
+    steps: [
+      {
+        formula: 'figure = weighted median of the tanks; brackets = their 5 % and 95 % points',
+        withValues: `tanks that count: ${outlook.effectiveMembers.toFixed(0)} of ${outlook.members}`,
+      },
+      {
+        formula: 'weight = likelihood of your readings ^ tempering',
+        withValues: `tempering = ${outlook.tempering.toFixed(2)}${outlook.tempering < 1 ? ': your readings count less than in full, so that enough tanks stay' : ': your readings count in full'}`,
+      },
+      ...[...formulas].map(([formula, withValues]) => ({ formula, withValues })),
+    ],
+    facts: [...new Map(facts.map((fact) => [fact.id, fact])).values()],
+    entries: data.entries.filter((entry) => weighed.has(entry.id)),
+  }
+}
+
+/** Start of the ids of the accounts that the fan shows. */
+function accountBehind({ fan }: Subject): string {
+  return fan.quantity === 'cover' ? `surface.${fan.surface}.${fan.algae}` : `water.${fan.quantity}`
 }
 
 /** The step of a fan nearest to a day. */

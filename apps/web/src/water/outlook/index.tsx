@@ -2,8 +2,8 @@ import { useMemo } from 'preact/hooks'
 import { useWidth } from '../../figure/use-width.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
-import type { Asked } from '../../worker/use-answer.ts'
 import type { OutlookAnswer, Span } from '../../worker/answers.ts'
+import type { Asked } from '../../worker/use-answer.ts'
 import { plannedWaterChanges, type Routine } from '../planned.ts'
 import { FanView } from './fan-view.tsx'
 import { keyOf, subjectsOf } from './subjects.ts'
@@ -49,9 +49,9 @@ export function Outlook({ data, asked, today, routine, from }: OutlookOf) {
           ))}
       </div>
       <p class="caption">
-        Dark band: the middle half of the tanks that fit your log. Pale band: nine of ten. Points are your
-        readings with the error of their kit; a hook hangs from the limit under which your kit read nothing.
-        Short ticks under the axis: water changes to come.
+        Dark band: the middle half of the tanks that fit your log. Pale band: nine of ten. The ground tone is
+        where corals want it. Points are your readings with the error of their kit; a hook hangs from the
+        limit under which your kit read nothing. Short ticks under the axis: water changes to come.
       </p>
     </section>
   )

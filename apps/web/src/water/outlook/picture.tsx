@@ -1,5 +1,5 @@
-import type { Subject } from './subjects.ts'
 import type { FanDrawing } from './fan.ts'
+import type { Subject } from './subjects.ts'
 
 export interface FanPicture {
   readonly subject: Subject
@@ -61,11 +61,6 @@ export function FanPicture({ subject, drawing, label, dayText, cursor }: FanPict
           <circle cx={point.x} cy={point.y} r="3" />
         </g>
       ))}
-      {drawing.band && (
-        <text class="band-name" x={plot.right - 4} y={drawing.band.top + 14} text-anchor="end">
-          where corals want it
-        </text>
-      )}
       {cursor !== undefined && <line class="cursor" x1={cursor} x2={cursor} y1={plot.top} y2={plot.bottom} />}
     </svg>
   )

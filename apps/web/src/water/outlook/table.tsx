@@ -1,7 +1,6 @@
 import { Figure } from '../../figure/figure.tsx'
 import { TableLine } from '../../figure/line.tsx'
-import { plain } from '../../figure/numbers.ts'
-import { written } from '../../figure/numbers.ts'
+import { plain, written } from '../../figure/numbers.ts'
 import type { Span } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
 import { fanFigure, type OutlookGround } from './figures.ts'

@@ -1,5 +1,5 @@
-import type { Sentence } from '../../figure/sentence.ts'
 import { plain } from '../../figure/numbers.ts'
+import type { Sentence } from '../../figure/sentence.ts'
 import { fanFigure, type OutlookGround, stepAt } from './figures.ts'
 import type { Subject } from './subjects.ts'
 

@@ -1,0 +1,70 @@
+import { mkdtemp, readFile, rm } from 'node:fs/promises'
+import { createServer } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { tmpdir } from 'node:os'
+import { extname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { build } from 'vite'
+import { exampleData } from '../src/fixtures/example-system.ts'
+
+/** The policy under which the app is served; the same words as in the architecture. */
+export const contentPolicy = [
+  "default-src 'none'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self'",
+  "img-src 'self' blob: data:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'self'",
+  "frame-ancestors 'none'",
+].join('; ')
+
+const types: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.svg': 'image/svg+xml',
+  '.woff2': 'font/woff2',
+}
+
+/** Builds the pages into a folder that is gone afterwards. */
+export async function buildSite(mode: 'example' | 'production') {
+  const folder = await mkdtemp(join(tmpdir(), 'holdfast-site-'))
+  await build({
+    configFile: fileURLToPath(new URL('../vite.config.ts', import.meta.url)),
+    mode,
+    logLevel: 'warn',
+    build: { outDir: folder },
+  })
+  return { folder, remove: () => rm(folder, { recursive: true }) }
+}
+
+/** Serves built pages and the invented system, as the server will. */
+export async function serveSite(folder: string) {
+  const server = createServer(async (request, response) => {
+    const { pathname } = new URL(request.url ?? '/', 'http://localhost')
+    response.setHeader('content-security-policy', contentPolicy)
+    const { system } = exampleData
+    if (pathname === '/api/systems') return void json([{ id: system.id, name: system.name }])
+    if (pathname === `/api/systems/${system.id}`) return void json(exampleData)
+    const path = pathname === '/' ? '/index.html' : pathname
+    try {
+      const file = await readFile(join(folder, path))
+      response.setHeader('content-type', types[extname(path)] ?? 'application/octet-stream')
+      response.end(file)
+    } catch {
+      response.statusCode = 404
+      response.end()
+    }
+    function json(value: unknown) {
+      response.setHeader('content-type', 'application/json')
+      response.end(JSON.stringify(value))
+    }
+  })
+  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening))
+  const { port } = server.address() as AddressInfo
+  return { address: `http://127.0.0.1:${port}/`, close: () => new Promise((closed) => server.close(closed)) }
+}

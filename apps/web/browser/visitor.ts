@@ -1,0 +1,64 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { type Browser, chromium, type Page } from 'playwright-core'
+import { browserFlags, findBrowser } from '../../../scripts/find-browser.mjs'
+
+export interface Visit {
+  readonly page: Page
+  /** Everything the page complained of: console errors, uncaught errors, breaches of the content policy. */
+  readonly complaints: string[]
+}
+
+/** @throws Error that says what to install where there is no browser */
+export async function startBrowser(): Promise<Browser> {
+  const executablePath = findBrowser()
+  if (!executablePath)
+    throw new Error('No browser of the Chromium family is on this machine. Install one, such as chromium.')
+  return chromium.launch({ executablePath, args: browserFlags() })
+}
+
+export async function visit(
+  browser: Browser,
+  address: string,
+  { width = 1280, scheme = 'light' }: { readonly width?: number; readonly scheme?: 'light' | 'dark' } = {},
+): Promise<Visit> {
+  const context = await browser.newContext({
+    viewport: { width, height: 844 },
+    colorScheme: scheme,
+    hasTouch: width < 600,
+  })
+  const page = await context.newPage()
+  const complaints: string[] = []
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
+  })
+  page.on('pageerror', (error) => complaints.push(error.message))
+  await page.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', (event) => {
+      console.error(
+        `policy: ${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`,
+      )
+    })
+  })
+  await page.goto(address)
+  await page.locator('.fan').first().waitFor()
+  await page.locator('.river').first().waitFor()
+  await page.evaluate(() => document.fonts.ready)
+  return { page, complaints }
+}
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+/** What axe-core finds wrong, a line each. Its script is put in by the driver, past the page's policy. */
+export async function accessibilityIssues(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe)
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: { run(): Promise<{ violations: { id: string; help: string; nodes: { html: string }[] }[] }> }
+    }
+    const { violations } = await axe.run()
+    return violations.map(
+      ({ id, help, nodes }) => `${id}: ${help}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+    )
+  })
+}

@@ -1,0 +1,215 @@
+import { mkdtemp } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { buildSite, serveSite } from './example-site.ts'
+import { accessibilityIssues, startBrowser, visit } from './visitor.ts'
+
+let site: Awaited<ReturnType<typeof buildSite>>
+let server: Awaited<ReturnType<typeof serveSite>>
+let browser: Browser
+
+beforeAll(async () => {
+  site = await buildSite('example')
+  server = await serveSite(site.folder)
+  browser = await startBrowser()
+})
+
+afterAll(async () => {
+  await browser?.close()
+  await server?.close()
+  await site?.remove()
+})
+
+const looks = [
+  { width: 390, scheme: 'light' },
+  { width: 390, scheme: 'dark' },
+  { width: 1280, scheme: 'light' },
+  { width: 1280, scheme: 'dark' },
+] as const
+
+describe('the water page', () => {
+  it.each(looks)(
+    'is whole, within its width and open to all at $width px, $scheme',
+    async ({ width, scheme }) => {
+      const { page, complaints } = await visit(browser, server.address, { width, scheme })
+      expect(await page.locator('.river').count()).toBe(2)
+      expect(await page.locator('.fan').count()).toBe(3)
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
+      expect(await accessibilityIssues(page)).toEqual([])
+      const folder = process.env.HOLDFAST_SCREENSHOTS ?? (await mkdtemp(join(tmpdir(), 'holdfast-look-')))
+      await page.screenshot({ path: join(folder, `water-${width}-${scheme}.png`), fullPage: true })
+      expect(complaints).toEqual([])
+      await page.context().close()
+    },
+  )
+
+  it('is watched: a breach of the content policy and a control without a name are both noticed', async () => {
+    const { page, complaints } = await visit(browser, server.address)
+    await page.evaluate(() => {
+      document.querySelector('main')?.insertAdjacentHTML('beforeend', '<p style="color: red"><input></p>')
+    })
+    await expect.poll(() => complaints.join()).toContain('policy: style-src-attr')
+    expect((await accessibilityIssues(page)).join()).toContain('label')
+    await page.context().close()
+  })
+
+  it('says where the log lives and what is not modelled yet', async () => {
+    const { page } = await visit(browser, server.address)
+    expect(await page.locator('header').textContent()).toContain(
+      'Your log is kept in the file long-lagoon.db',
+    )
+    await page.getByRole('link', { name: 'Not modelled yet' }).click()
+    expect(await page.locator('#not-modelled').textContent()).toContain('refugium: its growth and harvests')
+    await page.context().close()
+  })
+
+  it('loads nothing from anywhere else, and no font but the latin ones', async () => {
+    const context = await browser.newContext()
+    const page = await context.newPage()
+    const asked: string[] = []
+    page.on('request', (request) => asked.push(request.url()))
+    await page.goto(server.address)
+    await page.locator('.fan').first().waitFor()
+    expect(asked.filter((address) => !address.startsWith(server.address))).toEqual([])
+    expect(
+      asked.filter((address) => /woff/.test(address)).every((address) => /-latin-.*\.woff2$/.test(address)),
+    ).toBe(true)
+    await context.close()
+  })
+
+  it('opens the derivation of a figure in place by keyboard, and puts it away again', async () => {
+    const { page, complaints } = await visit(browser, server.address)
+    const figure = page.locator('.legend .figure').filter({ hasText: 'mg N' }).first()
+    await figure.focus()
+    await page.keyboard.press('Enter')
+    const derivation = page.locator('.derivation')
+    expect(await derivation.textContent()).toContain('g/mol')
+    expect(await figure.getAttribute('aria-expanded')).toBe('true')
+    const below = await derivation.boundingBox()
+    const line = await figure.boundingBox()
+    expect(below?.y ?? 0).toBeGreaterThan(line?.y ?? 0)
+    expect(await accessibilityIssues(page)).toEqual([])
+    await page.keyboard.press('Enter')
+    expect(await derivation.count()).toBe(0)
+    expect(complaints).toEqual([])
+    await page.context().close()
+  })
+
+  it('reaches every control by Tab, in the order of the page, with a visible focus', async () => {
+    const { page } = await visit(browser, server.address)
+    const controls = await page.evaluate(() => {
+      const all = [
+        ...document.querySelectorAll<HTMLElement>('a, button:not(:disabled), input, select, [tabindex="0"]'),
+      ]
+      all.forEach((element, i) => {
+        element.dataset.order = String(i)
+      })
+      return all.filter(
+        (element) => !(element instanceof HTMLInputElement && element.type === 'radio' && !element.checked),
+      ).length
+    })
+    const walked: number[] = []
+    for (let i = 0; i < controls; i += 1) {
+      await page.keyboard.press('Tab')
+      const at = await page.evaluate(() => {
+        const element = document.activeElement as HTMLElement
+        const shown = getComputedStyle(
+          element.matches('[type=radio]') ? (element.parentElement ?? element) : element,
+        )
+        return { order: Number(element.dataset.order), outline: shown.outlineStyle }
+      })
+      expect(at.outline).toBe('solid')
+      walked.push(at.order)
+    }
+    expect(walked).toEqual([...walked].sort((a, b) => a - b))
+    expect(new Set(walked).size).toBe(controls)
+    await page.context().close()
+  })
+
+  it('walks a fan day by day with the arrow keys and shows its table with T', async () => {
+    const { page } = await visit(browser, server.address)
+    await page.getByRole('group', { name: /^Nitrate/ }).focus()
+    const readout = page.locator('.readout').first()
+    await page.keyboard.press('ArrowRight')
+    const first = await readout.textContent()
+    expect(first).toMatch(/^29 Nov 2025: [\d.]+ \([\d.]+ to [\d.]+\) mg\/L NO3$/)
+    await page.keyboard.press('ArrowLeft')
+    expect(await readout.textContent()).not.toBe(first)
+    await page.keyboard.press('t')
+    const table = page.getByRole('table', { name: 'Nitrate, mg/L NO3' })
+    // 90 days before today, today, and 56 days to come.
+    expect(await table.locator('tbody tr').count()).toBe(147)
+    await page.context().close()
+  })
+
+  it('shows the ledger whole as a table behind one key', async () => {
+    const { page } = await visit(browser, server.address)
+    await page.getByRole('button', { name: 'Show the ledger as a table' }).click()
+    const rows = page.getByRole('table', { name: 'Ledger of nitrogen' }).locator('tbody tr')
+    expect(await rows.filter({ hasText: 'Settled waste that rots in weeks' }).count()).toBeGreaterThan(0)
+    await page.context().close()
+  })
+
+  it('keeps the places of the streams when another span is chosen', async () => {
+    const { page } = await visit(browser, server.address)
+    const places = () =>
+      page
+        .locator('.river')
+        .first()
+        .locator('.stream .label')
+        .evaluateAll((all) => all.map((label) => label.getAttribute('x')))
+    const before = await places()
+    await page.getByText('Last 30 days').click()
+    await page.getByText('from 29 Oct 2025').waitFor()
+    expect(await places()).toEqual(before)
+    expect(page.url()).toContain('span=30')
+    await page.context().close()
+  })
+
+  it('redraws the fans while the lever moves, and keeps figure and handle in step', async () => {
+    const { page, complaints } = await visit(browser, server.address)
+    const sentence = page.locator('.fan-view .line').first()
+    const before = await sentence.textContent()
+    const handle = page.getByRole('slider', { name: 'Volume of a water change' })
+    await handle.focus()
+    for (let i = 0; i < 20; i += 1) await page.keyboard.press('ArrowRight')
+    await expect.poll(() => sentence.textContent()).toContain('with the levers where you set them')
+    expect(await sentence.textContent()).not.toBe(before)
+    expect(await page.getByRole('textbox', { name: 'Volume of a water change' }).inputValue()).toBe('50')
+    await expect.poll(() => page.locator('.old').count()).toBe(0)
+    await page.getByRole('button', { name: 'Back to what you do today' }).click()
+    await expect.poll(() => sentence.textContent()).toBe(before)
+    expect(complaints).toEqual([])
+    await page.context().close()
+  })
+
+  it('takes a typed value on Enter, with its unit, and says what it cannot take', async () => {
+    const { page } = await visit(browser, server.address)
+    const typed = page.getByRole('textbox', { name: 'Volume of a water change' })
+    await typed.fill('10 US gal')
+    await typed.press('Enter')
+    await expect.poll(() => typed.inputValue()).toBe('37.9')
+    await typed.fill('900')
+    await typed.press('Enter')
+    expect(await page.getByRole('alert').textContent()).toContain('Give 0 to 150 L.')
+    expect(await accessibilityIssues(page)).toEqual([])
+    await page.context().close()
+  })
+
+  it('gives a finger 44 px on every control that stands by itself', async () => {
+    const { page } = await visit(browser, server.address, { width: 390 })
+    const small = await page.evaluate(() =>
+      [
+        ...document.querySelectorAll<HTMLElement>(
+          'nav a, .key, .figure, .span label, input[type=range], .typed input',
+        ),
+      ]
+        .map((element) => ({ text: element.textContent, height: element.getBoundingClientRect().height }))
+        .filter(({ height }) => height < 43.5),
+    )
+    expect(small).toEqual([])
+    await page.context().close()
+  })
+})

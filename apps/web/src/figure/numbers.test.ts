@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest'
+import { figureText } from './computed.ts'
+import { plain } from './numbers.ts'
+
+const text = (value: number, low: number, high: number, unit = 'mg/L NO3') =>
+  figureText({ value, low, high, unit })
+
+describe('a computed figure', () => {
+  it('shows no more digits than its interval bears', () => {
+    expect(text(4.123, 2.61, 5.99)).toBe('4.1 (2.6 to 6.0) mg/L NO3')
+    expect(text(0.0512, 0.031, 0.0894, 'mg/L PO4')).toBe('0.051 (0.031 to 0.089) mg/L PO4')
+    expect(text(1243, 1107, 1402, 'mg N')).toBe('1240 (1110 to 1400) mg N')
+  })
+
+  it('writes a fall with a true minus and thousands with a thin space', () => {
+    expect(text(-720, -1090, -360, 'mg P')).toBe('\u2212720 (\u22121090 to \u2212360) mg P')
+    expect(text(16_140, 15_170, 17_100, 'mg N')).toBe('16\u202f140 (15\u202f170 to 17\u202f100) mg N')
+  })
+
+  it('writes nought without a sign', () => {
+    expect(text(-0.0001, -1, 1, 'mg P')).toBe('0.0 (\u22121.0 to 1.0) mg P')
+  })
+
+  it('writes what was said as it was said', () => {
+    expect([plain(30), plain(0.5), plain(14), plain(0.03)]).toEqual(['30', '0.5', '14', '0.03'])
+  })
+})

@@ -1,0 +1,106 @@
+import { asMilligrams, atomicMass } from '../../figure/atoms.ts'
+import type { Derivation, LogEntry } from '../../figure/computed.ts'
+import { plain } from '../../figure/numbers.ts'
+import type { SystemData } from '../../shell/system-data.ts'
+import type { BandedRow, LedgerAnswer } from '../../worker/answers.ts'
+import type { Amount, Basin, River } from './streams.ts'
+
+/** What the figures of one ledger are derived from. */
+export interface LedgerGround {
+  readonly answer: LedgerAnswer
+  readonly data: SystemData
+}
+
+export function derivationOfRows(
+  rows: readonly BandedRow[],
+  amount: Amount,
+  river: River,
+  ground: LedgerGround,
+): Derivation {
+  const processes = ground.answer.processes.filter((known) =>
+    rows.some((row) => row.process === known.process && row.instance === known.instance),
+  )
+  const facts = new Map(processes.flatMap((process) => process.facts).map((fact) => [fact.id, fact]))
+  const formulas = new Map(
+    processes.flatMap(({ title, formulas }) =>
+      formulas.map(({ formula, withValues }) => [`${title}: ${formula}`, withValues] as const),
+    ),
+  )
+  const sum = {
+    formula: `sum over ${rows.map((row) => rowTitle(row, ground)).join(', ')}`,
+    withValues: `${umol(amount.amount_umol, river)} = ${rows.map((row) => umol(row.amount_umol, river)).join(' + ')}`,
+  }
+  return {
+    says: [...new Set(processes.map((process) => process.says)), overMembers(ground)].join(' '),
+    steps: [
+      ...[...formulas].map(([formula, withValues]) => ({ formula, withValues })),
+      ...(rows.length > 1 ? [sum] : []),
+      conversion(amount, river),
+    ],
+    facts: [...facts.values()],
+    entries: entriesBehind(rows, ground),
+  }
+}
+
+export function derivationOfBasin(basin: Basin, river: River, ground: LedgerGround): Derivation {
+  const steps = basin.balances.map(({ account, start_umol, end_umol }) => ({
+    formula: `change of ${titleOf(account, ground)} = end − start`,
+    withValues: `${umol(end_umol - start_umol, river)} = ${umol(end_umol, river)} − ${umol(start_umol, river)}`,
+  }))
+  return {
+    says: overMembers(ground),
+    steps: [...steps, conversion(basin, river)],
+    facts: [],
+    entries: weighing(ground.data),
+  }
+}
+
+export const titleOf = (account: string, ground: LedgerGround) => ground.answer.accounts[account] ?? account
+
+export const rowTitle = ({ process, instance }: BandedRow, ground: LedgerGround) => {
+  const title = ground.answer.processes.find((known) => known.process === process)?.title ?? process
+  return instance ? `${title} (${instance})` : title
+}
+
+export const milligrams = (amount: number, { atom }: River) =>
+  `${plain(asMilligrams(amount, atom))} mg ${atom}`
+
+const umol = (amount: number, { atom }: River) => `${plain(amount)} µmol ${atom}`
+
+const conversion = (amount: Amount, river: River) => ({
+  formula: `mass = amount × molar mass of ${river.atom}`,
+  withValues: `${milligrams(amount.amount_umol, river)} = ${umol(amount.amount_umol, river)} × ${atomicMass[river.atom]} g/mol ÷ 1000`,
+})
+
+const overMembers = ({ answer }: LedgerGround) =>
+  `Summed over the span in ${answer.members} simulated tanks that fit your log; the figure is their median.`
+
+const eventOfAccount: Readonly<Record<string, string>> = {
+  'outside.discarded-water': 'water change',
+  'outside.source-water': 'water change',
+  'outside.salt': 'water change',
+  'outside.hand-removed': 'hand removal',
+  'outside.spent-media': 'media removed',
+  'outside.dose': 'dose',
+  'outside.feed': 'feed change',
+}
+
+/** Entries that moved these atoms; where no entry did, the readings by which the members were weighed. */
+function entriesBehind(rows: readonly BandedRow[], { answer, data }: LedgerGround): readonly LogEntry[] {
+  const kinds = new Set(rows.flatMap((row) => [eventOfAccount[row.from], eventOfAccount[row.to]]))
+  const { from, to } = answer.ledger
+  const ids = new Set(
+    data.events
+      .filter((event) => kinds.has(event.kind) && event.day >= from && event.day <= to)
+      .map((event) => event.entry),
+  )
+  const moved = data.entries.filter((entry) => ids.has(entry.id))
+  return moved.length > 0 ? moved : weighing(data)
+}
+
+function weighing(data: SystemData): readonly LogEntry[] {
+  const ids = new Set(
+    data.observations.filter((reading) => reading.day <= data.asOf).map((reading) => reading.entry),
+  )
+  return data.entries.filter((entry) => ids.has(entry.id))
+}

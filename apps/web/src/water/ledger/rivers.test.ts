@@ -1,0 +1,111 @@
+import { describe, expect, it } from 'vitest'
+import { exampleLedger } from '../../fixtures/example-ledger.ts'
+import type { BandedRow } from '../../worker/answers.ts'
+import { drawRiver, tides, widthOfFed } from './rivers.ts'
+import { riverOf } from './streams.ts'
+
+const month = { from: 20_390, to: 20_420 }
+const whole = { from: 20_300, to: 20_420 }
+const sum = (numbers: readonly number[]) => numbers.reduce((a, b) => a + b, 0)
+
+function drawn(width: number, span = month) {
+  const { ledger } = exampleLedger(span)
+  const rivers = [riverOf(ledger, 'N'), riverOf(ledger, 'P')]
+  const perFed = widthOfFed(rivers, width)
+  const { above, below } = tides(rivers, perFed)
+  return rivers.map((river) => ({ river, perFed, drawing: drawRiver(river, width, perFed, above, below) }))
+}
+
+describe('the rivers', () => {
+  it('are together as wide as the amounts that crossed the edge of the system', () => {
+    const { ledger } = exampleLedger(month)
+    for (const { river, perFed, drawing } of drawn(540)) {
+      const rows = ledger.rows.filter(({ atom }) => atom === river.atom)
+      const came = sum(rows.filter(({ from }) => from.startsWith('outside.')).map((row) => row.amount_umol))
+      const left = sum(rows.filter(({ to }) => to.startsWith('outside.')).map((row) => row.amount_umol))
+      expect(sum(drawing.sources.map(({ width }) => width))).toBeCloseTo((came / river.fed_umol) * perFed, 6)
+      expect(sum(drawing.exports.map(({ width }) => width))).toBeCloseTo((left / river.fed_umol) * perFed, 6)
+    }
+  })
+
+  it('give the same width to the same share of the feed, for nitrogen and for phosphorus', () => {
+    const feeds = drawn(540).map(({ drawing }) => drawing.sources[0]?.width)
+    expect(feeds[0]).toBeGreaterThan(50)
+    expect(feeds[1]).toBeCloseTo(feeds[0] ?? 0, 6)
+  })
+
+  it('draw rise and fall of the basin to the scale of the streams', () => {
+    for (const { river, perFed, drawing } of drawn(358)) {
+      drawing.parts.forEach((part, i) => {
+        const change = (river.basins[i]?.amount_umol ?? 0) / river.fed_umol
+        expect(part.rise - part.fall).toBeCloseTo(change * perFed, 6)
+      })
+    }
+  })
+
+  it('keep order and place when the span or the atom changes', () => {
+    const placesOf = (span: typeof month) =>
+      drawn(540, span).map(({ drawing }) =>
+        [...drawing.sources, ...drawing.exports].map(({ stream, x }) => [stream.place.account, x]),
+      )
+    const [nitrogen, phosphorus] = placesOf(month)
+    expect(placesOf(whole)[0]).toEqual(nitrogen)
+    expect(phosphorus).toEqual(nitrogen)
+  })
+
+  it('never run into their neighbours, also on a telephone', () => {
+    for (const { river, perFed, drawing } of drawn(358)) {
+      for (const side of [drawing.sources, drawing.exports]) {
+        for (let i = 1; i < side.length; i += 1) {
+          const [left, right] = [side[i - 1], side[i]]
+          if (!left || !right) continue
+          const halves = ((left.stream.high_umol + right.stream.high_umol) / river.fed_umol) * perFed * 0.5
+          expect(right.x - left.x).toBeGreaterThan(halves)
+        }
+      }
+    }
+  })
+})
+
+describe('the streams of a ledger', () => {
+  const { ledger } = exampleLedger(month)
+  const row = (change: Partial<BandedRow>): BandedRow => ({
+    process: 'ferric-media',
+    instance: '',
+    atom: 'P',
+    from: 'water.phosphate',
+    to: 'media.ferric',
+    amount_umol: 100,
+    low_umol: 60,
+    high_umol: 150,
+    ...change,
+  })
+
+  it('count what ferric media take out of the water as leaving, and their swap as nothing more', () => {
+    const swapped = row({
+      process: 'media removed',
+      from: 'media.ferric',
+      to: 'outside.spent-media',
+      amount_umol: 80,
+    })
+    const river = riverOf({ ...ledger, rows: [row({}), swapped] }, 'P')
+    expect(river.exports.map(({ place, amount_umol }) => [place.account, amount_umol])).toEqual([
+      ['media.ferric', 100],
+    ])
+    expect(river.sources).toEqual([])
+  })
+
+  it('tell a flow that ran backwards as one that came in', () => {
+    const river = riverOf(
+      { ...ledger, rows: [row({ amount_umol: -40, low_umol: -70, high_umol: -10 })] },
+      'P',
+    )
+    expect(river.sources[0]).toMatchObject({ amount_umol: 40, low_umol: 10, high_umol: 70 })
+    expect(river.exports).toEqual([])
+  })
+
+  it('measure by all that came in where nothing was fed', () => {
+    const dosed = row({ process: 'dose', atom: 'N', from: 'outside.dose', to: 'water.ammonia' })
+    expect(riverOf({ ...ledger, rows: [dosed] }, 'N').fed_umol).toBe(100)
+  })
+})

@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest'
+import { sentenceText } from '../../figure/sentence.ts'
+import { exampleOutlook } from '../../fixtures/example-outlook.ts'
+import { exampleData } from '../../fixtures/example-system.ts'
+import { plannedWaterChanges } from '../planned.ts'
+import { questionOf } from '../question.ts'
+import { ceilingOf, drawFan, hookLength } from './fan.ts'
+import { subjectsOf } from './subjects.ts'
+import { fanSentence } from './words.ts'
+
+const answer = exampleOutlook(questionOf(exampleData), 'example')
+const subjects = subjectsOf(answer)
+const subjectOf = (quantity: string) => {
+  const found = subjects.find(({ fan }) => fan.quantity === quantity)
+  if (!found) throw new Error(`The example has no ${quantity}.`)
+  return found
+}
+const { asOf, from } = exampleData
+const shown = { from, to: asOf + 56 }
+const drawn = (quantity: string, changes: readonly number[] = []) => {
+  const subject = subjectOf(quantity)
+  return drawFan({ subject, shown, asOf, changes, width: 700, ceiling: ceilingOf(subject, shown) })
+}
+
+describe('a fan', () => {
+  it('hangs a hook from the limit for a reading below detection, and draws no point there', () => {
+    const { hooks, points, y } = drawn('phosphate')
+    expect(hooks).toHaveLength(3)
+    expect(points).toHaveLength(9)
+    const limit = y(0.03)
+    expect(hooks[0]?.path).toContain(`,${limit}h8`)
+    expect(hooks[0]?.path).toContain(`v${hookLength - 4}`)
+  })
+
+  it('draws a reading between the ends of its error, the higher value higher up', () => {
+    for (const point of drawn('nitrate').points) {
+      expect(point.top).toBeLessThan(point.y)
+      expect(point.y).toBeLessThan(point.bottom)
+    }
+  })
+
+  it('marks water changes to come at their days and none outside what is shown', () => {
+    const { changes, x } = drawn('nitrate', [asOf + 7, asOf + 21, asOf + 400])
+    expect(changes).toEqual([x(asOf + 7), x(asOf + 21)])
+  })
+
+  it('puts today where the past meets the future', () => {
+    const { today, x, plot } = drawn('nitrate')
+    expect(today).toBe(x(asOf))
+    expect(today).toBeGreaterThan(plot.left)
+    expect(today).toBeLessThan(plot.right)
+  })
+
+  it('keeps every band within the plot', () => {
+    const { wide, plot } = drawn('nitrate')
+    const heights = [...wide.matchAll(/,(-?[\d.]+)/g)].map(([, y]) => Number(y))
+    expect(Math.min(...heights)).toBeGreaterThanOrEqual(plot.top)
+    expect(Math.max(...heights)).toBeLessThanOrEqual(plot.bottom)
+  })
+})
+
+describe('water changes to come', () => {
+  it('follow the last one by the interval of the routine', () => {
+    const days = plannedWaterChanges(exampleData.events, { volume_L: 30, every_days: 14 }, asOf, 56)
+    const last = Math.max(...exampleData.events.map(({ day }) => day))
+    expect(days.map((day) => day - last)).toEqual([14, 28, 42, 56])
+  })
+
+  it('are none without a volume', () => {
+    expect(plannedWaterChanges([], { volume_L: 0, every_days: 7 }, asOf, 56)).toEqual([])
+  })
+})
+
+describe('the sentence over a fan', () => {
+  const ground = { answer, data: exampleData }
+
+  it('says today, four weeks on, units, and the band', () => {
+    expect(sentenceText(fanSentence(subjectOf('nitrate'), ground, false))).toBe(
+      'Nitrate stands at 10.0 (8.2 to 12.2) mg/L NO3 today and, kept as it is, at 11.9 (7.2 to 19.6) mg/L NO3 in four weeks. More than half of that lies above where corals want it, 1 to 10 mg/L NO3.',
+    )
+  })
+
+  it('says cover as per cent of a named place', () => {
+    expect(sentenceText(fanSentence(subjectOf('cover'), ground, false))).toContain(
+      'Cover of hair green on rock face stands at 16.0 (11.2 to 23.0) %',
+    )
+  })
+})
