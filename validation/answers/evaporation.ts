@@ -19,17 +19,15 @@ export const evaporationAnswers: Family = {
   salinity_at_day_psu: {
     unit: 'psu',
     keys,
-    answer: (question) => ({ value: salinityOf(waterAt(question.file, dateAsked(question))) }),
+    answer: (question) => ({ value: salinityOf(tankAt(question.file, dateAsked(question)).water) }),
   },
   concentration_factor: {
     unit: '1',
     keys,
     answer: (question) => {
       const { file } = question
-      const now = waterAt(file, dateAsked(question))
-      const before = waterAt(file, file.start)
-      const perLitre = (water: SaltyWater) => water.salt / volumeOf(water, file.system.temperature_C)
-      return { value: perLitre(now) / perLitre(before) }
+      const perLitre = ({ water, level_L }: Tank) => water.salt / level_L
+      return { value: perLitre(tankAt(file, dateAsked(question))) / perLitre(tankAt(file, file.start)) }
     },
   },
   water_to_add_L: {
@@ -38,7 +36,7 @@ export const evaporationAnswers: Family = {
     answer: (question) => {
       const { file } = question
       const target = needed(numberIn(question.check, 'target_psu') ?? file.system.salinity_psu, 'target_psu')
-      return { value: pureWaterToTarget(file, waterAt(file, dateAsked(question)), target) }
+      return { value: pureWaterToTarget(file, tankAt(file, dateAsked(question)).water, target) }
     },
   },
   input_accumulates_from_topoff: {
@@ -64,28 +62,41 @@ function dateAsked({ check, file }: Question): string {
   return textIn(check, 'date') ?? file.asof
 }
 
-/** The water at noon of a date: what was done that day is done after. */
-function waterAt(file: CaseFile, date: string): SaltyWater {
+/** Water by mass, and its level by what was poured and what evaporated. */
+interface Tank {
+  readonly water: SaltyWater
+  readonly level_L: number
+}
+
+/** The tank at noon of a date: what was done that day is done after. */
+function tankAt(file: CaseFile, date: string): Tank {
   const { temperature_C, salinity_psu } = file.system
   const replaced = topOff(file)
-  const pour = (water: SaltyWater, litres: number, what: Poured) =>
-    mixed(water, saltyWater(litres, what.salinity_psu, temperature_C))
-  let water = saltyWater(waterVolume(file), salinity_psu, temperature_C)
+  const full_L = waterVolume(file)
+  let tank: Tank = { water: saltyWater(full_L, salinity_psu, temperature_C), level_L: full_L }
+  const pour = (litres: number, what: Poured) => {
+    const added = saltyWater(litres, what.salinity_psu, temperature_C)
+    tank = { water: mixed(tank.water, added), level_L: tank.level_L + litres }
+  }
   for (const today of datesBetween(file.start, date)) {
     for (const event of eventsOf(file, 'top-off').filter((one) => one.date === today))
-      water = pour(water, Number(event.volume_L), poured(file, event.water ?? 'source water'))
+      pour(Number(event.volume_L), poured(file, event.water ?? 'source water'))
     for (const event of eventsOf(file, 'water change').filter((one) => one.date === today)) {
       const litres = Number(event.volume_L)
-      water = afterTakingOut(water, litres, temperature_C)
-      water = pour(water, litres, poured(file, event.water ?? 'source water + salt'))
+      const water = afterTakingOut(tank.water, litres / tank.level_L)
+      tank = { water, level_L: tank.level_L - litres }
+      pour(litres, poured(file, event.water ?? 'source water + salt'))
     }
-    water = afterEvaporation(water, evaporation_L(file), temperature_C)
+    const vapour_L = evaporation_L(file)
+    tank = {
+      water: afterEvaporation(tank.water, vapour_L, temperature_C),
+      level_L: tank.level_L - vapour_L,
+    }
     if (replaced.byLog || replaced.isEmpty(today)) continue
     // A float fills up to its mark and never takes out.
-    const lacking_L = waterVolume(file) - volumeOf(water, temperature_C)
-    if (lacking_L > 0) water = pour(water, lacking_L, replaced.water(today))
+    if (tank.level_L < full_L) pour(full_L - tank.level_L, replaced.water(today))
   }
-  return water
+  return tank
 }
 
 /** Names for what a source water carries, by the key without its unit. */

@@ -32,7 +32,7 @@ test('what evaporated and is poured back as pure water leaves salinity and volum
 })
 
 test('taking water out does not move salinity', () => {
-  const after = afterTakingOut(saltyWater(50, 35, 25), 10, 25)
+  const after = afterTakingOut(saltyWater(50, 35, 25), 0.2)
   expect(salinityOf(after)).toBeCloseTo(35, 12)
   expect(volumeOf(after, 25)).toBeCloseTo(40, 12)
 })

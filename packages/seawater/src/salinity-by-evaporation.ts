@@ -45,7 +45,7 @@ export function afterEvaporation(water: SaltyWater, evaporated_L: number, temper
     code: 'out-of-range',
     where: 'evaporated',
     got: evaporated_L,
-    accepted: `less than the ${volumeOf(water, temperature).toFixed(1)} L that are there`,
+    accepted: `less than the ${water.mass_kg.toFixed(1)} kg that are there`,
     next: 'Check the litres a day and the days without top-off.',
   })
 }
@@ -55,12 +55,10 @@ export function mixed(one: SaltyWater, other: SaltyWater): SaltyWater {
   return { mass_kg: one.mass_kg + other.mass_kg, salt: one.salt + other.salt }
 }
 
-/** What is left when `taken_L` of the water itself is taken out: salinity stays. @throws OutOfRange as above */
-export function afterTakingOut(water: SaltyWater, taken_L: number, temperature: number): SaltyWater {
-  const volume_L = volumeOf(water, temperature)
-  demand('taken out', taken_L, { ...litres, high: volume_L, next: 'No more can be taken than is there.' })
-  const share = 1 - taken_L / volume_L
-  return { mass_kg: water.mass_kg * share, salt: water.salt * share }
+/** What is left when a share of the water itself is taken out: salinity stays. @throws OutOfRange outside 0 to 1 */
+export function afterTakingOut(water: SaltyWater, share: number): SaltyWater {
+  demand('share taken out', share, { low: 0, high: 1, next: 'No more can be taken than is there.' })
+  return { mass_kg: water.mass_kg * (1 - share), salt: water.salt * (1 - share) }
 }
 
 /**
