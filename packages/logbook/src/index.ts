@@ -24,3 +24,5 @@ export type {
   SheetQuestion,
   SheetReading,
 } from './sheet/sheet.ts'
+export { systemFileJsonSchema } from './system-file/document.ts'
+export { readSystemFile, type SystemFileRead } from './system-file/read-system-file.ts'

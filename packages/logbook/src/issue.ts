@@ -9,11 +9,13 @@ export interface Issue {
   readonly got: string
   readonly accepted: string
   readonly next: string
+  /** The whole in one sentence, where the package that found it has its own words. */
+  readonly inWords?: string
 }
 
 /** The issue as one line for a screen or a terminal. */
-export function issueInWords({ where, got, accepted, next }: Issue): string {
-  return `${where}: ${got}. ${accepted} ${next}`.trim()
+export function issueInWords({ where, got, accepted, next, inWords }: Issue): string {
+  return inWords ?? `${where}: ${got}. ${accepted} ${next}`.trim()
 }
 
 /** Thrown where an answer cannot carry issues: a store that cannot write. */

@@ -18,6 +18,11 @@ export function modelDay(date: string, hour: number, timeZone: string): number {
   return noon.epochMilliseconds / millisecondsPerDay
 }
 
+/** Model day of the midnight that ends a civil date. */
+export function endOfDay(date: string, timeZone: string): number {
+  return modelDay(Temporal.PlainDate.from(date).add({ days: 1 }).toString(), 0, timeZone)
+}
+
 /** Model day of a civil date and time with offset and zone, as entries carry it. */
 export function modelDayOfTime(at: string): number {
   return Temporal.ZonedDateTime.from(at, { offset: 'prefer' }).epochMilliseconds / millisecondsPerDay

@@ -125,3 +125,19 @@ test('an imported change of water reaches the model after the readings of its da
   expect(events).toMatchObject([{ kind: 'water change', volume_L: 40 }])
   expect(events[0].day).toBeGreaterThan(observations[3].day)
 })
+
+test('the same sheet gives the same entries and the same days wherever the program runs', () => {
+  const zone = process.env.TZ
+  const days = ['Pacific/Auckland', 'America/Los_Angeles'].map((TZ) => {
+    process.env.TZ = TZ
+    expect(Intl.DateTimeFormat().resolvedOptions().timeZone).toBe(TZ)
+    const { entries } = imported(['2026-03-29,5,0.05,', '2026-10-25,6,0.05,'], [])
+    return [
+      entries.map(({ id, at }) => [id, at]),
+      observationsAndEvents(keep(entries), 'Europe/Berlin').observations,
+    ]
+  })
+  if (zone === undefined) delete process.env.TZ
+  else process.env.TZ = zone
+  expect(days[0]).toEqual(days[1])
+})

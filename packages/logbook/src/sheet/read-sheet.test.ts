@@ -136,7 +136,10 @@ test('gallons are asked, litres are taken, and the note is kept whole', () => {
   expect(read(text).notes.map(({ events }) => events)).toEqual([[], [{ kind: 'water-change', volume_L: 50 }]])
   expect(asked(read(text))).toEqual([['gallon:C', 1]])
   const [note] = read(text, { 'gallon:C': 'US (3.785 L)' }).notes
-  expect(note).toMatchObject({ text: '10 gal water change', events: [{ volume_L: expect.closeTo(37.8541, 4) }] })
+  expect(note).toMatchObject({
+    text: '10 gal water change',
+    events: [{ volume_L: expect.closeTo(37.8541, 4) }],
+  })
 })
 
 test('encodings are told by mark, by strictness, by zero bytes, and shown', () => {

@@ -1,0 +1,119 @@
+import { z } from '../entries/schema.ts'
+import {
+  animalRoles,
+  otherEquipmentKinds,
+  rockKinds,
+  surfaceKinds,
+  vesselKinds,
+} from '../entries/system-description.ts'
+import * as text from './measured-text.ts'
+
+const optional = z.exactOptional
+const name = z.string().trim().min(1)
+const date = z.iso.date()
+
+const vessel = z.strictObject({
+  id: name,
+  kind: z.enum(vesselKinds),
+  water: text.volume,
+  glass: optional(text.volume),
+  length: optional(text.centimetres),
+})
+
+const flow = z.strictObject({ between: z.tuple([name, name]), 'each way': text.flow })
+
+const surface = z.strictObject({
+  id: name,
+  vessel: name,
+  kind: z.enum(surfaceKinds),
+  area: text.area,
+  light: text.light,
+  hours: z.number().min(0).max(24).meta({ description: 'Hours of light a day' }),
+  age: text.age,
+  enclosed: optional(z.boolean()),
+  opening: optional(text.millimetres),
+  'hand cleaned every': optional(text.interval),
+})
+
+const rock = z.strictObject({ kind: z.enum(rockKinds), mass: text.kilograms, age: text.age })
+
+const newWater = z.strictObject({ kind: optional(name), nitrate: text.nitrate, phosphate: text.phosphate })
+
+const feed = z.strictObject({
+  kind: name,
+  amount: text.gramsPerDay,
+  nitrogen: text.massShare,
+  phosphorus: text.massShare,
+  carbon: optional(text.massShare),
+  'dry matter': optional(text.massShare),
+})
+
+const equipment = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('water change'),
+    volume: text.volume,
+    every: text.interval,
+    first: optional(date),
+  }),
+  z.strictObject({
+    kind: z.literal('skimmer'),
+    'rated for': optional(text.volume),
+    'cup emptied every': optional(text.interval),
+    air: optional(text.flow),
+    off: optional(z.array(z.tuple([date, date]))),
+  }),
+  z.strictObject({
+    kind: z.literal('ferric media reactor'),
+    mass: text.grams,
+    flow: optional(text.flow),
+    placed: optional(date),
+    removed: optional(date),
+    'replaced every': optional(text.interval),
+    capacity: optional(z.tuple([text.phosphorusPerGram, text.phosphorusPerGram, text.phosphorusPerGram])),
+  }),
+  // No process covers these yet, so their own keys are kept as they are.
+  z.looseObject({ kind: z.enum(otherEquipmentKinds) }),
+])
+
+const animals = z.strictObject({
+  kind: name,
+  taxon: optional(name),
+  count: z.int().positive(),
+  mass: optional(text.grams),
+  'adult size': optional(text.centimetres),
+  role: z.enum(animalRoles),
+})
+
+/** A share of a surface, 0 to 1. */
+const cover = z.number().min(0).max(1)
+
+/** The system file: a JSON document that the keeper writes, values with their units as people write them. */
+export const systemDocument = z.strictObject({
+  $schema: optional(z.string()),
+  id: optional(name.meta({ description: 'Without it, made of the name; keep it when the name changes' })),
+  name,
+  timeZone: name.meta({ description: 'IANA zone in which the dates are meant', examples: ['Europe/Berlin'] }),
+  vessels: z.array(vessel).min(1),
+  flow: z.array(flow).default([]),
+  surfaces: z.array(surface).min(1),
+  rock: z.array(rock).default([]),
+  sand: optional(z.strictObject({ mass: text.kilograms, depth: text.centimetres })),
+  'source water': newWater,
+  'salt mix': newWater,
+  salinity: text.salinity,
+  temperature: text.temperature,
+  pH: optional(z.number().min(0).max(14)),
+  evaporation: text.litresPerDay,
+  feeds: z.array(feed).default([]),
+  equipment: z.array(equipment).default([]),
+  animals: z.array(animals).default([]),
+  corals: optional(z.strictObject({ kind: name, area: text.area })),
+  algae: z.array(z.strictObject({ kind: name, surface: name, cover })).default([]),
+})
+
+export type SystemDocument = z.output<typeof systemDocument>
+
+/** The JSON Schema of the system file, for editors and the docs. */
+export function systemFileJsonSchema(): Record<string, unknown> {
+  return { ...z.toJSONSchema(systemDocument, { io: 'input' }), title: 'System file' }
+}

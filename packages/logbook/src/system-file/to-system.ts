@@ -1,0 +1,114 @@
+import type { Equipment, System } from '@holdfast/ecosystem'
+
+import { endOfDay, modelDay } from '../model-day.ts'
+import type { SystemDocument } from './document.ts'
+
+/** The ecosystem's description out of a document that was found right. */
+export function toSystem(document: SystemDocument): System {
+  const { name, timeZone, sand, pH, corals } = document
+  return {
+    id: document.id ?? idOfName(name),
+    name,
+    timeZone,
+    vessels: document.vessels.map(({ id, kind, water, glass, length }) => ({
+      id,
+      kind,
+      volume_L: water,
+      ...given('glass_volume_L', glass),
+      ...given('length_cm', length),
+    })),
+    flow: document.flow.map(({ between: [a, b], 'each way': L_per_hour }) => ({ a, b, L_per_hour })),
+    surfaces: document.surfaces.map((surface) => ({
+      id: surface.id,
+      vessel: surface.vessel,
+      kind: surface.kind,
+      area_m2: surface.area,
+      light_umol_m2_s: surface.light,
+      light_h_per_day: surface.hours,
+      age_days: surface.age,
+      ...given('enclosed', surface.enclosed),
+      ...given('opening_mm', surface.opening),
+      ...given('hand_cleaned_every_days', surface['hand cleaned every']),
+    })),
+    rock: document.rock.map(({ kind, mass, age }) => ({ kind, mass_kg: mass, age_days: age })),
+    ...given('sand', sand && { mass_kg: sand.mass, depth_cm: sand.depth }),
+    source_water: newWater(document['source water']),
+    salt_mix: newWater(document['salt mix']),
+    salinity_psu: document.salinity,
+    temperature_C: document.temperature,
+    ...given('pH', pH),
+    evaporation_L_per_day: document.evaporation,
+    feeds: document.feeds.map((feed) => ({
+      kind: feed.kind,
+      g_per_day: feed.amount,
+      N_mass_fraction: feed.nitrogen,
+      P_mass_fraction: feed.phosphorus,
+      ...given('C_mass_fraction', feed.carbon),
+      ...given('dry_fraction', feed['dry matter']),
+    })),
+    equipment: document.equipment.map((one) => equipment(one, timeZone)),
+    animals: document.animals.map(({ kind, taxon, count, mass, 'adult size': size, role }) => ({
+      kind,
+      ...given('taxon', taxon),
+      count,
+      ...given('mass_g', mass),
+      ...given('adult_size_cm', size),
+      role,
+    })),
+    ...given('corals', corals && { kind: corals.kind, area_m2: corals.area }),
+    algae: document.algae,
+  }
+}
+
+/** A routine's first change is set at 13:00 and media at noon, a span of dates runs to the end of its last. */
+function equipment(one: SystemDocument['equipment'][number], timeZone: string): Equipment {
+  const noon = (date: string | undefined): number | undefined =>
+    date === undefined ? undefined : modelDay(date, 12, timeZone)
+  switch (one.kind) {
+    case 'water change': {
+      const first = one.first === undefined ? undefined : modelDay(one.first, 13, timeZone)
+      return { kind: one.kind, volume_L: one.volume, every_days: one.every, ...given('first', first) }
+    }
+    case 'skimmer': {
+      const off = one.off?.map(([from, to]) => [modelDay(from, 0, timeZone), endOfDay(to, timeZone)] as const)
+      return {
+        kind: one.kind,
+        ...given('rated_for_L', one['rated for']),
+        ...given('cup_emptied_every_days', one['cup emptied every']),
+        ...given('air_L_per_hour', one.air),
+        ...given('off', off),
+      }
+    }
+    case 'ferric media reactor':
+      return {
+        kind: one.kind,
+        mass_g: one.mass,
+        ...given('flow_L_per_hour', one.flow),
+        ...given('placed', noon(one.placed)),
+        ...given('removed', noon(one.removed)),
+        ...given('replaced_every_days', one['replaced every']),
+        ...given('capacity_mg_P_per_g', one.capacity),
+      }
+    default:
+      return one
+  }
+}
+
+function newWater({ kind, nitrate, phosphate }: SystemDocument['source water']): System['source_water'] {
+  return { ...given('kind', kind), NO3_mg_L: nitrate, PO4_mg_L: phosphate }
+}
+
+/** A key with its value, or nothing where there is no value. */
+function given<Key extends string, Value>(
+  key: Key,
+  value: Value | undefined,
+): { readonly [K in Key]?: Value } {
+  // The compiler does not follow a computed key.
+  return (value === undefined ? {} : { [key]: value }) as { readonly [K in Key]?: Value }
+}
+
+/** Small letters, digits and hyphens. */
+function idOfName(name: string): string {
+  const plain = name.normalize('NFD').replaceAll(/\p{M}/gu, '').toLowerCase()
+  return plain.replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '') || 'system'
+}
