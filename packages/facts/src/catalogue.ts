@@ -9,6 +9,7 @@ import mineralisation from './data/mineralisation.json' with { type: 'json' }
 import nitrification from './data/nitrification.json' with { type: 'json' }
 import stands from './data/stands.json' with { type: 'json' }
 import surfaceTransfer from './data/surface-transfer.json' with { type: 'json' }
+import unexplained from './data/unexplained.json' with { type: 'json' }
 import water from './data/water.json' with { type: 'json' }
 import type { Fact } from './fact.ts'
 import { grazerFacts } from './grazer-facts.ts'
@@ -29,6 +30,7 @@ const all: readonly Fact[] = [
   ...grazerFacts,
   ...(surfaceTransfer as readonly Fact[]),
   ...(kit as readonly Fact[]),
+  ...(unexplained as readonly Fact[]),
 ]
 
 const byId = new Map(all.map((one) => [one.id, one]))

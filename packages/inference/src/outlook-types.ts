@@ -33,7 +33,13 @@ export interface Fan {
   readonly unit: 'mg/L NO3' | 'mg/L PO4' | 'share'
   readonly days: readonly Day[]
   /** Weighted quantiles of the members at each day. */
-  readonly quantiles: { readonly p05: readonly number[]; readonly p25: readonly number[]; readonly p50: readonly number[]; readonly p75: readonly number[]; readonly p95: readonly number[] }
+  readonly quantiles: {
+    readonly p05: readonly number[]
+    readonly p25: readonly number[]
+    readonly p50: readonly number[]
+    readonly p75: readonly number[]
+    readonly p95: readonly number[]
+  }
 }
 
 export interface Outlook {

@@ -13,5 +13,6 @@ export const outside = {
   discardedWater: account('outside', 'outside.discarded-water', 'Discarded water', NPC),
   handRemoved: account('outside', 'outside.hand-removed', 'Algae removed by hand', NPC),
   spentMedia: account('outside', 'outside.spent-media', 'Spent media', ['P']),
+  unexplained: account('outside', 'outside.unexplained', 'Not explained yet', ['N', 'P']),
   animals: account('outside', 'outside.animals', 'Animals bought, lost or given away', NPC),
 } as const

@@ -1,28 +1,66 @@
+import { type Equations, scatter } from './equations.ts'
 import type { Step } from './integrate.ts'
 
-/** States inside a step, by the cubic through both ends and their slopes. */
+/**
+ * States inside a step, by the cubic through both ends and their slopes. Slopes are held to what keeps
+ * the cubic between its ends (Fritsch & Carlson 1980, SIAM J Numer Anal 17:238; as recalled): in a long
+ * step over a fast balance the slope at an end is noise times the fastest rate, and would overshoot.
+ */
 export function between(step: Step, day: number, into: Float64Array): void {
   const { before, slopeBefore, after, slopeAfter } = step
-  const { start, startSlope, end, endSlope } = weights(step, day)
+  const at = weights(step, day)
   for (let i = 0; i < into.length; i++)
-    into[i] = start * before[i] + startSlope * slopeBefore[i] + end * after[i] + endSlope * slopeAfter[i]
+    into[i] = before[i] + risen(after[i] - before[i], slopeBefore[i], slopeAfter[i], at)
 }
 
-/** What has flowed from the start of a step to a day inside it, by the same cubic, so that books balance there too. */
-export function flowsBetween(step: Step, day: number, into: Float64Array): void {
-  const { flows, ratesBefore, ratesAfter } = step
-  const { startSlope, end, endSlope } = weights(step, day)
-  for (let k = 0; k < into.length; k++)
-    into[k] = startSlope * ratesBefore[k] + end * flows[k] + endSlope * ratesAfter[k]
+/**
+ * What has flowed from the start of a step to a day inside it, and the states that it makes: the books
+ * balance inside a step as they do at its ends.
+ */
+export function bookBetween(
+  step: Step,
+  day: number,
+  equations: Equations,
+  flows: Float64Array,
+  states: Float64Array,
+): void {
+  const at = weights(step, day)
+  for (let k = 0; k < flows.length; k++)
+    flows[k] = risen(step.flows[k], step.ratesBefore[k], step.ratesAfter[k], at)
+  states.set(step.before)
+  scatter(equations, flows, states)
+  if (!states.some((amount, i) => equations.floored[i] === 1 && amount < 0)) return
+  // In one proportion for all flows the states lie on the line between two that are not below zero.
+  for (let k = 0; k < flows.length; k++) flows[k] = at.share * step.flows[k]
+  states.set(step.before)
+  scatter(equations, flows, states)
 }
 
-function weights({ from, to }: Step, day: number) {
+interface Weights {
+  readonly width: number
+  /** Of the step that is over, 0 to 1. */
+  readonly share: number
+  readonly end: number
+  readonly startSlope: number
+  readonly endSlope: number
+}
+
+function weights({ from, to }: Step, day: number): Weights {
   const width = to - from
   const t = (day - from) / width
   return {
-    start: (1 + 2 * t) * (1 - t) * (1 - t),
-    startSlope: t * (1 - t) * (1 - t) * width,
+    width,
+    share: t,
     end: t * t * (3 - 2 * t),
+    startSlope: t * (1 - t) * (1 - t) * width,
     endSlope: t * t * (t - 1) * width,
   }
+}
+
+/** Part of a rise that is behind at a day, when its slopes at both ends are these. */
+function risen(rise: number, slopeBefore: number, slopeAfter: number, at: Weights): number {
+  const most = (3 * rise) / at.width
+  const held = (slope: number): number =>
+    rise > 0 ? Math.min(Math.max(slope, 0), most) : Math.max(Math.min(slope, 0), most)
+  return at.end * rise + at.startSlope * held(slopeBefore) + at.endSlope * held(slopeAfter)
 }

@@ -13,7 +13,7 @@ export interface Statistics {
 }
 
 export interface IntegratorSettings {
-  /** Relative tolerance of a step. */
+  /** Relative tolerance of a step; absolute ones go with it, in proportion to the usual. */
   readonly tolerance: number
   /** Longest and shortest step, days. */
   readonly longest: number
@@ -35,6 +35,19 @@ export interface Step {
   readonly ratesBefore: Float64Array
   readonly ratesAfter: Float64Array
   readonly totals: Float64Array
+}
+
+/** A state became no number: an input was none, or a formula divided nothing by nothing. */
+export class NotANumber extends Error {
+  override readonly name = 'NotANumber'
+  /** Indexes of the states that are no numbers; empty where only a rate is none. */
+  readonly states: readonly number[]
+
+  constructor(states: Float64Array) {
+    const none = [...states.keys()].filter((i) => Number.isNaN(states[i]))
+    super(`States ${none.join(', ')} are no numbers. Look at start, settings and parameters of the run.`)
+    this.states = none
+  }
 }
 
 /** Fewest stages are cheap, many stages are a sign that the step should be shorter. */
@@ -92,6 +105,7 @@ export class Integrator {
    * Runs from one day to another; no event lies between.
    *
    * @param onStep is told of every accepted step; what it gets is overwritten by the next
+   * @throws NotANumber where a rate or a state is none; no error control can see that
    */
   run(from: number, to: number, onStep?: (step: Step) => void): void {
     let day = from
@@ -134,9 +148,13 @@ export class Integrator {
   /** Tries one step; leaves the new states in `next`, the flows in `flows[2]`, the new rates in `rateJ`. */
   private attempt(step: number): readonly [boolean, number] {
     const { equations, settings, weight, y } = this
+    // A run asked to be ten times as true is so for small amounts too.
+    const strictness = settings.tolerance / usualSettings.tolerance
     for (let i = 0; i < y.length; i++)
       weight[i] =
-        equations.tolerance[i] > 0 ? equations.tolerance[i] + settings.tolerance * Math.abs(y[i]) : 0
+        equations.tolerance[i] > 0
+          ? equations.tolerance[i] * strictness + settings.tolerance * Math.abs(y[i])
+          : 0
     if (this.sinceRadius >= radiusHolds) {
       this.fastest = spectralRadius(equations, y, this.slope0, weight, this.radius)
       this.sinceRadius = 0
@@ -160,6 +178,7 @@ export class Integrator {
     }
     this.slopes(this.next, this.rateJ, this.slope1)
     const error = this.error(step)
+    if (Number.isNaN(error)) throw new NotANumber(this.next)
     if (error > 1 && step > settings.shortest)
       return this.reject(step * Math.max(0.1, 0.8 * pow(error, -1 / 3)))
     this.statistics.steps++

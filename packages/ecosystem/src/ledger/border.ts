@@ -9,6 +9,7 @@ export type Export =
   | 'hand_removed_algae'
   | 'animals_removed'
   | 'air'
+  | 'unexplained'
 
 const sources: Readonly<Record<string, Source>> = {
   'outside.feed': 'feed',
@@ -25,6 +26,7 @@ const destinations: Readonly<Record<string, Export>> = {
   'outside.spent-media': 'ferric_media',
   'outside.hand-removed': 'hand_removed_algae',
   'outside.animals': 'animals_removed',
+  'outside.unexplained': 'unexplained',
   'outside.inorganic-carbon': 'air',
 }
 

@@ -13,6 +13,7 @@ import { nitrifierDecay } from './nitrifier-decay.ts'
 import { nitriteOxidation } from './nitrite-oxidation.ts'
 import { settling } from './settling.ts'
 import { topOff } from './top-off.ts'
+import { unexplainedLoss } from './unexplained-loss.ts'
 
 /** Every process there is; a system gets those whose instances it has. */
 export const processes: readonly Process[] = [
@@ -30,4 +31,5 @@ export const processes: readonly Process[] = [
   algalGrowth,
   algalShedding,
   grazing,
+  unexplainedLoss,
 ]

@@ -2,7 +2,7 @@ import type { Block, Model } from '../assemble/model.ts'
 import { scatter } from '../integrate/equations.ts'
 import {
   between,
-  flowsBetween,
+  bookBetween,
   Integrator,
   type IntegratorSettings,
   type Statistics,
@@ -76,9 +76,8 @@ export function simulate(question: SimulationQuestion): Simulation {
   }
   const bookAt = (step: Step, day: Day): Mark => {
     const flows = new Float64Array(model.fluxes.length)
-    flowsBetween(step, day, flows)
-    const states = Float64Array.from(step.before)
-    scatter(equations, flows, states)
+    const states = new Float64Array(model.states.length)
+    bookBetween(step, day, equations, flows, states)
     for (let k = 0; k < flows.length; k++) flows[k] += step.totals[k]
     return { day, states, flows, eventFlows: Float64Array.from(eventFlows) }
   }
@@ -113,6 +112,14 @@ export function simulate(question: SimulationQuestion): Simulation {
   sampleNow(to)
   mark(to)
   return { samples, marks, end: integrator.y, settings, statistics: integrator.statistics }
+}
+
+/** The settings of a day: those of the description, and what was changed before that day. */
+export function settingsOn(model: Model, moments: readonly Moment[], day: Day): Float64Array {
+  const settings = Float64Array.from(model.settings.values)
+  const slots = new Map(model.settings.ids.map((id, index) => [id, index]))
+  for (const moment of moments) if (moment.day < day && 'set' in moment) setAll(settings, slots, moment.set)
+  return settings
 }
 
 /** A key with + adds, one with * multiplies; a setting that the model does not read is nothing to it. */

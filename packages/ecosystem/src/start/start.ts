@@ -1,6 +1,7 @@
+import { fact as catalogueFact } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { type Patch, patches, rock, standAccount, standCover, water } from '../accounts/index.ts'
-import { type Model, stateId } from '../assemble/model.ts'
+import { type Model, stateId, stateIndex } from '../assemble/model.ts'
 import { freundlich } from '../forms/index.ts'
 import type { Day } from '../log.ts'
 import { patchShare } from '../processes/stands.ts'
@@ -19,7 +20,19 @@ export interface Opening {
 /** Rock younger than this starts bare of nitrifiers and of phosphate, days. */
 const youngest = 45
 /** A system is let run this long at most before its log begins, so that waste and nitrifiers find their level. */
-const longestRunIn = 150
+const longestRunIn = 120
+
+/** Takes the readings for the water's nitrate and phosphate; everything else stays. */
+export function setWater(model: Model, states: Float64Array, opening: Opening): void {
+  const put = (id: string, value: number, from: string): void => {
+    const index = stateIndex(model, id)
+    if (index >= 0) states[index] = convert(value, from, 'µmol L⁻¹') * model.volume_L
+  }
+  put(`${water.nitrate.id}/N`, opening.nitrate_mg_L, 'mg NO3 L⁻¹')
+  put(`${water.phosphate.id}/P`, opening.phosphate_mg_L, 'mg PO4 L⁻¹')
+  if (opening.ammonia_mg_N_L !== undefined) put(`${water.ammonia.id}/N`, opening.ammonia_mg_N_L, 'mg N L⁻¹')
+  if (opening.nitrite_mg_L !== undefined) put(`${water.nitrite.id}/N`, opening.nitrite_mg_L, 'mg NO2 L⁻¹')
+}
 
 export const ageOf = (system: System): number =>
   Math.max(
@@ -43,6 +56,7 @@ export function startOf(
   parameters: Float64Array,
   opening: Opening,
   firstDay: Day,
+  settings?: Float64Array,
 ): Float64Array {
   const y = new Float64Array(model.states.length)
   const index = new Map(model.states.map((entry, i) => [stateId(entry), i]))
@@ -52,16 +66,8 @@ export function startOf(
   }
   const age = ageOf(model.system)
   const old = age >= youngest
-  const openWater = (): void => {
-    put(`${water.nitrate.id}/N`, convert(opening.nitrate_mg_L, 'mg NO3 L⁻¹', 'µmol L⁻¹') * model.volume_L)
-    put(`${water.phosphate.id}/P`, convert(opening.phosphate_mg_L, 'mg PO4 L⁻¹', 'µmol L⁻¹') * model.volume_L)
-    if (opening.ammonia_mg_N_L !== undefined)
-      put(`${water.ammonia.id}/N`, convert(opening.ammonia_mg_N_L, 'mg N L⁻¹', 'µmol L⁻¹') * model.volume_L)
-    if (opening.nitrite_mg_L !== undefined)
-      put(`${water.nitrite.id}/N`, convert(opening.nitrite_mg_L, 'mg NO2 L⁻¹', 'µmol L⁻¹') * model.volume_L)
-  }
-  openWater()
-  nitrifiers(model, parameters, put, old ? 0.3 : parameter(model, parameters, 'nit.seed_aob'))
+  setWater(model, y, opening)
+  nitrifiers(model, parameters, put, old ? 0.3 : catalogueFact('nit.seed_aob').typical)
   if (old) sorbed(model, parameters, opening, put)
   algae(model, parameters, put)
   if (!old) return y
@@ -74,10 +80,11 @@ export function startOf(
     from,
     to: firstDay,
     timeline: timeline({ system: model.system, events: [], from, to: firstDay, asOf: from }),
+    ...(settings ? { settings } : {}),
   })
   // Water, rock and algae are as found on the first day; waste and nitrifiers as the run left them.
   y.set(run.end)
-  openWater()
+  setWater(model, y, opening)
   sorbed(model, parameters, opening, put)
   put('media.ferric/P', 0)
   algae(model, parameters, put)

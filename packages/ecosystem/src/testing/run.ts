@@ -4,7 +4,7 @@ import type { IntegratorSettings, Statistics } from '../integrate/index.ts'
 import { ledger } from '../ledger/index.ts'
 import type { Ledger } from '../ledger-types.ts'
 import type { Event } from '../log.ts'
-import { type Moment, simulate, timeline } from '../simulate/index.ts'
+import { type Mark, type Moment, simulate, timeline } from '../simulate/index.ts'
 import { type Opening, startOf } from '../start/start.ts'
 import type { System } from '../system.ts'
 
@@ -14,6 +14,8 @@ export interface RunQuestion {
   readonly opening?: Opening
   /** Days at which states are kept; every day where none are named. */
   readonly samples?: readonly number[]
+  /** Days at which the books are closed; the first and the last where none are named. */
+  readonly marks?: readonly number[]
   readonly events?: readonly Event[]
   /** Settings that change on the way, beside what log and routine say. */
   readonly moments?: readonly Moment[]
@@ -31,6 +33,8 @@ export interface Run {
   readonly samples: readonly Float64Array[]
   readonly end: Float64Array
   readonly statistics: Statistics
+  readonly marks: readonly Mark[]
+  /** From the first mark to the last. */
   readonly ledger: Ledger
   /** µmol of an account's atom, such as 'water.nitrate/N', or a cover, at each sample. */
   readonly course: (id: string) => readonly number[]
@@ -57,21 +61,22 @@ export function run(question: RunQuestion): Run {
     to: days,
     timeline: [...happens, ...(question.moments ?? [])].sort((a, b) => a.day - b.day),
     samples,
-    marks: [0, days],
+    marks: question.marks ?? [0, days],
     ...(question.integrator ? { integrator: question.integrator } : {}),
   })
   const course = (id: string): readonly number[] => {
     const index = known(model, id)
     return simulation.samples.map((states) => states[index])
   }
-  const [first, last] = simulation.marks
+  const { marks } = simulation
   return {
     model,
     days: samples,
     samples: simulation.samples,
     end: simulation.end,
     statistics: simulation.statistics,
-    ledger: ledger(model, first, last),
+    marks,
+    ledger: ledger(model, marks[0], marks[marks.length - 1]),
     course,
     concentrations: (id) => course(id).map((amount) => amount / model.volume_L),
   }

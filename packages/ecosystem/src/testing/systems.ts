@@ -67,3 +67,23 @@ export const reef: System = {
   ],
   algae: [{ kind: 'hair_green', surface: 'rock_face', cover: 0.1 }],
 }
+
+/** An invented box of 50 L of warm sea water, with nothing in it and nothing done to it. */
+export const box: System = {
+  id: 'box',
+  name: 'Box of 50 L',
+  timeZone: 'UTC',
+  vessels: [{ id: 'display', kind: 'display', volume_L: 50 }],
+  flow: [],
+  surfaces: [],
+  rock: [],
+  source_water: { NO3_mg_L: 0, PO4_mg_L: 0 },
+  salt_mix: { NO3_mg_L: 0, PO4_mg_L: 0 },
+  salinity_psu: 35,
+  temperature_C: 25,
+  evaporation_L_per_day: 0,
+  feeds: [],
+  equipment: [],
+  animals: [],
+  algae: [],
+}

@@ -1,0 +1,64 @@
+import { convert } from '@holdfast/quantities'
+import { outside, water } from '../accounts/index.ts'
+import { notModelled } from '../assemble/not-modelled.ts'
+import { fact, move, process, setting } from '../declare/index.ts'
+import type { System, WaterChangeRoutine } from '../system.ts'
+import { type InSystem, nitrate, phosphate } from './readings.ts'
+
+/** What feed, top-off and the routine of changes bring in today, µmol/d of the atom. */
+function broughtIn(system: System, atom: 'N' | 'P'): number {
+  const fed = system.feeds.reduce(
+    (sum, feed) =>
+      sum +
+      feed.g_per_day *
+        convert(atom === 'N' ? feed.N_mass_fraction : feed.P_mass_fraction, `g ${atom} g⁻¹`, 'µmol g⁻¹'),
+    0,
+  )
+  const routine = system.equipment.find((item): item is WaterChangeRoutine => item.kind === 'water change')
+  const newWater = system.evaporation_L_per_day + (routine ? routine.volume_L / routine.every_days : 0)
+  const { NO3_mg_L, PO4_mg_L } = system.source_water
+  return (
+    fed +
+    newWater *
+      convert(atom === 'N' ? NO3_mg_L : PO4_mg_L, `mg ${atom === 'N' ? 'NO3' : 'PO4'} L⁻¹`, 'µmol L⁻¹')
+  )
+}
+
+/**
+ * Stands in for what is not modelled yet. Without it the readings of a tank with corals or sand would
+ * have to be explained by the processes there are, and their parameters would learn what is not so. It
+ * saturates, as uptake and denitrification do, so it does not follow the water up.
+ */
+export const unexplainedLoss = process<InSystem>({
+  id: 'unexplained-loss',
+  title: 'Not explained yet',
+  says: 'What leaves the water by ways that are not modelled yet: sand and rock, corals, filters. Only your readings tell how much.',
+  source: 'holdfast-estimate',
+  each: (system) => (notModelled(system).length > 0 ? [{ name: '', of: { system } }] : []),
+  reads: {
+    nitrate,
+    phosphate,
+    nitrogenIn: setting('nitrogen brought in', 'µmol d⁻¹', ({ system }) => broughtIn(system, 'N')),
+    phosphorusIn: setting('phosphorus brought in', 'µmol d⁻¹', ({ system }) => broughtIn(system, 'P')),
+  },
+  parameters: {
+    shareOfN: fact('unexplained.nitrate', '1'),
+    halfNitrate: fact('den.ks', 'µmol L⁻¹'),
+    shareOfP: fact('unexplained.phosphate', '1'),
+    halfPhosphate: fact('coral.ks_po4', 'µmol L⁻¹'),
+  },
+  transfers: [
+    move({
+      atom: 'N',
+      from: water.nitrate,
+      to: outside.unexplained,
+      rate: 'shareOfN * nitrogenIn * monod(nitrate, halfNitrate)',
+    }),
+    move({
+      atom: 'P',
+      from: water.phosphate,
+      to: outside.unexplained,
+      rate: 'shareOfP * phosphorusIn * monod(phosphate, halfPhosphate)',
+    }),
+  ],
+})

@@ -1,0 +1,80 @@
+import { type Block, chosen, type Input, layoutOf, type Model, stateId } from '@holdfast/ecosystem'
+import { fact, source } from '@holdfast/facts'
+import type { Explanation, FactUsed } from './answers.ts'
+
+/** How each process of a model works at each of its instances, made from its declaration. */
+export function explanations(model: Model): readonly Explanation[] {
+  return [...model.blocks, ...model.events.values()].flatMap((block) =>
+    block.names.map((instance, n) => explanation(model, block, instance, n)),
+  )
+}
+
+function explanation(model: Model, block: Block, instance: string, n: number): Explanation {
+  const { process, instances, inputs } = block
+  const of = instances[n]
+  const layout = layoutOf(process)
+  const values = new Map<string, string>()
+  const facts: FactUsed[] = []
+  layout.inputs.forEach((input, k) => {
+    const at = inputs[n * layout.inputs.length + k]
+    const value = valueOf(model, input, at)
+    if (value !== undefined) values.set(input.name, written(value))
+    if (input.from === 'parameter') facts.push(factUsed(chosen(input.parameter.fact, of), input.name))
+  })
+  const terms = layout.terms.map(({ name, is }) => `${name} = ${is}`)
+  const rates = process.transfers.map((transfer) => {
+    switch (transfer.kind) {
+      case 'split':
+        return `${transfer.atom} = ${transfer.rate}`
+      case 'carry':
+        return `${transfer.atoms.join(', ')} = (${transfer.rate}) * amount`
+      case 'change':
+        return `cover = ${transfer.rate}`
+      case 'move':
+        return `${transfer.atom} = ${transfer.rate}`
+    }
+  })
+  const each = layout.fluxes.length
+  const from = block.firstFlux + n * each
+  const fluxes = (process.event ? model.eventFluxes : model.fluxes).slice(from, from + each)
+  const accounts = fluxes.flatMap((flux) => [flux.from, flux.to]).filter((index) => index >= 0)
+  return {
+    process: process.id,
+    instance,
+    title: process.title,
+    says: process.says,
+    formulas: [...new Set([...terms, ...rates])].map((formula) => ({
+      formula,
+      withValues: putIn(formula, values),
+    })),
+    facts,
+    accounts: [...new Set(accounts.map((index) => stateId(model.states[index]).split('/')[0] ?? ''))],
+  }
+}
+
+/** What is the same all the time: settings of the system and typical values of facts. */
+function valueOf(model: Model, input: Input, index: number): number | undefined {
+  if (input.from === 'parameter') return model.parameters[index].band.typical
+  return input.read.read === 'setting' ? model.settings.values[index] : undefined
+}
+
+const written = (value: number): string => String(Number(value.toPrecision(3)))
+
+const putIn = (formula: string, values: ReadonlyMap<string, string>): string =>
+  formula.replace(/[A-Za-z][A-Za-z0-9]*/g, (name) => values.get(name) ?? name)
+
+function factUsed(id: string, name: string): FactUsed {
+  const { title, low, typical, high, unit, source: key, provenance } = fact(id)
+  const { authors, year } = source(key)
+  return {
+    id,
+    name,
+    title,
+    low,
+    typical,
+    high,
+    unit,
+    source: year === undefined ? authors : `${authors} ${year}`,
+    provenance,
+  }
+}

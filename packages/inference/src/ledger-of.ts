@@ -1,0 +1,105 @@
+import {
+  type Account,
+  assemble,
+  type Ledger,
+  type LedgerRow,
+  ledger,
+  type Model,
+  settingsOn,
+  simulate,
+  startOf,
+  timeline,
+} from '@holdfast/ecosystem'
+import type { BandedLedger, LedgerAnswer, Span } from './answers.ts'
+import { ensemble } from './ensemble.ts'
+import { explanations } from './explain.ts'
+import { likelihoodOf } from './likelihood.ts'
+import type { OutlookQuestion } from './outlook-types.ts'
+import { openingOn, surveyed } from './past.ts'
+import { weightedQuantiles } from './quantiles.ts'
+import { seenIn } from './quantities-seen.ts'
+import { quietly, type Running } from './running.ts'
+
+/**
+ * The ledger of a span, over the ensemble: every member keeps its own books from the start of the span
+ * on, weighed by the readings in it.
+ */
+export function ledgerOf(question: OutlookQuestion, span: Span, running: Running = quietly): LedgerAnswer {
+  const system = surveyed(question)
+  const model = assemble(system)
+  const { from, to } = span
+  const moments = timeline({ ...question, system, from: Math.min(question.from, from), to })
+  const readings = question.observations.filter(({ day }) => day > from + 0.5 && day <= to)
+  const days = [...new Set(readings.map(({ day }) => day))].sort((a, b) => a - b)
+  const seen = seenIn(model)
+  const tried = ensemble({
+    model,
+    members: question.members,
+    seed: question.seed,
+    readings: readings.length,
+    running,
+    try: ({ parameters }, member) => {
+      const settings = settingsOn(model, moments, from)
+      const start = startOf(model, parameters, openingOn(question, from, member), from, settings)
+      const run = simulate({
+        model,
+        parameters,
+        start,
+        settings,
+        from,
+        to,
+        samples: days,
+        marks: [from, to],
+        timeline: moments.filter(({ day }) => day >= from && day < to),
+      })
+      return {
+        result: ledger(model, run.marks[0], run.marks[1]),
+        logLikelihood: likelihoodOf(readings, seen, (day) => run.samples[days.indexOf(day)]),
+      }
+    },
+  })
+  return {
+    ledger: banded(tried.results, tried.weights.of),
+    members: question.members,
+    accounts: titlesOf(model),
+    processes: explanations(model),
+  }
+}
+
+const key = (row: LedgerRow): string => [row.process, row.instance, row.atom, row.from, row.to].join('|')
+
+/** Means of the rows, which balance since each member's rows do, with the ends of their 90 % interval. */
+function banded(books: readonly Ledger[], weights: readonly number[]): BandedLedger {
+  const first = books[0]
+  const keys = new Map<string, LedgerRow>()
+  for (const book of books) for (const row of book.rows) if (!keys.has(key(row))) keys.set(key(row), row)
+  const amounts = books.map((book) => new Map(book.rows.map((row) => [key(row), row.amount_umol])))
+  const mean = (values: readonly number[]): number =>
+    values.reduce((sum, value, m) => sum + value * weights[m], 0)
+  return {
+    ...first,
+    rows: [...keys].map(([id, row]) => {
+      const values = amounts.map((amount) => amount.get(id) ?? 0)
+      const [low, high] = weightedQuantiles(values, weights, [0.05, 0.95])
+      return { ...row, amount_umol: mean(values), low_umol: low, high_umol: high }
+    }),
+    balances: first.balances.map((balance, i) => {
+      const changes = books.map((book) => book.balances[i].end_umol - book.balances[i].start_umol)
+      const [low, high] = weightedQuantiles(changes, weights, [0.05, 0.95])
+      return {
+        ...balance,
+        start_umol: mean(books.map((book) => book.balances[i].start_umol)),
+        end_umol: mean(books.map((book) => book.balances[i].end_umol)),
+        change_low_umol: low,
+        change_high_umol: high,
+      }
+    }),
+  }
+}
+
+function titlesOf(model: Model): Readonly<Record<string, string>> {
+  const accounts = model.states.flatMap((entry): readonly Account[] =>
+    entry.kind === 'atoms' ? [entry.account] : [],
+  )
+  return Object.fromEntries(accounts.map(({ id, title }) => [id, title]))
+}

@@ -1,0 +1,151 @@
+import { type Day, simulate, timeline } from '@holdfast/ecosystem'
+import { type CoralBand, coralBand, coralBands } from '@holdfast/facts'
+import type { OutlookAnswer } from './answers.ts'
+import { explanations } from './explain.ts'
+import { readingInterval } from './kit.ts'
+import type { Fan, Outlook, OutlookQuestion } from './outlook-types.ts'
+import { daysBetween, type Member, type Past, past } from './past.ts'
+import { weightedQuantiles } from './quantiles.ts'
+import type { Seen } from './quantities-seen.ts'
+import { quietly, type Running, stopped } from './running.ts'
+
+/** The outlook: each member of the ensemble runs on from today, and the fans are their weighted quantiles. */
+export function outlook(question: OutlookQuestion, running: Running = quietly): OutlookAnswer {
+  const half: Running = { ...running, onProgress: (share) => running.onProgress(0.8 * share) }
+  return outlookFrom(past(question, half), question, {
+    ...running,
+    onProgress: (share) => running.onProgress(0.8 + 0.2 * share),
+  })
+}
+
+/** The same from a past that is known already: a lever moves the future alone. */
+export function outlookFrom(
+  known: Past,
+  question: OutlookQuestion,
+  running: Running = quietly,
+): OutlookAnswer {
+  const { model } = known
+  const to = question.asOf + question.horizonDays
+  const days = daysBetween(question.asOf, to)
+  const moments = timeline({
+    ...question,
+    system: model.system,
+    from: question.asOf,
+    to,
+    ...(question.levers ? { change: { from: question.asOf, ...question.levers } } : {}),
+  })
+  const courses = known.members.map((member, index) => {
+    if (running.cancelled()) throw stopped
+    const run = simulate({
+      model,
+      parameters: member.parameters,
+      start: member.states,
+      settings: member.settings,
+      from: question.asOf,
+      to,
+      samples: days,
+      timeline: moments,
+    })
+    running.onProgress((index + 1) / known.members.length)
+    return known.seen.map(({ of }) => Float64Array.from(run.samples, of))
+  })
+  const fans = known.seen.flatMap((seen, which) => fanOf(seen, which, known, days, courses))
+  const answer: Outlook = {
+    fans,
+    asOf: question.asOf,
+    members: known.members.length,
+    effectiveMembers: known.weights.effective,
+    tempering: known.weights.tempering,
+    readingsUsed: known.readingsUsed,
+    remarks: remarksOf(known),
+    inputsHash: '',
+  }
+  return {
+    outlook: answer,
+    readings: question.observations
+      .filter(({ day }) => day <= question.asOf)
+      .map((reading) => ({ reading, ...readingInterval(reading) })),
+    bands: bandsOf(question.system.corals?.kind),
+    processes: explanations(model),
+  }
+}
+
+const units = { nitrate: 'mg/L NO3', phosphate: 'mg/L PO4', cover: 'share' } as const
+
+function fanOf(
+  seen: Seen,
+  which: number,
+  known: Past,
+  days: readonly Day[],
+  courses: readonly (readonly Float64Array[])[],
+): readonly Fan[] {
+  const { quantity } = seen
+  if (quantity !== 'nitrate' && quantity !== 'phosphate' && quantity !== 'cover') return []
+  // The last day of the past is the first of the future.
+  const before = known.days.slice(0, -1)
+  const all = [...before, ...days]
+  const rows = all.map((_, i) =>
+    weightedQuantiles(
+      known.members.map((member, m) => valueAt(member, courses[m], which, i, before.length)),
+      known.weights.of,
+      [0.05, 0.25, 0.5, 0.75, 0.95],
+    ),
+  )
+  const column = (k: number): readonly number[] => rows.map((row) => row[k])
+  return [
+    {
+      quantity,
+      ...(seen.surface === undefined ? {} : { surface: seen.surface }),
+      ...(seen.algae === undefined ? {} : { algae: seen.algae }),
+      unit: units[quantity],
+      days: all,
+      quantiles: { p05: column(0), p25: column(1), p50: column(2), p75: column(3), p95: column(4) },
+    },
+  ]
+}
+
+const valueAt = (
+  member: Member,
+  future: readonly Float64Array[],
+  which: number,
+  i: number,
+  before: number,
+): number => (i < before ? member.course[which][i] : future[which][i - before])
+
+function remarksOf(known: Past): readonly string[] {
+  const { weights, members, model, readingsUsed } = known
+  const remarks: string[] = []
+  if (readingsUsed === 0)
+    remarks.push('No recent reading weighs the members: the fans show what the facts alone allow.')
+  if (weights.tempering < 1)
+    remarks.push(
+      `The readings tell more than ${members.length} members can follow: they count for ${Math.round(100 * weights.tempering)} % of their weight, so the fans are wider than they need be.`,
+    )
+  if (model.notModelled.length > 0)
+    remarks.push(`Not modelled yet, and so not in the fans: ${model.notModelled.join(', ')}.`)
+  return remarks
+}
+
+function bandsOf(corals: string | undefined): OutlookAnswer['bands'] {
+  const band: CoralBand = (corals === undefined ? undefined : coralBand(corals)) ?? coralBands()[0]
+  const of = (
+    quantity: 'nitrate' | 'phosphate',
+    range: { readonly low: number; readonly high: number },
+    unit: string,
+  ) => ({
+    quantity,
+    ...range,
+    fact: {
+      id: `coral-band.${band.key}`,
+      name: 'band',
+      title: `Where keepers hold ${quantity} for ${band.title.toLowerCase()}`,
+      low: range.low,
+      typical: (range.low + range.high) / 2,
+      high: range.high,
+      unit,
+      source: band.source,
+      provenance: band.provenance,
+    },
+  })
+  return [of('nitrate', band.NO3_mg_L, 'mg/L NO3'), of('phosphate', band.PO4_mg_L, 'mg/L PO4')]
+}

@@ -1,0 +1,51 @@
+import { type Model, patches, patchShare, standCover, stateIndex } from '@holdfast/ecosystem'
+import { convert } from '@holdfast/quantities'
+
+/** Something that can be read in the tank, worked out from the states of a model. */
+export interface Seen {
+  readonly quantity: 'nitrate' | 'phosphate' | 'ammonia' | 'nitrite' | 'cover'
+  readonly surface?: string
+  readonly algae?: string
+  readonly of: (states: Float64Array) => number
+}
+
+/** Everything that can be read in this system, in the units of readings. */
+export function seenIn(model: Model): readonly Seen[] {
+  return [...waterOf(model), ...coversOf(model)]
+}
+
+function waterOf(model: Model): readonly Seen[] {
+  const dissolved = (quantity: Seen['quantity'], id: string, unit: string): Seen => {
+    const index = stateIndex(model, id)
+    const factor = convert(1, 'µmol L⁻¹', unit) / model.volume_L
+    return { quantity, of: (states) => Math.max(0, states[index] * factor) }
+  }
+  return [
+    dissolved('nitrate', 'water.nitrate/N', 'mg NO3 L⁻¹'),
+    dissolved('phosphate', 'water.phosphate/P', 'mg PO4 L⁻¹'),
+    dissolved('ammonia', 'water.ammonia/N', 'mg N L⁻¹'),
+    dissolved('nitrite', 'water.nitrite/N', 'mg NO2 L⁻¹'),
+  ]
+}
+
+function coversOf(model: Model): readonly Seen[] {
+  const { system } = model
+  const kinds = [...new Set(system.algae.map(({ kind }) => kind))]
+  return system.surfaces.flatMap((surface) =>
+    kinds.map((algae): Seen => {
+      const parts = patches.map((patch) => ({
+        index: stateIndex(model, standCover({ surface: surface.id, kind: algae, patch }).id),
+        share: patchShare(surface, patch),
+      }))
+      const of = (states: Float64Array): number =>
+        Math.min(
+          1,
+          Math.max(
+            0,
+            parts.reduce((sum, { index, share }) => sum + share * states[index], 0),
+          ),
+        )
+      return { quantity: 'cover', surface: surface.id, algae, of }
+    }),
+  )
+}
