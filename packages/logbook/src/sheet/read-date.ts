@@ -1,5 +1,7 @@
 import { Temporal } from 'temporal-polyfill'
 
+import { plain } from './read-number.ts'
+
 export type DateOrder = 'day first' | 'month first'
 
 interface Parts {
@@ -11,6 +13,25 @@ interface Parts {
 const slashed = /^(\d{1,2})[/-](\d{1,2})[/-](\d{4}|\d{2})$/
 const dotted = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4}|\d{2})$/
 const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/
+
+/** The first letters that tell months apart in English, German, French, Spanish, Italian and Dutch. */
+const months: readonly (readonly string[])[] = [
+  ['jan', 'ene', 'gen'],
+  ['feb', 'fev'],
+  ['mar', 'maa', 'mrt'],
+  ['apr', 'avr', 'abr'],
+  ['may', 'mai', 'mag', 'mei'],
+  ['jun', 'juin', 'giu'],
+  ['jul', 'juil', 'lug'],
+  ['aug', 'aou', 'ago'],
+  ['sep', 'set'],
+  ['oct', 'okt', 'ott'],
+  ['nov'],
+  ['dec', 'dez', 'dic'],
+]
+const weekday = /^(mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so)[a-z]*\.?,?\s+/
+const dayThenMonth = /^(\d{1,2})(?:st|nd|rd|th|er|\.)?\s+(?:de\s+)?([a-z]{3,})\.?,?\s+(?:de\s+)?(\d{4})$/
+const monthThenDay = /^([a-z]{3,})\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})$/
 
 /**
  * The order of day and month of a column, judged over all of it; undefined where every date is valid
@@ -35,7 +56,7 @@ export function readDate(text: string, order: DateOrder): string | undefined {
   const dots = partsOf(dotted.exec(text))
   if (dots) return isoDate(dots.year, dots.second, dots.first)
   const parts = slashedParts(text)
-  if (parts === undefined) return undefined
+  if (parts === undefined) return dateInWords(plain(text))
   const { first, second } = parts
   return order === 'day first' ? isoDate(parts.year, second, first) : isoDate(parts.year, first, second)
 }
@@ -53,6 +74,19 @@ export function readTime(text: string): string | undefined {
 /** True where the cell has the shape of a date, right or wrong. */
 export const looksLikeDate = (text: string): boolean =>
   [iso, dotted, slashed].some((shape) => shape.test(text))
+
+/** "7 February 2026", "7. Februar 2026", "Sat May 2, 2026"; the name of the month settles the order. */
+function dateInWords(text: string): string | undefined {
+  const words = text.replace(weekday, '')
+  const [, day, month, year] = dayThenMonth.exec(words) ?? []
+  if (day !== undefined) return isoDate(Number(year), monthNamed(month), Number(day))
+  const [, named, dayAfter, yearAfter] = monthThenDay.exec(words) ?? []
+  return named === undefined ? undefined : isoDate(Number(yearAfter), monthNamed(named), Number(dayAfter))
+}
+
+/** 1 to 12, or 0 where the word is no month. */
+const monthNamed = (word: string): number =>
+  months.findIndex((names) => names.some((name) => word.startsWith(name))) + 1
 
 const slashedParts = (text: string): Parts | undefined => partsOf(slashed.exec(text))
 

@@ -22,8 +22,11 @@ export function readCell(text: string, decimal: '.' | ',', fits: (value: number)
   if (written === '') return { says: 'nothing' }
   if (nothing.test(written)) return { says: 'nothing', odd: `"${text}" stands for a missing value` }
   if (notDetected.test(written)) return { says: 'not detected', limit: null }
-  const [, sign = '', rest = ''] = /^(<=?|>=?|~|≈|ca\.?\s|about\s)?\s*(.*)$/.exec(written) ?? []
-  const range = /^([\d.,]+)\s*(?:-|–|to|bis)\s*([\d.,]+)$/.exec(rest)
+  const [, sign = '', rest = ''] =
+    /^(<=?|>=?|~|≈|ca\.?\s|about\s|etwa\s|environ\s)?\s*(.*)$/.exec(written) ?? []
+  const range = /^([\d.,]+)\s*(?:-|–|to|bis|and|und|et)\s*([\d.,]+)$/.exec(
+    rest.replace(/^(between|zwischen|entre)\s+/, ''),
+  )
   if (range && sign === '') {
     const [low, high] = [numberOf(range[1], decimal, fits), numberOf(range[2], decimal, fits)]
     if (low && high && low.value < high.value) return { says: 'between', low: low.value, high: high.value }

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import Ajv from 'ajv/dist/2020.js'
+import fc from 'fast-check'
 import { expect, test } from 'vitest'
 
 import { systemDescription } from '../entries/system-description.ts'
@@ -198,6 +199,17 @@ test('all issues of a file are told at once', () => {
       'unknown-time-zone',
       'wrong-type',
     ].toSorted(),
+  )
+})
+
+test('no JSON whatever in a place of the file makes the reading fail without a word', () => {
+  fc.assert(
+    fc.property(fc.jsonValue(), fc.constantFrom(...Object.keys(hall)), (value, key) => {
+      for (const text of [JSON.stringify(value), changed({ [key]: value }), changed({ [key]: [value] })]) {
+        const read = readSystemFile(text)
+        if (!read.ok) expect(read.issues.map(issueInWords).join('')).not.toBe('')
+      }
+    }),
   )
 })
 
