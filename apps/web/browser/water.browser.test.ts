@@ -179,7 +179,7 @@ describe('the water page', () => {
     expect(await sentence.textContent()).not.toBe(before)
     expect(await page.getByRole('textbox', { name: 'Volume of a water change' }).inputValue()).toBe('50')
     await expect.poll(() => page.locator('.old').count()).toBe(0)
-    await page.getByRole('button', { name: 'Back to what you do today' }).click()
+    await page.getByRole('button', { name: 'As today' }).click()
     await expect.poll(() => sentence.textContent()).toBe(before)
     expect(complaints).toEqual([])
     await page.context().close()

@@ -33,5 +33,9 @@ export interface LogEntry {
 /** "4.1 (2.6 to 6.0) mg/L NO3" */
 export function figureText(figure: Pick<ComputedFigure, 'value' | 'low' | 'high' | 'unit'>): string {
   const { value, low, high } = written(figure.value, figure.low, figure.high)
+  if (isExact(figure)) return `${value} ${figure.unit}`
   return `${value} (${low} to ${high}) ${figure.unit}`
 }
+
+/** A figure that follows from the description alone has no spread, and is written without one. */
+export const isExact = ({ low, high }: Pick<ComputedFigure, 'low' | 'high'>) => low === high

@@ -1,5 +1,5 @@
 import type { FactUsed } from '../worker/answers.ts'
-import { type ComputedFigure, figureText, type LogEntry } from './computed.ts'
+import { type ComputedFigure, figureText, isExact, type LogEntry } from './computed.ts'
 import { plain } from './numbers.ts'
 
 /** Where a figure comes from: formula with values put in, facts with source, entries of the log. */
@@ -8,8 +8,7 @@ export function DerivationInPlace({ id, of }: { readonly id: string; readonly of
   return (
     <section class="derivation" id={id} aria-label={`Where ${of.name} comes from`}>
       <p>
-        <b>{of.name}:</b> {figureText(of)}. In nine cases of ten it lies between the two numbers in brackets.{' '}
-        {says}
+        <b>{of.name}:</b> {figureText(of)}. {spreadWords(of)} {says}
       </p>
       {steps.length > 0 && (
         <ol class="steps">
@@ -26,6 +25,11 @@ export function DerivationInPlace({ id, of }: { readonly id: string; readonly of
     </section>
   )
 }
+
+const spreadWords = (of: ComputedFigure) =>
+  isExact(of)
+    ? 'It follows from what you described and has no spread.'
+    : 'In nine cases of ten it lies between the two numbers in brackets.'
 
 function Facts({ facts }: { readonly facts: readonly FactUsed[] }) {
   if (facts.length === 0) return <p class="quiet">No fact of the catalogue enters into it directly.</p>

@@ -6,6 +6,15 @@ const text = (value: number, low: number, high: number, unit = 'mg/L NO3') =>
   figureText({ value, low, high, unit })
 
 describe('a computed figure', () => {
+  it('tells the far end of a skewed interval more coarsely than the near one', () => {
+    expect(text(0.118, 0.031, 8.13, 'mg/L PO4')).toBe('0.12 (0.03 to 8) mg/L PO4')
+    expect(text(9.2, 1.1, 122)).toBe('9 (1 to 120) mg/L NO3')
+  })
+
+  it('is written without an interval where it has no spread', () => {
+    expect(text(12.24, 12.24, 12.24, 'mg N')).toBe('12.2 mg N')
+  })
+
   it('shows no more digits than its interval bears', () => {
     expect(text(4.123, 2.61, 5.99)).toBe('4.1 (2.6 to 6.0) mg/L NO3')
     expect(text(0.0512, 0.031, 0.0894, 'mg/L PO4')).toBe('0.051 (0.031 to 0.089) mg/L PO4')
@@ -13,8 +22,8 @@ describe('a computed figure', () => {
   })
 
   it('writes a fall with a true minus and thousands with a thin space', () => {
-    expect(text(-720, -1090, -360, 'mg P')).toBe('\u2212720 (\u22121090 to \u2212360) mg P')
-    expect(text(16_140, 15_170, 17_100, 'mg N')).toBe('16\u202f140 (15\u202f170 to 17\u202f100) mg N')
+    expect(text(-720, -1090, -360, 'mg P')).toBe('\u2212700 (\u22121100 to \u2212400) mg P')
+    expect(text(16_140, 14_170, 18_300, 'mg N')).toBe('16\u202f100 (14\u202f200 to 18\u202f300) mg N')
   })
 
   it('writes nought without a sign', () => {

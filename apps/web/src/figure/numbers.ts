@@ -1,23 +1,43 @@
-/** A value with the ends of its 90 % interval, as it is written on a page: no more digits than the interval bears. */
+/** A value with the ends of its 90 % interval, as it is written on a page. */
 export interface Written {
   readonly value: string
   readonly low: string
   readonly high: string
 }
 
+/** Ends whose distances from the value differ by more than this are rounded each by its own. */
+const skewed = 4
+
 /**
- * Rounds to the second digit of half the interval, so that 4.123 (2.61 to 5.99) reads 4.1 (2.6 to 6.0).
- * A figure without spread keeps three digits.
+ * No more digits than the interval bears: 4.123 (2.61 to 5.99) reads 4.1 (2.6 to 6.0), and the far end of
+ * a skewed interval is told more coarsely than the near one: 9 (1 to 120).
  */
 export function written(value: number, low: number, high: number): Written {
-  const half = (high - low) / 2
-  const place = half > 0 ? magnitude(half) - 1 : magnitude(Math.max(Math.abs(value), 1e-9)) - 2
-  const put = (number: number) => rounded(number, place)
-  return { value: put(value), low: put(low), high: put(high) }
+  const gaps = { low: value - low, high: high - value }
+  const known = Object.values(gaps).filter((gap) => gap > 0)
+  if (known.length === 0) {
+    const alone = plain(value)
+    return { value: alone, low: alone, high: alone }
+  }
+  const [near, far] = [Math.min(...known), Math.max(...known)]
+  const place = placeFor(near)
+  const put = (end: number, gap: number) =>
+    rounded(end, far / near > skewed && gap === far ? placeFor(far) : place)
+  return { value: rounded(value, place), low: put(low, gaps.low), high: put(high, gaps.high) }
 }
 
 /** One number alone, to three digits: what was said or read, not computed. */
-export const plain = (value: number) => rounded(value, magnitude(Math.max(Math.abs(value), 1e-9)) - 2, true)
+export const plain = (value: number) =>
+  rounded(value, magnitude(Math.max(Math.abs(value), smallest)) - 2, true)
+
+const smallest = 1e-9
+
+/** Decimal place of the last digit worth writing: one digit of the gap, or two where the first is 1 or 2. */
+function placeFor(gap: number): number {
+  const size = Math.max(gap, smallest)
+  const place = magnitude(size)
+  return size / 10 ** place < 3 ? place - 1 : place
+}
 
 const magnitude = (size: number) => Math.floor(Math.log10(size))
 

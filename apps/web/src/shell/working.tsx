@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks'
+import type { Asked } from '../worker/asked.ts'
 import type { Issue } from '../worker/protocol.ts'
-import type { Asked } from '../worker/use-answer.ts'
 import { speak } from './spoken.ts'
 
 /** Says that something is being worked out, how far it is, and what went wrong. Room is kept, so that nothing jumps. */

@@ -3,12 +3,12 @@ import { fromAddress, intoAddress } from '../shell/address.ts'
 import { NotModelled } from '../shell/not-modelled.tsx'
 import type { SystemData } from '../shell/system-data.ts'
 import type { LedgerAnswer } from '../worker/answers.ts'
-import { useAnswer } from '../worker/use-answer.ts'
 import { Ledger } from './ledger/index.tsx'
 import { Levers } from './levers/index.tsx'
 import { Outlook } from './outlook/index.tsx'
+import { useOutlook } from './outlook/use-outlook.ts'
 import { type Routine, routineOf } from './planned.ts'
-import { coarseMembers, questionOf } from './question.ts'
+import { questionOf } from './question.ts'
 import { isSpanChoice, type SpanChoice, spanChoices, spanOf, spanWords } from './span.ts'
 
 /** The place "Water": ledger, outlook and the lever under it. */
@@ -21,27 +21,12 @@ export function Water({ data }: { readonly data: SystemData }) {
   const [moving, setMoving] = useState(false)
   const moved = set.volume_L !== start.volume_L || set.every_days !== start.every_days
 
-  const base = useMemo(
-    () => ({ kind: 'outlook', outlook: questionOf(data), coarseMembers, coarseOnly: false }) as const,
-    [data],
+  const base = useMemo(() => ({ kind: 'outlook', outlook: questionOf(data) }) as const, [data])
+  const asked = useMemo(
+    () => (moved ? ({ kind: 'outlook', outlook: questionOf(data, { waterChange: set }) } as const) : base),
+    [base, data, moved, set],
   )
-  const variant = useMemo(
-    () =>
-      moved
-        ? ({
-            kind: 'outlook',
-            outlook: questionOf(data, { waterChange: set }),
-            coarseMembers,
-            coarseOnly: moving,
-          } as const)
-        : undefined,
-    [data, moved, moving, set],
-  )
-  const kept = useAnswer(base)
-  const tried = useAnswer(variant)
-  const shown = moved
-    ? { ...tried, answer: tried.answer ?? kept.answer, old: tried.old || !tried.answer }
-    : kept
+  const { now, today: unmoved } = useOutlook(base, asked, moving)
 
   const settle = (routine: Routine) => {
     setSet(routine)
@@ -65,8 +50,8 @@ export function Water({ data }: { readonly data: SystemData }) {
       <div class="outlook-and-levers">
         <Outlook
           data={data}
-          asked={shown}
-          today={moved ? kept.answer : undefined}
+          asked={now}
+          today={unmoved}
           routine={moved ? set : today}
           from={spanOf(choice, data).from}
         />
@@ -82,7 +67,7 @@ export function Water({ data }: { readonly data: SystemData }) {
           onBack={() => settle(start)}
         />
       </div>
-      <NotModelled ledger={ledger} outlook={kept.answer} />
+      <NotModelled ledger={ledger} outlook={now.answer} />
     </>
   )
 }

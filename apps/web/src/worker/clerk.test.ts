@@ -12,7 +12,6 @@ const whole: Question = {
   kind: 'outlook',
   outlook: questionOf(exampleData),
   coarseMembers: 8,
-  coarseOnly: false,
 }
 
 function harness(change: Partial<Model> = {}) {
@@ -69,7 +68,7 @@ describe('the clerk in the worker', () => {
         throw issue
       },
     })
-    receive({ type: 'ask', ...name, question: { ...whole, coarseOnly: true } })
+    receive({ type: 'ask', ...name, question: { kind: 'outlook', outlook: questionOf(exampleData) } })
     expect(said).toEqual([{ type: 'failed', ...name, issue }])
   })
 

@@ -14,8 +14,8 @@ export interface Clerk {
 }
 
 /**
- * Works questions off one at a time inside the worker. A whole run gives a coarse answer first and
- * lets messages in between the two, so that a cancel or a newer question is heard there.
+ * Works questions off one at a time inside the worker. Where a coarse answer comes first,
+ * messages are let in between the two, so that a cancel is heard there.
  *
  * @param pause runs its argument after waiting messages were received
  */
@@ -26,20 +26,15 @@ export function clerk(
 ): Clerk {
   const cancelled = new Set<string>()
 
-  function work(
-    name: RunName,
-    members: (question: Question) => Question,
-    question: Question,
-  ): Answer | undefined {
+  function work(name: RunName, question: Question): Answer | undefined {
     const running: Running = {
       onProgress: (share) => post({ type: 'progress', ...name, share }),
       cancelled: () => cancelled.has(name.run),
     }
     if (running.cancelled()) return undefined
-    const asked = members(question)
-    return asked.kind === 'ledger'
-      ? model.ledger(asked.outlook, asked.span, running)
-      : model.outlook(asked.outlook, running)
+    return question.kind === 'ledger'
+      ? model.ledger(question.outlook, question.span, running)
+      : model.outlook(question.outlook, running)
   }
 
   function guarded(name: RunName, stage: () => void): void {
@@ -52,20 +47,20 @@ export function clerk(
   }
 
   function ask(name: RunName, question: Question): void {
-    const finish = (shape: (question: Question) => Question) =>
+    const finish = () =>
       guarded(name, () => {
-        const answer = work(name, shape, question)
+        const answer = work(name, question)
         if (answer && !cancelled.has(name.run)) post({ type: 'done', ...name, answer })
         else post({ type: 'failed', ...name, issue: stopped })
         cancelled.delete(name.run)
       })
-    if (question.kind === 'ledger') finish((asked) => asked)
-    else if (question.coarseOnly) finish(coarse)
+    const { coarseMembers } = question
+    if (coarseMembers === undefined) finish()
     else
       guarded(name, () => {
-        const first = work(name, coarse, question)
+        const first = work(name, { ...question, outlook: { ...question.outlook, members: coarseMembers } })
         if (first && !cancelled.has(name.run)) post({ type: 'partial', ...name, answer: first })
-        pause(() => finish((asked) => asked))
+        pause(finish)
       })
   }
 
@@ -75,11 +70,6 @@ export function clerk(
       else ask({ run: message.run, seq: message.seq, inputsHash: message.inputsHash }, message.question)
     },
   }
-}
-
-function coarse(question: Question): Question {
-  if (question.kind === 'ledger') return question
-  return { ...question, outlook: { ...question.outlook, members: question.coarseMembers } }
 }
 
 /** The packages below throw issues as data; anything else is a defect and says what it was. */

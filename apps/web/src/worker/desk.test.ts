@@ -2,20 +2,18 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { exampleData } from '../fixtures/example-system.ts'
 import { questionOf } from '../water/question.ts'
 import type { OutlookAnswer } from './answers.ts'
-import { openDesk, type Port } from './desk.ts'
+import { type Overtaken, openDesk, type Port } from './desk.ts'
 import type { FromWorker, Question, RunName, ToWorker } from './protocol.ts'
 
-const asked = (volume_L: number, coarseOnly: boolean): Question => ({
+const asked = (volume_L: number, members = 24): Question => ({
   kind: 'outlook',
-  outlook: questionOf(exampleData, { waterChange: { volume_L, every_days: 7 } }),
-  coarseMembers: 4,
-  coarseOnly,
+  outlook: { ...questionOf(exampleData, { waterChange: { volume_L, every_days: 7 } }), members },
 })
 
 /** The desk passes answers on and never looks into them. */
 const answer = {} as OutlookAnswer
 
-function harness() {
+function harness(overtaken: Overtaken = 'let end') {
   const ports: (Port & { readonly got: ToWorker[]; ended: boolean })[] = []
   const heard: FromWorker[] = []
   const spawn = () => {
@@ -31,7 +29,7 @@ function harness() {
     ports.push(port)
     return port
   }
-  const desk = openDesk(spawn, (reply) => heard.push(reply))
+  const desk = openDesk(spawn, overtaken, (reply) => heard.push(reply))
   const port = () => {
     const last = ports.at(-1)
     if (!last) throw new Error('No worker was started.')
@@ -52,14 +50,14 @@ describe('the desk', () => {
 
   it('passes on the answer to the run it sent', () => {
     const { desk, heard, lastAsked, reply } = harness()
-    const hash = desk.ask(asked(20, true))
+    const hash = desk.ask(asked(20))
     reply({ type: 'done', ...lastAsked(), answer })
     expect(heard).toMatchObject([{ type: 'done', inputsHash: hash }])
   })
 
   it('drops a reply of another run, another place in line, or other inputs', () => {
     const { desk, heard, lastAsked, reply } = harness()
-    desk.ask(asked(20, true))
+    desk.ask(asked(20))
     const name = lastAsked()
     reply({ type: 'done', ...name, run: 'run-99', answer })
     reply({ type: 'done', ...name, seq: name.seq + 1, answer })
@@ -67,12 +65,12 @@ describe('the desk', () => {
     expect(heard).toEqual([])
   })
 
-  it('sends only the latest of the questions that came while a coarse run was under way', () => {
+  it('sends only the latest of the questions that came while a run was let end', () => {
     const { desk, ports, port, lastAsked, reply } = harness()
-    desk.ask(asked(20, true))
+    desk.ask(asked(20))
     const first = lastAsked()
-    desk.ask(asked(21, true))
-    const latest = desk.ask(asked(22, true))
+    desk.ask(asked(21))
+    const latest = desk.ask(asked(22))
     expect(port().got).toHaveLength(1)
     reply({ type: 'done', ...first, answer })
     expect(port().got).toHaveLength(2)
@@ -80,12 +78,12 @@ describe('the desk', () => {
     expect(ports).toHaveLength(1)
   })
 
-  it('breaks a whole run off for a newer question and hears nothing more of it', () => {
-    const { desk, ports, heard, lastAsked } = harness()
-    desk.ask(asked(20, false))
+  it('breaks a run off for a newer question where it should, and hears nothing more of it', () => {
+    const { desk, ports, heard, lastAsked } = harness('break off')
+    desk.ask(asked(20))
     const overtaken = lastAsked()
     const old = ports[0]
-    desk.ask(asked(25, true))
+    desk.ask(asked(25))
     expect(old?.ended).toBe(true)
     old?.onmessage?.({ data: { type: 'done', ...overtaken, answer } })
     expect(heard).toEqual([])
@@ -94,7 +92,7 @@ describe('the desk', () => {
 
   it('tells that a run was stopped, and ends a worker that is too busy to hear it', () => {
     const { desk, ports, heard, port, lastAsked } = harness()
-    desk.ask(asked(20, false))
+    desk.ask(asked(20))
     const { run } = lastAsked()
     desk.cancel()
     expect(port().got.at(-1)).toEqual({ type: 'cancel', run })
@@ -106,8 +104,8 @@ describe('the desk', () => {
 
   it('gives equal inputs one name whatever the members, and other inputs another', () => {
     const { desk } = harness()
-    const coarse = desk.ask(asked(20, true))
-    expect(desk.ask(asked(20, false))).toBe(coarse)
-    expect(desk.ask(asked(20.5, true))).not.toBe(coarse)
+    const coarse = desk.ask(asked(20, 24))
+    expect(desk.ask(asked(20, 200))).toBe(coarse)
+    expect(desk.ask(asked(20.5))).not.toBe(coarse)
   })
 })

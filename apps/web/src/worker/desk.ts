@@ -20,12 +20,24 @@ interface Sent {
   readonly question: Question
 }
 
+/** What becomes of a run that is overtaken by a newer question. */
+export type Overtaken =
+  /** Its worker goes, for the sooner start of the next. */
+  | 'break off'
+  /** It ends, since its worker knows what the next run needs; of the questions meanwhile only the latest is sent. */
+  | 'let end'
+
 /**
- * The page's end of the worker. One run is under way at most. A coarse run is left to end, since that
- * is sooner than starting a worker anew, and only the latest of the questions that came meanwhile is
- * sent after it; a whole run is broken off with its worker. What is not of the run last sent is dropped.
+ * The page's end of the worker. One run is under way at most; what is not of the run last sent is dropped.
+ *
+ * @param patience_ms how long a worker may take to hear a cancel before it is ended
  */
-export function openDesk(spawn: () => Port, hear: (reply: FromWorker) => void, patience_ms = 200): Desk {
+export function openDesk(
+  spawn: () => Port,
+  overtaken: Overtaken,
+  hear: (reply: FromWorker) => void,
+  patience_ms = 200,
+): Desk {
   let port = listenTo(spawn())
   let sent: Sent | undefined
   let waiting: Sent | undefined
@@ -67,7 +79,7 @@ export function openDesk(spawn: () => Port, hear: (reply: FromWorker) => void, p
       seq += 1
       const name = { run: `run-${seq}`, seq, inputsHash: inputsHash(question) }
       const next = { name, question }
-      if (sent && isCoarse(sent.question)) waiting = next
+      if (sent && overtaken === 'let end') waiting = next
       else {
         if (sent) startAnew()
         send(next)
@@ -92,5 +104,3 @@ export function openDesk(spawn: () => Port, hear: (reply: FromWorker) => void, p
     },
   }
 }
-
-const isCoarse = (question: Question) => question.kind === 'outlook' && question.coarseOnly

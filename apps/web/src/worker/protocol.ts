@@ -1,14 +1,11 @@
 import type { OutlookQuestion } from '@holdfast/inference'
 import type { LedgerAnswer, OutlookAnswer, Span } from './answers.ts'
 
-export type Question =
-  | {
-      readonly kind: 'outlook'
-      readonly outlook: OutlookQuestion
-      readonly coarseMembers: number
-      readonly coarseOnly: boolean
-    }
-  | { readonly kind: 'ledger'; readonly outlook: OutlookQuestion; readonly span: Span }
+/** With `coarseMembers` a rough answer of so many members comes first. */
+export type Question = { readonly outlook: OutlookQuestion; readonly coarseMembers?: number } & (
+  | { readonly kind: 'outlook' }
+  | { readonly kind: 'ledger'; readonly span: Span }
+)
 
 /** Which answer belongs to which kind of question. */
 export interface AnswerTo {

@@ -73,7 +73,7 @@ const conversion = (amount: Amount, river: River) => ({
 })
 
 const overMembers = ({ answer }: LedgerGround) =>
-  `Summed over the span in ${answer.members} simulated tanks that fit your log; the figure is their median.`
+  `Summed over the span in ${answer.members} simulated tanks, weighed by how well they meet your readings; the figure is their mean.`
 
 const eventOfAccount: Readonly<Record<string, string>> = {
   'outside.discarded-water': 'water change',

@@ -18,7 +18,7 @@ export function streamFigure(stream: Stream, river: River, ground: LedgerGround)
 }
 
 export function basinFigure(basin: Basin, river: River, ground: LedgerGround): ComputedFigure {
-  return inMilligrams(`Change ${basin.place.title.toLowerCase()}`, basin, river, () =>
+  return inMilligrams(`Change in ${basin.place.title.toLowerCase()}`, basin, river, () =>
     derivationOfBasin(basin, river, ground),
   )
 }

@@ -5,16 +5,16 @@ import { useWidth } from '../../figure/use-width.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
 import type { LedgerAnswer } from '../../worker/answers.ts'
-import { useAnswer } from '../../worker/use-answer.ts'
 import { dayText } from '../days.ts'
-import { questionOf } from '../question.ts'
+import { coarseMembers, questionOf } from '../question.ts'
 import { type SpanChoice, spanOf } from '../span.ts'
 import type { LedgerGround } from './derivations.ts'
 import { RiverLegend } from './legend.tsx'
 import { RiverPicture } from './picture.tsx'
 import { drawRiver, tides, widthOfFed } from './rivers.ts'
-import { type River, riverOf } from './streams.ts'
+import { pictured, type River, riverOf } from './streams.ts'
 import { LedgerTable } from './table.tsx'
+import { useLedger } from './use-ledger.ts'
 import { riverSentence, threeThings } from './words.ts'
 
 interface LedgerOf {
@@ -26,10 +26,10 @@ interface LedgerOf {
 /** The budget of N and P over a span: rivers, three sentences, and all of it as a table. */
 export function Ledger({ data, choice, onAnswer }: LedgerOf) {
   const question = useMemo(
-    () => ({ kind: 'ledger', outlook: questionOf(data), span: spanOf(choice, data) }) as const,
+    () => ({ kind: 'ledger', outlook: questionOf(data), coarseMembers, span: spanOf(choice, data) }) as const,
     [data, choice],
   )
-  const asked = useAnswer(question)
+  const asked = useLedger(question)
   const [asTable, setAsTable] = useState(false)
   useEffect(() => {
     if (asked.answer) onAnswer(asked.answer)
@@ -61,10 +61,7 @@ interface Body {
 }
 
 function LedgerBody({ ground, asTable, onTable }: Body) {
-  const rivers = useMemo(
-    () => [riverOf(ground.answer.ledger, 'N'), riverOf(ground.answer.ledger, 'P')],
-    [ground.answer],
-  )
+  const rivers = useMemo(() => pictured.map((atom) => riverOf(ground.answer.ledger, atom)), [ground.answer])
   return (
     <>
       <div class="worth-knowing">

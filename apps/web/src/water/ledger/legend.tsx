@@ -20,7 +20,7 @@ export function RiverLegend({ river, ground }: { readonly river: River; readonly
       ),
     },
     {
-      heading: 'Rises or falls',
+      heading: 'Held more (or, below nought, less)',
       rows: named(
         river.basins,
         river.basins.map((basin) => basinFigure(basin, river, ground)),

@@ -25,7 +25,7 @@ export const sources: readonly Place[] = [
     account: 'outside.unexplained',
     room: 1,
     label: ['Not', 'known'],
-    title: 'Came from where the log cannot explain',
+    title: 'Not explained',
     dashed: true,
   },
 ]
@@ -33,26 +33,26 @@ export const sources: readonly Place[] = [
 export const exports: readonly Place[] = [
   { account: 'outside.skimmate', room: 1.5, label: ['Foam'], title: 'Skimmate' },
   { account: 'outside.discarded-water', room: 2, label: ['Old', 'water'], title: 'Discarded water' },
-  { account: 'outside.air', room: 1.5, label: ['To the', 'air'], title: 'Nitrogen gas to the air' },
+  { account: 'outside.air', room: 1.5, label: ['To the', 'air'], title: 'Nitrogen gas' },
   { account: 'outside.harvest', room: 1.2, label: ['Harvest'], title: 'Harvested algae' },
-  { account: 'outside.hand-removed', room: 1.2, label: ['By', 'hand'], title: 'Algae removed by hand' },
+  { account: 'outside.hand-removed', room: 1.2, label: ['By', 'hand'], title: 'Algae by hand' },
   { account: 'media.ferric', room: 1.2, label: ['Media'], title: 'Ferric media' },
-  { account: 'outside.animals', room: 1.2, label: ['Animals', 'gone'], title: 'Animals lost or given away' },
+  { account: 'outside.animals', room: 1.2, label: ['Animals', 'gone'], title: 'Animals gone' },
   {
     account: 'outside.unexplained',
     room: 1,
     label: ['Not', 'known'],
-    title: 'Went where the log cannot explain',
+    title: 'Not explained',
     dashed: true,
   },
 ]
 
 export const basins: readonly Place[] = [
-  { account: 'water', room: 1.4, label: ['Water'], title: 'In the water' },
-  { account: 'bed', room: 1.2, label: ['Waste'], title: 'In settled waste' },
-  { account: 'rock', room: 1.4, label: ['Rock'], title: 'In rock and sand' },
-  { account: 'surface', room: 1.2, label: ['Algae'], title: 'In algae' },
-  { account: 'animals', room: 1.2, label: ['Animals'], title: 'In animals and corals' },
+  { account: 'water', room: 1.4, label: ['Water'], title: 'Water' },
+  { account: 'bed', room: 1.2, label: ['Waste'], title: 'Settled waste' },
+  { account: 'rock', room: 1.4, label: ['Rock'], title: 'Rock and sand' },
+  { account: 'surface', room: 1.2, label: ['Algae'], title: 'Algae' },
+  { account: 'animals', room: 1.5, label: ['Animals'], title: 'Animals' },
 ]
 
 export const placeOf = (places: readonly Place[], account: string): Place =>

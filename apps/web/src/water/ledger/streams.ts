@@ -21,6 +21,9 @@ export interface Basin extends Amount {
   readonly balances: readonly Balance[]
 }
 
+/** Atoms that have a picture; only they claim places in it. */
+export const pictured: readonly Atom[] = ['N', 'P']
+
 export interface River {
   readonly atom: Atom
   readonly sources: readonly Stream[]
@@ -35,7 +38,9 @@ export interface River {
  * uses, so that the pictures of N and P have the same places.
  */
 export function riverOf(ledger: BandedLedger, atom: Atom): River {
-  const crossing = ledger.rows.map(forward).filter((row) => isOutside(row.from) !== isOutside(row.to))
+  const crossing = ledger.rows
+    .map(forward)
+    .filter((row) => pictured.includes(row.atom) && isOutside(row.from) !== isOutside(row.to))
   const rows = crossing.filter((row) => row.atom === atom)
   const streams = (side: 'from' | 'to', places: readonly Place[]) =>
     inOrder(places, crossing.map((row) => row[side]).filter(isOutside)).map((place) => {
@@ -61,7 +66,9 @@ export function forward(row: BandedRow): BandedRow {
 }
 
 function basinsOf(ledger: BandedLedger, atom: Atom): Basin[] {
-  const inside = ledger.balances.filter((balance) => !isOutside(balance.account))
+  const inside = ledger.balances.filter(
+    ({ account, atom: held }) => pictured.includes(held) && !isOutside(account),
+  )
   return inOrder(
     basins,
     inside.map((balance) => basinOf(balance.account)),

@@ -48,7 +48,7 @@ export function LedgerTable({
                 ))}
               {river.basins.map((basin) => (
                 <TableLine key={basin.place.account} columns={4}>
-                  <th scope="row">Change {basin.place.title.toLowerCase()}</th>
+                  <th scope="row">Change in {basin.place.title.toLowerCase()}</th>
                   <td colSpan={2} class="quiet">
                     {basin.balances.map((balance) => titleOf(balance.account, ground)).join(', ')}
                   </td>

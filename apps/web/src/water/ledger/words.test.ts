@@ -27,7 +27,7 @@ describe('the words under the rivers', () => {
   it('name the largest way in and out with its mass of nitrogen', () => {
     // 12 800 µmol N/d × 30 d × 14.007 g/mol = 5379 mg
     expect(riverSentence(rivers[0] ?? riverOf(ground.answer.ledger, 'N'), ground)).toBe(
-      'Most nitrogen comes in with feed: 5380 (5060 to 5700) mg N. Most leaves as nitrogen gas to the air: 1090 (220 to 1970) mg N.',
+      'Most nitrogen comes in with feed: 5400 (5100 to 5700) mg N. Most leaves as nitrogen gas: 1100 (200 to 2000) mg N.',
     )
   })
 })

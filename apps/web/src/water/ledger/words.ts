@@ -71,23 +71,23 @@ function given(river: River, ground: LedgerGround): Candidate | undefined {
 }
 
 function carried(river: River, ground: LedgerGround): Candidate | undefined {
-  const way = [...river.exports]
-    .filter((stream) => !stream.place.dashed)
-    .sort((a, b) => b.amount_umol - a.amount_umol)[0]
+  const known = river.exports.filter((stream) => !stream.place.dashed)
+  const way = [...known].sort((a, b) => b.amount_umol - a.amount_umol)[0]
   if (!way || way.amount_umol <= 0) return undefined
-  const all = total(river.exports.flatMap((stream) => stream.rows))
+  const rows = known.flatMap((stream) => stream.rows)
+  const all = total(rows)
   return {
     weight: all.amount_umol / river.fed_umol,
     sentence: [
-      `Of the ${atomNames[river.atom]} you feed, `,
+      `By ways that are known, `,
       shareFigure(
         all,
         river,
         `All ${atomNames[river.atom]} that leaves, as a share of what you fed`,
         ground,
-        river.exports.flatMap((stream) => stream.rows),
+        rows,
       ),
-      ` leaves again. ${way.place.title} carries the most of it: `,
+      ` of the ${atomNames[river.atom]} you feed leaves again. ${way.place.title} carries the most of it: `,
       streamFigure(way, river, ground),
       '.',
     ],
@@ -100,7 +100,7 @@ function kept(river: River, ground: LedgerGround): Candidate | undefined {
   return {
     weight: Math.abs(basin.amount_umol) / river.fed_umol + 0.2,
     sentence: [
-      `What your system holds of ${atomNames[river.atom]} ${tide(basin)} most ${lower(basin.place.title)}: by `,
+      `What your system holds of ${atomNames[river.atom]} ${tide(basin)} most in ${lower(basin.place.title)}: by `,
       basin.amount_umol > 0 ? basinFigure(basin, river, ground) : turned(basin, river, ground),
       '.',
     ],

@@ -33,22 +33,13 @@ export function Handle({ title, unit, value, today, min, max, step, onMove, onSe
 
   return (
     <div class="lever">
-      <label for={`${id}-range`}>{title}</label>
       <div class="lever-row">
-        <div class="track">
-          <input
-            id={`${id}-range`}
-            type="range"
-            min={min}
-            max={max}
-            step={step}
-            value={Math.min(max, Math.max(min, value))}
-            aria-valuetext={`${plain(value)} ${unit}`}
-            onInput={(event) => onMove(event.currentTarget.valueAsNumber)}
-            onChange={(event) => onSettle(event.currentTarget.valueAsNumber)}
-          />
-          {today !== undefined && <TodayMark share={(today - min) / (max - min)} />}
-        </div>
+        <label for={`${id}-range`}>
+          {title}
+          <span class="quiet">
+            {today === undefined ? ', none described' : `, today ${plain(today)} ${unit}`}
+          </span>
+        </label>
         <span class="typed">
           <input
             type="text"
@@ -68,9 +59,20 @@ export function Handle({ title, unit, value, today, min, max, step, onMove, onSe
           <span aria-hidden="true"> {unit}</span>
         </span>
       </div>
-      <p class="quiet">
-        {today === undefined ? 'Your description names none today.' : `Today: ${plain(today)} ${unit}.`}
-      </p>
+      <div class="track">
+        <input
+          id={`${id}-range`}
+          type="range"
+          min={min}
+          max={max}
+          step={step}
+          value={Math.min(max, Math.max(min, value))}
+          aria-valuetext={`${plain(value)} ${unit}`}
+          onInput={(event) => onMove(event.currentTarget.valueAsNumber)}
+          onChange={(event) => onSettle(event.currentTarget.valueAsNumber)}
+        />
+        {today !== undefined && <TodayMark share={(today - min) / (max - min)} />}
+      </div>
       {issue && (
         <p class="issue" id={`${id}-issue`} role="alert">
           {issue}

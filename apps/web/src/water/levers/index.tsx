@@ -20,7 +20,12 @@ export function Levers({ system, today, set, onMove, onSettle, onBack }: LeversO
     : set.volume_L > 0
   return (
     <section class="levers" aria-labelledby="levers-title">
-      <h3 id="levers-title">Water changes from today on</h3>
+      <div class="levers-head">
+        <h3 id="levers-title">Water changes from today on</h3>
+        <button type="button" class="key" disabled={!moved} onClick={onBack}>
+          As today
+        </button>
+      </div>
       <Handle
         title="Volume of a water change"
         unit="L"
@@ -47,9 +52,6 @@ export function Levers({ system, today, set, onMove, onSettle, onBack }: LeversO
         That is {plain((set.volume_L / set.every_days) * 7)} L a week, {plain((100 * set.volume_L) / whole)} %
         of your {plain(whole)} L each time.
       </p>
-      <button type="button" class="key" disabled={!moved} onClick={onBack}>
-        Back to what you do today
-      </button>
     </section>
   )
 }

@@ -76,13 +76,13 @@ describe('the sentence over a fan', () => {
 
   it('says today, four weeks on, units, and the band', () => {
     expect(sentenceText(fanSentence(subjectOf('nitrate'), ground, false))).toBe(
-      'Nitrate stands at 10.0 (8.2 to 12.2) mg/L NO3 today and, kept as it is, at 11.9 (7.2 to 19.6) mg/L NO3 in four weeks. More than half of that lies above where corals want it, 1 to 10 mg/L NO3.',
+      'Nitrate stands at 10.0 (8.2 to 12.2) mg/L NO3 today and, kept as it is, at 12 (7 to 20) mg/L NO3 in four weeks. More than half of that lies above where corals want it, 1 to 10 mg/L NO3.',
     )
   })
 
   it('says cover as per cent of a named place', () => {
     expect(sentenceText(fanSentence(subjectOf('cover'), ground, false))).toContain(
-      'Cover of hair green on rock face stands at 16.0 (11.2 to 23.0) %',
+      'Cover of hair green on rock face stands at 16 (11 to 23) %',
     )
   })
 })
