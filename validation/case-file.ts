@@ -13,6 +13,8 @@ export interface CaseFile {
   readonly given?: Readonly<Record<string, unknown>>
   readonly log: { readonly readings: readonly CaseReading[]; readonly events: readonly CaseEvent[] }
   readonly expert: readonly Statement[]
+  /** Of a variant: the case as it was lived. */
+  readonly variantOf?: CaseFile
 }
 
 /** Water before use: mg/L of the ion, and whatever else it carries under a key that ends in its unit. */

@@ -36,16 +36,20 @@ export interface ModelAnswers {
   budget(file: CaseFile, atom: Atom, from: string, to: string): Budget | NoModel
   /** Median of the outlook on `day` days after asof, mg/L of the ion; day 0 is asof itself. */
   outlook(file: CaseFile, of: Course, days: number, lever?: Lever): number | NoModel
+  /** The same, mean over one interval between changes from that day on. */
+  level(file: CaseFile, of: Course, days: number): number | NoModel
   /** Median cover of a kind at a surface, 0 to 1, `days` after asof. */
   cover(file: CaseFile, surface: string, algae: string, days: number, lever?: Lever): number | NoModel
   /** mg/L NO3 just before and after a change once husbandry has levelled off. */
   equilibrium(file: CaseFile, lever?: Lever): { readonly before: number; readonly after: number } | NoModel
-  /** Days from placing until under a tenth of the fresh uptake is left; Infinity if it never is. */
-  mediaExhaustedAfter(file: CaseFile, untilDay: number): number | NoModel
+  /** ISO date on which the media in use were placed. */
+  mediaPlaced(file: CaseFile): string | undefined
+  /** Days from placing until under a tenth of the fresh uptake is left; Infinity if not by `daysAhead` after asof. */
+  mediaExhaustedAfter(file: CaseFile, daysAhead: number): number | NoModel
   /** mg PO4 that the media took in the span. */
   takenByMedia(file: CaseFile, from: string, to: string): number | NoModel
-  /** Share of the drop after a change of water or of media today that is undone within `days`. */
-  rebound(file: CaseFile, by: 'water change' | 'media', days: number): number | NoModel
+  /** Share of the drop of phosphate by a water change today that is undone after `days`. */
+  reboundOfChange(file: CaseFile, days: number): number | NoModel
   /** d⁻¹ before and after grazing, of a kind at a surface today. */
   growth(
     file: CaseFile,
@@ -62,11 +66,13 @@ const noModel: NoModel = { skipped: 'model' }
 export const withoutModel: ModelAnswers = {
   budget: () => noModel,
   outlook: () => noModel,
+  level: () => noModel,
   cover: () => noModel,
   equilibrium: () => noModel,
+  mediaPlaced: () => undefined,
   mediaExhaustedAfter: () => noModel,
   takenByMedia: () => noModel,
-  rebound: () => noModel,
+  reboundOfChange: () => noModel,
   growth: () => noModel,
   limiting: () => noModel,
 }

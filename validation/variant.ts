@@ -14,7 +14,7 @@ const systemParts = Object.keys(systemKeys).map((key) => key.replace('*', ''))
 export function withVariant(file: CaseFile, variant: unknown): CaseFile {
   if (variant === undefined) return file
   if (typeof variant !== 'object' || variant === null) throw new CannotAnswer('variant: is no object')
-  let changed = file
+  let changed: CaseFile = { ...file, variantOf: file }
   for (const [key, value] of Object.entries(variant))
     changed = { ...changed, system: withPart(changed, key, value) }
   return changed

@@ -32,16 +32,8 @@ export const logAnswers: Family = {
       return { value: needed(reboundBy(file, date, days), 'phosphate read before, just after and later') }
     },
   },
-  phosphate_rebound_after_water_change: {
-    unit: 'yes or no',
-    keys: ['date'],
-    answer: (question) => rebounds(question, 'water change'),
-  },
-  phosphate_rebound_after_media: {
-    unit: 'yes or no',
-    keys: ['date'],
-    answer: (question) => rebounds(question, 'media'),
-  },
+  phosphate_rebound_after_water_change: { unit: 'yes or no', keys: ['date'], answer: afterWaterChange },
+  phosphate_rebound_after_media: { unit: 'yes or no', keys: ['date', 'media'], answer: afterMedia },
   flagged_reading: {
     unit: 'date',
     keys: ['of'],
@@ -71,17 +63,28 @@ export const logAnswers: Family = {
 }
 
 /** From the log where it has the readings, else from the model. */
-function rebounds({ file, check, model }: Question, by: 'water change' | 'media'): Answered {
+function afterWaterChange({ file, check, model }: Question): Answered {
   const date = textIn(check, 'date')
-  const events = eventsOf(file, by === 'media' ? 'media placed' : by).filter(
-    (event) => date === undefined || event.date === date,
-  )
-  const seen = events
+  const seen = eventsOf(file, 'water change')
+    .filter((event) => date === undefined || event.date === date)
     .flatMap((event) => laterDays(file, event).map((days) => reboundBy(file, event.date, days)))
     .filter((share) => share !== undefined)
-  if (seen.length > 0 && by === 'water change') return { value: Math.max(...seen) >= undoneShare }
-  const share = model.rebound(file, by, undoneWithinDays)
+  if (seen.length > 0) return { value: Math.max(...seen) >= undoneShare }
+  const share = model.reboundOfChange(file, undoneWithinDays)
   return isNoModel(share) ? share : { value: share >= undoneShare }
+}
+
+/** Media hold phosphate down while they take it: the fortnight counts from the day on which they are spent. */
+function afterMedia({ file, check, model }: Question): Answered {
+  const placed = needed(textIn(check, 'date') ?? model.mediaPlaced(file), 'media that were placed')
+  const spent = model.mediaExhaustedAfter(file, 365)
+  if (isNoModel(spent)) return spent
+  if (!Number.isFinite(spent)) return { value: false }
+  const days = Math.round(spent) + undoneWithinDays
+  const share = reboundBy(file, placed, days)
+  return {
+    value: needed(share, `phosphate read before, after and ${days} days after the media`) >= undoneShare,
+  }
 }
 
 function laterDays(file: CaseFile, event: CaseEvent): readonly number[] {

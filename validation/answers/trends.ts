@@ -23,8 +23,8 @@ export function kitStep(of: Course): number {
 }
 
 function comingTrend({ file, model }: Question, of: Course): Answered {
-  const now = model.outlook(file, of, 0)
-  const then = model.outlook(file, of, 30)
+  const now = model.level(file, of, 0)
+  const then = model.level(file, of, 30)
   if (isNoModel(now)) return now
   if (isNoModel(then)) return then
   return { value: direction(now, then, kitStep(of)) }

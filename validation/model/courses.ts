@@ -1,0 +1,127 @@
+/** Medians of the outlook of a case, with and without a lever, near and far. */
+import { type Day, simulate, timeline } from '@holdfast/ecosystem'
+import { type Past, weightedQuantiles } from '@holdfast/inference'
+import { waterVolume } from '../answers/answer.ts'
+import type { CaseFile } from '../case-file.ts'
+import { poured, routineAt } from '../husbandry.ts'
+import type { Course, Lever } from '../model-answers.ts'
+import { presentOf } from './past-of-case.ts'
+
+interface Read {
+  readonly of: Course | 'cover'
+  readonly surface?: string
+  readonly algae?: string
+}
+
+/** Members that carry the weight of all, for runs of years. */
+const fewMembers = 24
+/** Times the water is renewed until it is taken to have levelled off: what is left is e^-6. */
+const renewals = 6
+const longest = 3000
+
+/** Medians on days after asof, in the unit of the reading. */
+export function medians(
+  file: CaseFile,
+  read: Read,
+  days: readonly number[],
+  lever?: Lever,
+): readonly number[] {
+  const { known, question } = presentOf(file)
+  const courses = run(known, question, read, days, lever)
+  return days.map((_, at) =>
+    median(
+      courses.map((course) => course[at] ?? Number.NaN),
+      known.weights.of,
+    ),
+  )
+}
+
+/** Mean of the medians over one interval of the routine, so that the saw-tooth of changes is no trend. */
+export function level(file: CaseFile, of: Course, from: number): number {
+  const interval = Math.min(30, Math.max(1, Math.round(routineAt(file, file.asof)?.every_days ?? 1)))
+  const days = Array.from({ length: interval }, (_, day) => from + day)
+  return medians(file, { of }, days).reduce((sum, value) => sum + value, 0) / interval
+}
+
+/** mg/L NO3 before and after a change when husbandry has gone on until nothing moves any more. */
+export function equilibrium(
+  file: CaseFile,
+  lever?: Lever,
+): { readonly before: number; readonly after: number } {
+  const { known, question } = presentOf(file)
+  const routine = routineAt(file, file.asof)
+  const fraction = routine === undefined ? 0 : routine.volume_L / waterVolume(file)
+  const interval = routine?.every_days ?? 1
+  const horizon =
+    fraction === 0 ? longest : Math.min(longest, Math.max(180, (renewals * interval) / fraction))
+  const few = resampled(known)
+  // A whole interval, of which the noon before the change stands highest.
+  const days = Array.from({ length: Math.ceil(interval) + 1 }, (_, day) => Math.ceil(horizon) + day)
+  const courses = run(few, question, { of: 'nitrate' }, days, lever)
+  const peaks = courses.map((course) => Math.max(...course))
+  const before = median(peaks, few.weights.of)
+  const newWater = poured(file, 'source water + salt').NO3_mg_L
+  return { before, after: before - fraction * (before - newWater) }
+}
+
+function run(
+  known: Past,
+  question: ReturnType<typeof presentOf>['question'],
+  read: Read,
+  days: readonly number[],
+  lever?: Lever,
+): readonly (readonly number[])[] {
+  const { model } = known
+  const { asOf } = question
+  const to = asOf + Math.max(...days) + 1
+  const samples: readonly Day[] = days.map((day) => asOf + day)
+  const moments = timeline({
+    ...question,
+    system: model.system,
+    from: asOf,
+    to,
+    ...(lever === undefined ? {} : { change: { from: asOf, ...changeOf(lever) } }),
+  })
+  const seen = known.seen.find(
+    (one) => one.quantity === read.of && one.surface === read.surface && one.algae === read.algae,
+  )
+  if (seen === undefined) return known.members.map(() => days.map(() => Number.NaN))
+  return known.members.map(({ parameters, states, settings }) =>
+    simulate({
+      model,
+      parameters,
+      start: states,
+      settings,
+      from: asOf,
+      to,
+      samples,
+      timeline: moments,
+    }).samples.map(seen.of),
+  )
+}
+
+function changeOf({ lever, factor }: Lever) {
+  return lever === 'feed' ? { feedFactor: factor } : { foamFactor: factor }
+}
+
+export function median(values: readonly number[], weights: readonly number[]): number {
+  return weightedQuantiles(values, weights, [0.5])[0] ?? Number.NaN
+}
+
+/** Members by systematic resampling (Kitagawa 1996, as recalled), so that few of them stand for all. */
+export function resampled(known: Past): Past {
+  if (known.members.length <= fewMembers) return known
+  const picked = Array.from({ length: fewMembers }, (_, at) => {
+    let left = (at + 0.5) / fewMembers
+    const found = known.members.find((_, m) => {
+      left -= known.weights.of[m] ?? 0
+      return left <= 0
+    })
+    return found ?? known.members[known.members.length - 1]
+  }).filter((one) => one !== undefined)
+  return {
+    ...known,
+    members: picked,
+    weights: { of: picked.map(() => 1 / picked.length), effective: picked.length, tempering: 1 },
+  }
+}

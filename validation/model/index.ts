@@ -1,0 +1,23 @@
+/** The model as the cases ask it. */
+import { molarMass } from '@holdfast/quantities'
+import type { ModelAnswers } from '../model-answers.ts'
+import { budget } from './books.ts'
+import { equilibrium, level, medians } from './courses.ts'
+import { growth } from './growth.ts'
+import { exhaustedAfter, lastPlaced, reboundOfChange } from './media.ts'
+
+export const holdfastModel: ModelAnswers = {
+  budget,
+  level,
+  outlook: (file, of, days, lever) => medians(file, { of }, [days], lever)[0] ?? Number.NaN,
+  cover: (file, surface, algae, days, lever) =>
+    medians(file, { of: 'cover', surface, algae }, [days], lever)[0] ?? Number.NaN,
+  equilibrium,
+  mediaPlaced: lastPlaced,
+  mediaExhaustedAfter: exhaustedAfter,
+  takenByMedia: (file, from, to) =>
+    ((budget(file, 'P', from, to).exports.get('ferric_media') ?? 0) * molarMass('PO4')) / molarMass('P'),
+  reboundOfChange,
+  growth,
+  limiting: () => ({ skipped: 'model' }),
+}
