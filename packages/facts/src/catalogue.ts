@@ -7,6 +7,7 @@ import grazing from './data/grazing.json' with { type: 'json' }
 import kit from './data/kit.json' with { type: 'json' }
 import mineralisation from './data/mineralisation.json' with { type: 'json' }
 import nitrification from './data/nitrification.json' with { type: 'json' }
+import outlook from './data/outlook.json' with { type: 'json' }
 import stands from './data/stands.json' with { type: 'json' }
 import surfaceTransfer from './data/surface-transfer.json' with { type: 'json' }
 import unexplained from './data/unexplained.json' with { type: 'json' }
@@ -31,6 +32,7 @@ const all: readonly Fact[] = [
   ...(surfaceTransfer as readonly Fact[]),
   ...(kit as readonly Fact[]),
   ...(unexplained as readonly Fact[]),
+  ...(outlook as readonly Fact[]),
 ]
 
 const byId = new Map(all.map((one) => [one.id, one]))

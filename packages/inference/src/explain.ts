@@ -17,23 +17,12 @@ function explanation(model: Model, block: Block, instance: string, n: number): E
   const facts: FactUsed[] = []
   layout.inputs.forEach((input, k) => {
     const at = inputs[n * layout.inputs.length + k]
-    const value = valueOf(model, input, at)
+    const value = constantValue(model, input, at)
     if (value !== undefined) values.set(input.name, written(value))
     if (input.from === 'parameter') facts.push(factUsed(chosen(input.parameter.fact, of), input.name))
   })
   const terms = layout.terms.map(({ name, is }) => `${name} = ${is}`)
-  const rates = process.transfers.map((transfer) => {
-    switch (transfer.kind) {
-      case 'split':
-        return `${transfer.atom} = ${transfer.rate}`
-      case 'carry':
-        return `${transfer.atoms.join(', ')} = (${transfer.rate}) * amount`
-      case 'change':
-        return `cover = ${transfer.rate}`
-      case 'move':
-        return `${transfer.atom} = ${transfer.rate}`
-    }
-  })
+  const rates = process.transfers.map(formulaOf)
   const each = layout.fluxes.length
   const from = block.firstFlux + n * each
   const fluxes = (process.event ? model.eventFluxes : model.fluxes).slice(from, from + each)
@@ -53,7 +42,7 @@ function explanation(model: Model, block: Block, instance: string, n: number): E
 }
 
 /** What is the same all the time: settings of the system and typical values of facts. */
-function valueOf(model: Model, input: Input, index: number): number | undefined {
+function constantValue(model: Model, input: Input, index: number): number | undefined {
   if (input.from === 'parameter') return model.parameters[index].band.typical
   return input.read.read === 'setting' ? model.settings.values[index] : undefined
 }
@@ -76,5 +65,17 @@ function factUsed(id: string, name: string): FactUsed {
     unit,
     source: year === undefined ? authors : `${authors} ${year}`,
     provenance,
+  }
+}
+
+function formulaOf(transfer: Block['process']['transfers'][number]): string {
+  switch (transfer.kind) {
+    case 'split':
+    case 'move':
+      return `${transfer.atom} = ${transfer.rate}`
+    case 'carry':
+      return `${transfer.atoms.join(', ')} = (${transfer.rate}) * amount`
+    case 'change':
+      return `cover = ${transfer.rate}`
   }
 }

@@ -1,7 +1,6 @@
 import type { Observation } from '@holdfast/ecosystem'
 import { exp, ln } from '@holdfast/elementary'
 import { fact } from '@holdfast/facts'
-import { normalProbability } from './normal-quantile.ts'
 
 /** What a kit may be off by, in the unit of the reading: one spread. */
 export function kitError(quantity: Observation['quantity'], value: number): number {
@@ -12,12 +11,6 @@ export function kitError(quantity: Observation['quantity'], value: number): numb
   return Math.sqrt(share * share * value * value + (step * step) / 12)
 }
 
-/**
- * What the equations leave out, as share of the value: one number for all that no process covers, so
- * that a reading is never believed more than the model deserves (estimate of ours).
- */
-const modelError = 0.1
-
 /** Degrees of freedom of the error: few, so that a slip of the pen does not decide. */
 const freedom = 4
 
@@ -26,15 +19,21 @@ const freedom = 4
  * detection counts as the chance of reading nothing, and never as a value.
  */
 export function logLikelihood(reading: Observation, expected: number): number {
-  const missing = modelError * expected
-  const kit = kitError(reading.quantity, reading.belowDetection ? expected : reading.value)
+  // What the equations leave out: a reading is never believed more than the model deserves. It is sized
+  // by the reading, so that a member far off is told which way is nearer.
+  const missing = fact('outlook.model_error').typical * reading.value
+  const kit = kitError(reading.quantity, reading.value)
   const spread = Math.sqrt(kit * kit + missing * missing)
-  if (reading.belowDetection) {
-    const chance = normalProbability((reading.value - expected) / spread)
-    return ln(Math.max(chance, 1e-9))
-  }
   const z = (reading.value - expected) / spread
-  return -((freedom + 1) / 2) * ln(1 + (z * z) / freedom) - ln(spread)
+  return reading.belowDetection ? ln(probabilityBelow(z)) : -((freedom + 1) / 2) * ln(1 + (z * z) / freedom)
+}
+
+/** Chance that a variable of Student's distribution with four degrees of freedom lies below z. */
+function probabilityBelow(z: number): number {
+  const r = 1 + (z * z) / 4
+  // Far out the closed form loses itself in rounding; there the tail falls as the fourth power.
+  if (z < -30) return 3 / (z * z * z * z)
+  return 0.5 + 0.375 * (z / Math.sqrt(r)) * (1 - (z * z) / r / 12)
 }
 
 /** Ends of the 90 % interval of what a reading says. */
@@ -45,6 +44,7 @@ export function readingInterval(reading: Observation): { readonly low: number; r
   return { low: Math.max(0, reading.value - reach), high: Math.min(ceiling, reading.value + reach) }
 }
 
+/** Likelihoods relative to the largest. */
 export const relative = (logs: readonly number[]): readonly number[] => {
   const top = Math.max(...logs)
   return logs.map((log) => exp(log - top))

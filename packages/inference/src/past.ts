@@ -13,6 +13,7 @@ import {
   timeline,
 } from '@holdfast/ecosystem'
 import { exp } from '@holdfast/elementary'
+import { coralBands } from '@holdfast/facts'
 import { ensemble, type Tried } from './ensemble.ts'
 import { kitError } from './kit.ts'
 import { likelihoodOf } from './likelihood.ts'
@@ -99,10 +100,10 @@ export function openingOn(question: OutlookQuestion, day: Day, member: number): 
         (best, reading) => (!best || Math.abs(reading.day - day) < Math.abs(best.day - day) ? reading : best),
         undefined,
       )
-  const taken = (quantity: 'nitrate' | 'phosphate', usual: number): number => {
+  const taken = (quantity: 'nitrate' | 'phosphate'): number => {
     const reading = near(quantity)
     const draw = normal(question.seed, member, `opening ${quantity}`)
-    if (!reading) return usual * exp(draw)
+    if (!reading) return unread(quantity) * exp(draw)
     // Nothing was read: anything up to the limit, the middle of it in the median.
     if (reading.belowDetection) return (reading.value / 2) * exp(0.5 * draw)
     return reading.value * exp((draw * kitError(quantity, reading.value)) / reading.value)
@@ -114,15 +115,19 @@ export function openingOn(question: OutlookQuestion, day: Day, member: number): 
   const ammonia = early('ammonia')
   const nitrite = early('nitrite')
   return {
-    nitrate_mg_L: taken('nitrate', unread.nitrate),
-    phosphate_mg_L: taken('phosphate', unread.phosphate),
+    nitrate_mg_L: taken('nitrate'),
+    phosphate_mg_L: taken('phosphate'),
     ...(ammonia === undefined ? {} : { ammonia_mg_N_L: ammonia }),
     ...(nitrite === undefined ? {} : { nitrite_mg_L: nitrite }),
   }
 }
 
-/** Water that nobody has read is taken to be in the middle of what reefs are kept in, within a factor of five. */
-const unread = { nitrate: 5, phosphate: 0.06 }
+/** Water that nobody has read is taken to be in the middle of what reefs are kept in, within a factor of five or so. */
+function unread(quantity: 'nitrate' | 'phosphate'): number {
+  const [usual] = coralBands()
+  const { low, high } = quantity === 'nitrate' ? usual.NO3_mg_L : usual.PO4_mg_L
+  return Math.sqrt(low * high)
+}
 
 /** Runs every member up to today and weighs it by the recent readings. */
 export function past(question: OutlookQuestion, running: Running = quietly): Past {

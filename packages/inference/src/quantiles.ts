@@ -4,7 +4,10 @@ export function weightedQuantiles(
   weights: readonly number[],
   probabilities: readonly number[],
 ): readonly number[] {
-  const order = values.map((_, index) => index).sort((a, b) => values[a] - values[b] || a - b)
+  const order = values
+    .map((_, index) => index)
+    .filter((index) => weights[index] > 0)
+    .sort((a, b) => values[a] - values[b] || a - b)
   // Each member stands in the middle of its own share; between two, a line.
   const middles: number[] = []
   let sum = 0

@@ -54,7 +54,8 @@ export function border(ledger: Ledger, atom: Atom): Border {
     const source = sources[row.from]
     const target = destinations[row.to]
     if (source !== undefined) add(inputs, source, row.amount_umol)
-    else if (target !== undefined && row.from !== 'media.ferric') add(exports, target, row.amount_umol)
+    // What fish burn of their feed goes from outside to outside: in and out at once.
+    if (target !== undefined && row.from !== 'media.ferric') add(exports, target, row.amount_umol)
     if (row.to === 'media.ferric') add(exports, 'ferric_media', row.amount_umol)
   }
   let stored = 0

@@ -54,7 +54,6 @@ export const algalGrowth = process<Growing>({
     leastP: fact(ofKind('quota_P_min'), 'µmol g⁻¹'),
     fedP: fact(ofKind('quota_P_max'), 'µmol g⁻¹'),
     uptakeOverNeed: fact('algae.uptake_over_need', '1'),
-    uptakeHalfRatio: fact('algae.uptake_half_saturation_ratio', '1'),
     ammoniaFirst: fact('alg.nh4_first', 'µmol L⁻¹'),
     shade: fact('alg.self_shade', 'm² g⁻¹'),
     warming: fact('alg.q10', '1'),
@@ -85,8 +84,12 @@ export const algalGrowth = process<Growing>({
       is: 'uptakeOverNeed * fastest * fedP * mass * positive(1 - storeP / fedP)',
       unit: 'µmol d⁻¹',
     },
-    gripN: { is: 'uptakeHalfRatio * halfN + capacityN / supplyN', unit: 'µmol L⁻¹' },
-    gripP: { is: 'uptakeHalfRatio * halfP + capacityP / supplyP', unit: 'µmol L⁻¹' },
+    // The tables tell half-saturations of growth. A starved stand takes up more than it needs, so that of
+    // its uptake is larger: by what makes steady growth at full light come out half at the tabled value.
+    uptakeHalfN: { is: 'halfN * most(uptakeOverNeed * (fedN / leastN - 1) - 1, 1)', unit: 'µmol L⁻¹' },
+    uptakeHalfP: { is: 'halfP * most(uptakeOverNeed * (fedP / leastP - 1) - 1, 1)', unit: 'µmol L⁻¹' },
+    gripN: { is: 'uptakeHalfN + capacityN / supplyN', unit: 'µmol L⁻¹' },
+    gripP: { is: 'uptakeHalfP + capacityP / supplyP', unit: 'µmol L⁻¹' },
   },
   transfers: [
     move({

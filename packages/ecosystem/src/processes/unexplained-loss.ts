@@ -42,9 +42,9 @@ export const unexplainedLoss = process<InSystem>({
     phosphorusIn: setting('phosphorus brought in', 'µmol d⁻¹', ({ system }) => broughtIn(system, 'P')),
   },
   parameters: {
-    shareOfN: fact('unexplained.nitrate', '1'),
+    lossOfN: fact('unexplained.nitrate', '1'),
     halfNitrate: fact('den.ks', 'µmol L⁻¹'),
-    shareOfP: fact('unexplained.phosphate', '1'),
+    lossOfP: fact('unexplained.phosphate', '1'),
     halfPhosphate: fact('coral.ks_po4', 'µmol L⁻¹'),
   },
   transfers: [
@@ -52,13 +52,13 @@ export const unexplainedLoss = process<InSystem>({
       atom: 'N',
       from: water.nitrate,
       to: outside.unexplained,
-      rate: 'shareOfN * nitrogenIn * monod(nitrate, halfNitrate)',
+      rate: 'lossOfN * nitrogenIn * monod(nitrate, halfNitrate)',
     }),
     move({
       atom: 'P',
       from: water.phosphate,
       to: outside.unexplained,
-      rate: 'shareOfP * phosphorusIn * monod(phosphate, halfPhosphate)',
+      rate: 'lossOfP * phosphorusIn * monod(phosphate, halfPhosphate)',
     }),
   ],
 })

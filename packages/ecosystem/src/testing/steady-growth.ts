@@ -1,0 +1,65 @@
+import { assemble, typicalParameters } from '../assemble/assemble.ts'
+import { stateIndex } from '../assemble/model.ts'
+import { equationsOf } from '../simulate/equations-of.ts'
+import { box } from './systems.ts'
+
+/**
+ * Growth of a thin lit stand (d⁻¹, before losses) once its stores have settled to water of these
+ * concentrations, held for ever. The way to the frond is taken as short: the tables are at the frond.
+ */
+export function steadyGrowth(kind: string, water: { readonly N: number; readonly P: number }): number {
+  const model = assemble({
+    ...box,
+    surfaces: [
+      {
+        id: 'plate',
+        vessel: 'display',
+        kind: 'rock_face',
+        area_m2: 1,
+        light_umol_m2_s: 1000,
+        light_h_per_day: 12,
+        age_days: 900,
+      },
+    ],
+    algae: [{ kind, surface: 'plate', cover: 0.1 }],
+  })
+  const parameters = typicalParameters(model)
+  const setFact = (id: string, value: number): void => {
+    model.parameters.forEach(({ fact }, k) => {
+      if (fact === id) parameters[k] = value
+    })
+  }
+  const of = (id: string): number => parameters[model.parameters.findIndex(({ fact }) => fact === id)]
+  setFact('coral.s_nh4', 1e9)
+  setFact('coral.s_po4', 1e9)
+  const { rates } = equationsOf(model, parameters, model.settings.values)
+  const stand = `surface.plate.${kind}.open`
+  const at = (id: string): number => stateIndex(model, id)
+  const y = new Float64Array(model.states.length)
+  const mass = 0.1
+  y[at('cover.plate.' + `${kind}.open`)] = 1
+  y[at(`${stand}/C`)] = mass * of(`algae.${kind}.tissue_C`)
+  y[at(`${stand}/N`)] = mass * of(`algae.${kind}.quota_N_max`)
+  y[at(`${stand}/P`)] = mass * of(`algae.${kind}.quota_P_max`)
+  y[at('water.nitrate/N')] = water.N * model.volume_L
+  y[at('water.phosphate/P')] = water.P * model.volume_L
+  const out = new Float64Array(model.fluxes.length)
+  const inflow = (id: string): number => {
+    const index = at(id)
+    return model.fluxes.reduce(
+      (sum, flux, k) => (flux.process.id === 'algal-growth' && flux.to === index ? sum + out[k] : sum),
+      0,
+    )
+  }
+  let growth = 0
+  // Stores settle within some doublings; a twentieth of a day is short against the fastest uptake.
+  for (let step = 0; step < 3000; step++) {
+    rates(y, out)
+    growth = inflow(`${stand}/C`) / y[at(`${stand}/C`)]
+    for (const atom of ['N', 'P']) {
+      const id = `${stand}/${atom}`
+      y[at(id)] += 0.05 * (inflow(id) - growth * y[at(id)])
+    }
+  }
+  return growth
+}

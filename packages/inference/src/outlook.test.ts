@@ -1,0 +1,143 @@
+import { border, type Observation, type System } from '@holdfast/ecosystem'
+import { expect, test } from 'vitest'
+import { ledgerOf } from './ledger-of.ts'
+import { outlook, outlookFrom } from './outlook.ts'
+import type { OutlookQuestion } from './outlook-types.ts'
+import { past } from './past.ts'
+
+// An invented tank of 100 L: pellets, a weekly change, rock and sand, and no algae.
+const tank: System = {
+  id: 'tank',
+  name: 'Tank of 100 L',
+  timeZone: 'UTC',
+  vessels: [{ id: 'display', kind: 'display', volume_L: 100 }],
+  flow: [],
+  surfaces: [
+    {
+      id: 'rock',
+      vessel: 'display',
+      kind: 'rock_face',
+      area_m2: 0.5,
+      light_umol_m2_s: 150,
+      light_h_per_day: 9,
+      age_days: 400,
+    },
+    {
+      id: 'sand',
+      vessel: 'display',
+      kind: 'sand',
+      area_m2: 0.25,
+      light_umol_m2_s: 90,
+      light_h_per_day: 9,
+      age_days: 400,
+    },
+  ],
+  rock: [{ kind: 'cured live', mass_kg: 10, age_days: 400 }],
+  sand: { mass_kg: 8, depth_cm: 2 },
+  source_water: { NO3_mg_L: 0, PO4_mg_L: 0 },
+  salt_mix: { NO3_mg_L: 0, PO4_mg_L: 0 },
+  salinity_psu: 35,
+  temperature_C: 25.5,
+  evaporation_L_per_day: 2,
+  feeds: [{ kind: 'dry pellet', g_per_day: 0.4, N_mass_fraction: 0.072, P_mass_fraction: 0.012 }],
+  equipment: [{ kind: 'water change', volume_L: 10, every_days: 7 }],
+  animals: [{ kind: 'clownfish', count: 2, mass_g: 8, role: 'fish' }],
+  algae: [],
+}
+const reading = (
+  day: number,
+  quantity: 'nitrate' | 'phosphate',
+  value: number,
+  belowDetection = false,
+): Observation => ({
+  day,
+  quantity,
+  value,
+  belowDetection,
+})
+const weekly = (values: readonly number[]) =>
+  values.map((value, week) => reading(20_000 + 7 * week, 'nitrate', value))
+const question: OutlookQuestion = {
+  system: tank,
+  observations: weekly([10, 11, 11, 12, 12, 13, 13, 14]),
+  events: [],
+  from: 20_000,
+  asOf: 20_049,
+  horizonDays: 28,
+  members: 16,
+  seed: 3,
+}
+const nitrate = (asked: OutlookQuestion) => {
+  const [fan] = outlook(asked).outlook.fans
+  const { p05, p50, p95 } = fan.quantiles
+  const today = fan.days.indexOf(asked.asOf)
+  return {
+    today: p50[today],
+    low: p05[today],
+    high: p95[today],
+    end: p50[p50.length - 1],
+    endWidth: p95[p95.length - 1] - p05[p05.length - 1],
+  }
+}
+
+test('the same question has the same answer', () => {
+  const few = { ...question, members: 4 }
+  expect(outlook(few)).toEqual(outlook(few))
+})
+
+test('readings draw the fan to them and narrow it', () => {
+  const told = nitrate(question)
+  const untold = nitrate({ ...question, observations: question.observations.slice(0, 1) })
+  expect(Math.abs(told.today - 14)).toBeLessThan(Math.abs(untold.today - 14))
+  expect(told.high - told.low).toBeLessThan(untold.high - untold.low)
+})
+
+test('the fan widens into the future', () => {
+  const { low, high, endWidth } = nitrate(question)
+  expect(endWidth).toBeGreaterThan(high - low)
+})
+
+test('a larger water change lowers nitrate, and today stays as it is', () => {
+  const known = past(question)
+  const levers = { waterChange: { volume_L: 40, every_days: 7 } }
+  const [kept] = outlookFrom(known, question).outlook.fans
+  const [changed] = outlookFrom(known, { ...question, levers }).outlook.fans
+  const today = kept.days.indexOf(question.asOf)
+  const last = kept.days.length - 1
+  expect(changed.quantiles.p50[today]).toBe(kept.quantiles.p50[today])
+  expect(changed.quantiles.p50[last]).toBeLessThan(0.8 * kept.quantiles.p50[last])
+})
+
+test('a phosphate that is never read keeps its fan between nothing and the limit, and moves with it', () => {
+  const below = (limit: number): OutlookQuestion => ({
+    ...question,
+    observations: [0, 1, 2, 3, 4, 5, 6, 7].map((week) =>
+      reading(20_000 + 7 * week, 'phosphate', limit, true),
+    ),
+  })
+  const phosphateToday = (asked: OutlookQuestion): number => {
+    const fan = outlook(asked).outlook.fans.find(({ quantity }) => quantity === 'phosphate')
+    return fan ? fan.quantiles.p50[fan.days.indexOf(asked.asOf)] : Number.NaN
+  }
+  const fine = phosphateToday(below(0.03))
+  expect(fine).toBeGreaterThan(0)
+  expect(fine).toBeLessThan(0.05)
+  expect(phosphateToday(below(0.3))).toBeGreaterThan(fine)
+})
+
+test('the mean books balance: what came in left or is stored', () => {
+  const { ledger } = ledgerOf(question, { from: 20_000, to: 20_049 })
+  for (const atom of ['N', 'P', 'C'] as const) {
+    const { inputs, exports, stored } = border(ledger, atom)
+    const sum = (amounts: ReadonlyMap<string, number>) =>
+      [...amounts.values()].reduce((total, amount) => total + amount, 0)
+    expect((sum(inputs) - sum(exports) - stored) / sum(inputs)).toBeCloseTo(0, 9)
+    expect(sum(inputs)).toBeGreaterThan(0)
+  }
+})
+
+test('a run that is told to stop says so', () => {
+  expect(() => outlook(question, { onProgress: () => undefined, cancelled: () => true })).toThrow(
+    expect.objectContaining({ code: 'cancelled' }),
+  )
+})

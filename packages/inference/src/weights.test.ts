@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest'
+import { weightedQuantiles } from './quantiles.ts'
+import { weigh } from './weights.ts'
+
+test('members that explain the readings alike weigh alike', () => {
+  const weights = weigh([-3, -3, -3, -3])
+  expect(weights.of).toEqual([0.25, 0.25, 0.25, 0.25])
+  expect(weights.effective).toBeCloseTo(4)
+  expect(weights.tempering).toBe(1)
+})
+
+test('where one member explains everything, the readings count for less until a tenth of them counts', () => {
+  const logs = Array.from({ length: 40 }, (_, member) => -10 * member)
+  const weights = weigh(logs)
+  expect(weights.tempering).toBeLessThan(1)
+  expect(weights.effective).toBeGreaterThanOrEqual(4)
+  expect(weights.of[0]).toBeGreaterThan(weights.of[1])
+})
+
+test('a member drawn where the readings point weighs less by as much as it was favoured', () => {
+  const [favoured, plain] = weigh([-1, -1], [-Math.log(3), 0]).of
+  expect(plain / favoured).toBeCloseTo(3)
+})
+
+test('quantiles of equal weights are those of the list', () => {
+  const values = Array.from({ length: 101 }, (_, i) => i)
+  const weights = values.map(() => 1 / values.length)
+  const [low, middle, high] = weightedQuantiles(values, weights, [0.05, 0.5, 0.95])
+  expect(middle).toBeCloseTo(50)
+  expect(low).toBeCloseTo(4.55)
+  expect(high).toBeCloseTo(95.45)
+})
+
+test('a member with all the weight is every quantile', () => {
+  expect(weightedQuantiles([3, 1, 2], [0, 1, 0], [0.05, 0.5, 0.95])).toEqual([1, 1, 1])
+})
