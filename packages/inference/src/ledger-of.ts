@@ -14,18 +14,19 @@ import type { BandedLedger, LedgerAnswer, Span } from './answers.ts'
 import { ensemble } from './ensemble.ts'
 import { explanations } from './explain.ts'
 import { likelihoodOf } from './likelihood.ts'
+import { openingOn } from './opening.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
-import { openingOn, surveyed } from './past.ts'
 import { weightedQuantiles } from './quantiles.ts'
 import { seenIn } from './quantities-seen.ts'
 import { quietly, type Running } from './running.ts'
+import { surveyed } from './surveyed.ts'
 
 /**
  * The ledger of a span, over the ensemble: every member keeps its own books from the start of the span
  * on, weighed by the readings in it.
  */
 export function ledgerOf(question: OutlookQuestion, span: Span, running: Running = quietly): LedgerAnswer {
-  const system = surveyed(question)
+  const system = surveyed(question, span.from)
   const model = assemble(system)
   const { from, to } = span
   const moments = timeline({ ...question, system, from: Math.min(question.from, from), to })

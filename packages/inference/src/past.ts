@@ -1,28 +1,25 @@
 import {
   assemble,
   type Day,
-  type FerricMediaReactor,
   type Model,
   type Moment,
   type Observation,
-  type Opening,
   settingsOn,
   setWater,
   simulate,
   startOf,
   timeline,
 } from '@holdfast/ecosystem'
-import { exp } from '@holdfast/elementary'
-import { coralBands } from '@holdfast/facts'
 import { ensemble, type Tried } from './ensemble.ts'
-import { kitError } from './kit.ts'
 import { likelihoodOf } from './likelihood.ts'
 import type { Draw } from './members.ts'
+import { openingOn } from './opening.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
 import { type Seen, seenIn } from './quantities-seen.ts'
-import { normal } from './random.ts'
 import { quietly, type Running } from './running.ts'
+import { surveyed } from './surveyed.ts'
 import type { Weights } from './weights.ts'
+import { anchorDay, firstDay } from './window.ts'
 
 /** One member of the ensemble, run up to today. */
 export interface Member {
@@ -43,99 +40,13 @@ export interface Past {
   readonly readingsUsed: number
 }
 
-/** The readings of this stretch before today weigh the members; the water starts from a reading at its start. */
-const recentDays = 60
-
-/** The system as it was described, with the algae that surveys found. */
-export function surveyed(
-  question: Pick<OutlookQuestion, 'system' | 'observations'>,
-): OutlookQuestion['system'] {
-  const { system, observations } = question
-  const found = observations.filter(
-    (reading) =>
-      reading.quantity === 'cover' &&
-      reading.value > 0 &&
-      !system.algae.some(({ kind, surface }) => kind === reading.algae && surface === reading.surface),
-  )
-  const first = new Map<string, (typeof system.algae)[number]>()
-  for (const { surface, algae, value } of found)
-    if (surface !== undefined && algae !== undefined && !first.has(`${surface} ${algae}`))
-      first.set(`${surface} ${algae}`, { kind: algae, surface, cover: value })
-  return { ...system, algae: [...system.algae, ...first.values()] }
-}
-
-const isWater = ({ quantity }: Observation): boolean => quantity === 'nitrate' || quantity === 'phosphate'
-
-/** The day of the reading from which the water starts: the last one before the recent stretch, else the first. */
-function anchorDay({ observations, asOf, from }: OutlookQuestion): Day {
-  const days = observations
-    .filter((reading) => isWater(reading) && reading.day <= asOf && reading.day >= from)
-    .map(({ day }) => day)
-  const before = days.filter((day) => day <= asOf - recentDays)
-  if (before.length > 0) return Math.max(...before)
-  return days.length > 0 ? Math.min(...days) : from
-}
-
-/** Media hold what they took since they were placed, so the run begins there. */
-function firstDay(question: OutlookQuestion, anchor: Day): Day {
-  const reactor = question.system.equipment.find(
-    (item): item is FerricMediaReactor => item.kind === 'ferric media reactor',
-  )
-  if (!reactor) return anchor
-  const swaps = question.events
-    .filter(({ kind, day }) => (kind === 'media placed' || kind === 'media removed') && day <= anchor)
-    .map(({ day }) => day)
-  const placed = reactor.placed !== undefined && reactor.placed <= anchor ? [reactor.placed] : []
-  return Math.max(question.from, ...swaps, ...placed) === question.from && swaps.length + placed.length === 0
-    ? question.from
-    : Math.max(question.from, ...swaps, ...placed)
-}
-
-/** The readings nearest to a day, as this member takes them: within what their kits may be off by. */
-export function openingOn(question: OutlookQuestion, day: Day, member: number): Opening {
-  const near = (quantity: Observation['quantity']): Observation | undefined =>
-    question.observations
-      .filter((reading) => reading.quantity === quantity && reading.day <= question.asOf)
-      .reduce<Observation | undefined>(
-        (best, reading) => (!best || Math.abs(reading.day - day) < Math.abs(best.day - day) ? reading : best),
-        undefined,
-      )
-  const taken = (quantity: 'nitrate' | 'phosphate'): number => {
-    const reading = near(quantity)
-    const draw = normal(question.seed, member, `opening ${quantity}`)
-    if (!reading) return unread(quantity) * exp(draw)
-    // Nothing was read: anything up to the limit, the middle of it in the median.
-    if (reading.belowDetection) return (reading.value / 2) * exp(0.5 * draw)
-    return reading.value * exp((draw * kitError(quantity, reading.value)) / reading.value)
-  }
-  const early = (quantity: 'ammonia' | 'nitrite'): number | undefined => {
-    const reading = near(quantity)
-    return reading && !reading.belowDetection && Math.abs(reading.day - day) < 2 ? reading.value : undefined
-  }
-  const ammonia = early('ammonia')
-  const nitrite = early('nitrite')
-  return {
-    nitrate_mg_L: taken('nitrate'),
-    phosphate_mg_L: taken('phosphate'),
-    ...(ammonia === undefined ? {} : { ammonia_mg_N_L: ammonia }),
-    ...(nitrite === undefined ? {} : { nitrite_mg_L: nitrite }),
-  }
-}
-
-/** Water that nobody has read is taken to be in the middle of what reefs are kept in, within a factor of five or so. */
-function unread(quantity: 'nitrate' | 'phosphate'): number {
-  const [usual] = coralBands()
-  const { low, high } = quantity === 'nitrate' ? usual.NO3_mg_L : usual.PO4_mg_L
-  return Math.sqrt(low * high)
-}
-
 /** Runs every member up to today and weighs it by the recent readings. */
 export function past(question: OutlookQuestion, running: Running = quietly): Past {
-  const system = surveyed(question)
-  const model = assemble(system)
-  const seen = seenIn(model)
   const anchor = anchorDay(question)
   const begin = firstDay(question, anchor)
+  const system = surveyed(question, begin)
+  const model = assemble(system)
+  const seen = seenIn(model)
   const days = daysBetween(anchor, question.asOf)
   const moments = timeline({ ...question, system, from: Math.min(question.from, begin), to: question.asOf })
   const recent = question.observations.filter(
