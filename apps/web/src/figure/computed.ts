@@ -1,5 +1,5 @@
-import type { FactUsed } from '../worker/answers.ts'
-import { written } from './numbers.ts'
+import type { Explanation, FactUsed } from '../worker/answers.ts'
+import { hasSpread, written } from './numbers.ts'
 
 /** A figure that was worked out, with its 90 % interval and everything needed to see where it comes from. */
 export interface ComputedFigure {
@@ -16,8 +16,11 @@ export interface ComputedFigure {
 export interface Derivation {
   /** One or two sentences: what was done. */
   readonly says: string
-  /** Steps from formula to figure. */
+  /** Processes behind it, each with its formulas and facts. */
+  readonly processes: readonly Explanation[]
+  /** Steps from amounts to the figure. */
   readonly steps: readonly { readonly formula: string; readonly withValues: string }[]
+  /** Facts that enter beside those of the processes. */
   readonly facts: readonly FactUsed[]
   readonly entries: readonly LogEntry[]
 }
@@ -38,4 +41,5 @@ export function figureText(figure: Pick<ComputedFigure, 'value' | 'low' | 'high'
 }
 
 /** A figure that follows from the description alone has no spread, and is written without one. */
-export const isExact = ({ low, high }: Pick<ComputedFigure, 'low' | 'high'>) => low === high
+export const isExact = ({ value, low, high }: Pick<ComputedFigure, 'value' | 'low' | 'high'>) =>
+  !hasSpread(value, low, high)

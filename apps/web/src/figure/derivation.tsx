@@ -1,26 +1,25 @@
-import type { FactUsed } from '../worker/answers.ts'
+import type { Explanation, FactUsed } from '../worker/answers.ts'
 import { type ComputedFigure, figureText, isExact, type LogEntry } from './computed.ts'
 import { plain } from './numbers.ts'
 
 /** Where a figure comes from: formula with values put in, facts with source, entries of the log. */
 export function DerivationInPlace({ id, of }: { readonly id: string; readonly of: ComputedFigure }) {
-  const { says, steps, facts, entries } = of.derivation()
+  const { says, steps, processes, facts, entries } = of.derivation()
   return (
     <section class="derivation" id={id} aria-label={`Where ${of.name} comes from`}>
       <p>
         <b>{of.name}:</b> {figureText(of)}. {spreadWords(of)} {says}
       </p>
-      {steps.length > 0 && (
-        <ol class="steps">
-          {steps.map((step) => (
-            <li key={step.formula}>
-              <span class="formula">{step.formula}</span>
-              {step.withValues && <span class="formula values">{step.withValues}</span>}
-            </li>
-          ))}
-        </ol>
-      )}
-      <Facts facts={facts} />
+      <Steps steps={steps} />
+      {facts.length > 0 && <Facts facts={facts} />}
+      {processes.length > 0 && <h4>Processes behind it</h4>}
+      {processes.map((process) => (
+        <ProcessBehind
+          key={`${process.process}/${process.instance}`}
+          process={process}
+          open={processes.length === 1}
+        />
+      ))}
       <Entries entries={entries} />
     </section>
   )
@@ -31,11 +30,45 @@ const spreadWords = (of: ComputedFigure) =>
     ? 'It follows from what you described and has no spread.'
     : 'In nine cases of ten it lies between the two numbers in brackets.'
 
+function Steps({ steps }: { readonly steps: Explanation['formulas'] }) {
+  if (steps.length === 0) return null
+  return (
+    <ol class="steps">
+      {steps.map(({ formula, withValues }) => (
+        <li key={formula}>
+          <span class="formula">{typeset(formula)}</span>
+          {withValues !== '' && withValues !== formula && (
+            <span class="formula values">{typeset(withValues)}</span>
+          )}
+        </li>
+      ))}
+    </ol>
+  )
+}
+
+/** A declared formula with the signs of print. */
+const typeset = (formula: string) =>
+  formula.replaceAll(' * ', ' × ').replaceAll(' / ', ' ÷ ').replaceAll(' - ', ' − ')
+
+function ProcessBehind({ process, open }: { readonly process: Explanation; readonly open: boolean }) {
+  return (
+    <details open={open}>
+      <summary>
+        {process.title}
+        {process.instance ? `, ${process.instance}` : ''}
+      </summary>
+      <p>{process.says} With typical values put in, before your log narrows them:</p>
+      <Steps steps={process.formulas} />
+      <Facts facts={process.facts} />
+    </details>
+  )
+}
+
 function Facts({ facts }: { readonly facts: readonly FactUsed[] }) {
   if (facts.length === 0) return <p class="quiet">No fact of the catalogue enters into it directly.</p>
   return (
     <>
-      <h4>Facts it uses, before your log narrows them</h4>
+      <h4>Facts it uses</h4>
       <ul class="facts">
         {facts.slice(0, shownFacts).map((fact) => (
           <li key={fact.id}>

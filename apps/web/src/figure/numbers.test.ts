@@ -13,6 +13,7 @@ describe('a computed figure', () => {
 
   it('is written without an interval where it has no spread', () => {
     expect(text(12.24, 12.24, 12.24, 'mg N')).toBe('12.2 mg N')
+    expect(text(12.24, 12.24 - 1e-12, 12.24 + 1e-12, 'mg N')).toBe('12.2 mg N')
   })
 
   it('shows no more digits than its interval bears', () => {

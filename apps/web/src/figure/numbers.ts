@@ -15,7 +15,7 @@ const skewed = 4
 export function written(value: number, low: number, high: number): Written {
   const gaps = { low: value - low, high: high - value }
   const known = Object.values(gaps).filter((gap) => gap > 0)
-  if (known.length === 0) {
+  if (!hasSpread(value, low, high) || known.length === 0) {
     const alone = plain(value)
     return { value: alone, low: alone, high: alone }
   }
@@ -25,6 +25,10 @@ export function written(value: number, low: number, high: number): Written {
     rounded(end, far / near > skewed && gap === far ? placeFor(far) : place)
   return { value: rounded(value, place), low: put(low, gaps.low), high: put(high, gaps.high) }
 }
+
+/** A sum over many days ends some parts in 10¹² beside itself; that is no spread. */
+export const hasSpread = (value: number, low: number, high: number) =>
+  high - low > 1e-6 * Math.max(Math.abs(value), smallest)
 
 /** One number alone, to three digits: what was said or read, not computed. */
 export const plain = (value: number) =>

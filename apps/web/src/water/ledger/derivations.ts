@@ -20,24 +20,15 @@ export function derivationOfRows(
   const processes = ground.answer.processes.filter((known) =>
     rows.some((row) => row.process === known.process && row.instance === known.instance),
   )
-  const facts = new Map(processes.flatMap((process) => process.facts).map((fact) => [fact.id, fact]))
-  const formulas = new Map(
-    processes.flatMap(({ title, formulas }) =>
-      formulas.map(({ formula, withValues }) => [`${title}: ${formula}`, withValues] as const),
-    ),
-  )
   const sum = {
     formula: `sum over ${rows.map((row) => rowTitle(row, ground)).join(', ')}`,
     withValues: `${umol(amount.amount_umol, river)} = ${rows.map((row) => umol(row.amount_umol, river)).join(' + ')}`,
   }
   return {
-    says: [...new Set(processes.map((process) => process.says)), overMembers(ground)].join(' '),
-    steps: [
-      ...[...formulas].map(([formula, withValues]) => ({ formula, withValues })),
-      ...(rows.length > 1 ? [sum] : []),
-      conversion(amount, river),
-    ],
-    facts: [...facts.values()],
+    says: overMembers(ground),
+    steps: [...(rows.length > 1 ? [sum] : []), conversion(amount, river)],
+    processes,
+    facts: [],
     entries: entriesBehind(rows, ground),
   }
 }
@@ -50,6 +41,7 @@ export function derivationOfBasin(basin: Basin, river: River, ground: LedgerGrou
   return {
     says: overMembers(ground),
     steps: [...steps, conversion(basin, river)],
+    processes: [],
     facts: [],
     entries: weighing(ground.data),
   }

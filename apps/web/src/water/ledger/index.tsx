@@ -11,6 +11,7 @@ import { type SpanChoice, spanOf } from '../span.ts'
 import type { LedgerGround } from './derivations.ts'
 import { RiverLegend } from './legend.tsx'
 import { RiverPicture } from './picture.tsx'
+import { keptPlaces } from './places.ts'
 import { drawRiver, tides, widthOfFed } from './rivers.ts'
 import { pictured, type River, riverOf } from './streams.ts'
 import { LedgerTable } from './table.tsx'
@@ -61,7 +62,10 @@ interface Body {
 }
 
 function LedgerBody({ ground, asTable, onTable }: Body) {
-  const rivers = useMemo(() => pictured.map((atom) => riverOf(ground.answer.ledger, atom)), [ground.answer])
+  const rivers = useMemo(
+    () => pictured.map((atom) => riverOf(ground.answer.ledger, atom, keptPlaces(ground.data.events))),
+    [ground.answer, ground.data],
+  )
   return (
     <>
       <div class="worth-knowing">

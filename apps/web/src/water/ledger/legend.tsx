@@ -20,7 +20,7 @@ export function RiverLegend({ river, ground }: { readonly river: River; readonly
       ),
     },
     {
-      heading: 'Held more (or, below nought, less)',
+      heading: 'Gained, or lost with a minus',
       rows: named(
         river.basins,
         river.basins.map((basin) => basinFigure(basin, river, ground)),

@@ -73,8 +73,14 @@ function StreamShape({
   const none = amount_umol <= 0
   const lines = growing === 'up' ? [...place.label].reverse() : place.label
   return (
-    <g class={place.dashed ? 'stream dashed' : 'stream'}>
-      {!none && drawn.width >= thread && (
+    <g class="stream">
+      {!none && drawn.width >= thread && place.dashed && (
+        <>
+          <path class="bank" d={drawn.high} />
+          <path class="unexplained" d={drawn.middle} />
+        </>
+      )}
+      {!none && drawn.width >= thread && !place.dashed && (
         <>
           <path class="bank" d={drawn.high} />
           <path class="flow" d={drawn.middle} />

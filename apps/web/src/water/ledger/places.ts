@@ -1,3 +1,5 @@
+import type { Event } from '@holdfast/ecosystem'
+
 /**
  * Where each stream runs in the picture. Order and width of the places never depend on what flows, so
  * that a change between spans is seen as a change of width and nothing jumps.
@@ -48,7 +50,7 @@ export const exports: readonly Place[] = [
 ]
 
 export const basins: readonly Place[] = [
-  { account: 'water', room: 1.4, label: ['Water'], title: 'Water' },
+  { account: 'water', room: 1.4, label: ['Water'], title: 'The water' },
   { account: 'bed', room: 1.2, label: ['Waste'], title: 'Settled waste' },
   { account: 'rock', room: 1.4, label: ['Rock'], title: 'Rock and sand' },
   { account: 'surface', room: 1.2, label: ['Algae'], title: 'Algae' },
@@ -57,6 +59,27 @@ export const basins: readonly Place[] = [
 
 export const placeOf = (places: readonly Place[], account: string): Place =>
   places.find((place) => place.account === account) ?? { account, room: 1, label: ['Other'], title: account }
+
+const placesOfEvent: Readonly<Partial<Record<Event['kind'], KeptPlaces>>> = {
+  'water change': { from: ['outside.source-water', 'outside.salt'], to: ['outside.discarded-water'] },
+  'media placed': { from: [], to: ['media.ferric'] },
+  'hand removal': { from: [], to: ['outside.hand-removed'] },
+  dose: { from: ['outside.dose'], to: [] },
+  'animals added': { from: ['outside.animals'], to: [] },
+  'animals lost': { from: [], to: ['outside.animals'] },
+}
+
+/** Accounts whose places are kept though nothing flows in a span. */
+export interface KeptPlaces {
+  readonly from: readonly string[]
+  readonly to: readonly string[]
+}
+
+/** What ever happened in the log keeps its place, so that a span in which it did not happen moves nothing. */
+export function keptPlaces(events: readonly Event[]): KeptPlaces {
+  const kept = events.flatMap(({ kind }) => placesOfEvent[kind] ?? [])
+  return { from: kept.flatMap(({ from }) => from), to: kept.flatMap(({ to }) => to) }
+}
 
 /** 'rock.sorbed-fast' belongs to the basin 'rock'. */
 export const basinOf = (account: string) => account.split('.')[0] ?? account

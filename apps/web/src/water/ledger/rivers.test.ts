@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { exampleLedger } from '../../fixtures/example-ledger.ts'
 import type { BandedRow } from '../../worker/answers.ts'
+import { keptPlaces } from './places.ts'
 import { drawRiver, tides, widthOfFed } from './rivers.ts'
 import { riverOf } from './streams.ts'
 
@@ -64,6 +65,20 @@ describe('the rivers', () => {
         }
       }
     }
+  })
+})
+
+describe('a place in the picture', () => {
+  it('is kept in a span without a water change, since the log has had one', () => {
+    const { ledger } = exampleLedger(month)
+    const dry = { ...ledger, rows: ledger.rows.filter(({ process }) => process !== 'water-change') }
+    const kept = keptPlaces([{ day: 20_310, kind: 'water change', volume_L: 30 }])
+    const accounts = (from: typeof ledger) =>
+      riverOf(from, 'N', kept).exports.map(({ place }) => place.account)
+    expect(accounts(dry)).toEqual(accounts(ledger))
+    expect(
+      riverOf(dry, 'N', kept).exports.find(({ place }) => place.account === 'outside.discarded-water'),
+    ).toMatchObject({ amount_umol: 0 })
   })
 })
 

@@ -1,6 +1,15 @@
 import type { Atom } from '@holdfast/ecosystem'
 import type { Balance, BandedLedger, BandedRow } from '../../worker/answers.ts'
-import { basinOf, basins, exports, isOutside, type Place, placeOf, sources } from './places.ts'
+import {
+  basinOf,
+  basins,
+  exports,
+  isOutside,
+  type KeptPlaces,
+  type Place,
+  placeOf,
+  sources,
+} from './places.ts'
 
 /** Median, 5 % and 95 %, µmol over the span. */
 export interface Amount {
@@ -33,17 +42,19 @@ export interface River {
   readonly fed_umol: number
 }
 
+const none: KeptPlaces = { from: [], to: [] }
+
 /**
  * The ledger as streams across the edge of the system. A place is kept for every account that any atom
  * uses, so that the pictures of N and P have the same places.
  */
-export function riverOf(ledger: BandedLedger, atom: Atom): River {
+export function riverOf(ledger: BandedLedger, atom: Atom, kept: KeptPlaces = none): River {
   const crossing = ledger.rows
     .map(forward)
     .filter((row) => pictured.includes(row.atom) && isOutside(row.from) !== isOutside(row.to))
   const rows = crossing.filter((row) => row.atom === atom)
   const streams = (side: 'from' | 'to', places: readonly Place[]) =>
-    inOrder(places, crossing.map((row) => row[side]).filter(isOutside)).map((place) => {
+    inOrder(places, [...kept[side], ...crossing.map((row) => row[side]).filter(isOutside)]).map((place) => {
       const own = rows.filter((row) => row[side] === place.account)
       return { place, rows: own, ...total(own) }
     })

@@ -48,8 +48,8 @@ describe('the derivation of a stream', () => {
   it('carries the facts of the process with source and provenance', () => {
     const foam = river.exports.find(({ place }) => place.account === 'outside.skimmate')
     if (!foam) throw new Error('The example has no skimmate.')
-    expect(streamFigure(foam, river, ground).derivation().facts).toMatchObject([
-      { id: 'foam.k.tank', provenance: 'estimate' },
+    expect(streamFigure(foam, river, ground).derivation().processes).toMatchObject([
+      { process: 'foam', facts: [{ id: 'foam.k.tank', provenance: 'estimate' }] },
     ])
   })
 })

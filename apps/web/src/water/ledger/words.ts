@@ -79,7 +79,7 @@ function carried(river: River, ground: LedgerGround): Candidate | undefined {
   return {
     weight: all.amount_umol / river.fed_umol,
     sentence: [
-      `By ways that are known, `,
+      'By ways that are known, ',
       shareFigure(
         all,
         river,
@@ -122,7 +122,11 @@ function unexplained(river: River, ground: LedgerGround): Candidate | undefined 
   if (!stream) return undefined
   return {
     weight: stream.amount_umol / river.fed_umol + 0.1,
-    sentence: [`Your log cannot explain `, streamFigure(stream, river, ground), ' of it: the dashed stream.'],
+    sentence: [
+      'Your log cannot explain ',
+      streamFigure(stream, river, ground),
+      ` of the ${atomNames[river.atom]}: the dashed stream.`,
+    ],
   }
 }
 

@@ -34,12 +34,12 @@ export function Handle({ title, unit, value, today, min, max, step, onMove, onSe
   return (
     <div class="lever">
       <div class="lever-row">
-        <label for={`${id}-range`}>
-          {title}
+        <div>
+          <label for={`${id}-range`}>{title}</label>
           <span class="quiet">
-            {today === undefined ? ', none described' : `, today ${plain(today)} ${unit}`}
+            {today === undefined ? 'none described today' : `today ${plain(today)} ${unit}`}
           </span>
-        </label>
+        </div>
         <span class="typed">
           <input
             type="text"

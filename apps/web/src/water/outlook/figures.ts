@@ -32,13 +32,7 @@ function derivationOfFan(subject: Subject, { answer, data }: OutlookGround): Der
   const processes = answer.processes.filter(({ accounts }) =>
     accounts.some((account) => account.startsWith(accountBehind(subject))),
   )
-  const formulas = new Map(
-    processes.flatMap(({ title, formulas }) =>
-      formulas.map(({ formula, withValues }) => [`${title}: ${formula}`, withValues] as const),
-    ),
-  )
   const band = bands.find((candidate) => candidate.quantity === subject.fan.quantity)
-  const facts = [...(band ? [band.fact] : []), ...processes.flatMap((process) => process.facts)]
   return {
     says: `${outlook.members} simulated tanks, each with its own values of the facts, are weighed by how well they meet your ${outlook.readingsUsed} readings.`,
     steps: [
@@ -50,9 +44,9 @@ function derivationOfFan(subject: Subject, { answer, data }: OutlookGround): Der
         formula: 'weight = likelihood of your readings ^ tempering',
         withValues: `tempering = ${outlook.tempering.toFixed(2)}${outlook.tempering < 1 ? ': your readings count less than in full, so that enough tanks stay' : ': your readings count in full'}`,
       },
-      ...[...formulas].map(([formula, withValues]) => ({ formula, withValues })),
     ],
-    facts: [...new Map(facts.map((fact) => [fact.id, fact])).values()],
+    processes,
+    facts: band ? [band.fact] : [],
     entries: data.entries.filter((entry) => weighed.has(entry.id)),
   }
 }
