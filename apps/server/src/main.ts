@@ -1,0 +1,44 @@
+import { homedir } from 'node:os'
+import { dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { parseArgs } from 'node:util'
+import { start } from './start.ts'
+
+const usage = `Usage: npm start -- [--data FOLDER]
+
+Serves Holdfast on this machine and opens it in the browser.
+
+  --data FOLDER          where the log lives (else HOLDFAST_DATA, else the usual place of the platform)
+  PORT=4173              first port to try
+  HOLDFAST_NO_BROWSER=1  prints the address and opens nothing
+`
+
+/** This file is built into dist/; the web app is beside it, the examples beside dist. */
+const here = dirname(fileURLToPath(import.meta.url))
+
+async function main(): Promise<void> {
+  const { data, help } = parseArgs({
+    options: { data: { type: 'string' }, help: { type: 'boolean', short: 'h' } },
+  }).values
+  if (help) {
+    process.stdout.write(usage)
+    return
+  }
+  const started = await start({
+    folder: data,
+    platform: process.platform,
+    home: homedir(),
+    env: process.env,
+    webFolder: join(here, 'web'),
+    exampleFolder: join(here, '..', 'examples', 'reef-600'),
+    print: (line) => process.stdout.write(`${line}\n`),
+    complain: (line) => process.stderr.write(`${line}\n`),
+  })
+  process.exitCode = started.exitCode
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void started.stop?.())
+}
+
+main().catch((error: unknown) => {
+  process.stderr.write(`${error instanceof Error ? error.message : error}\n${usage}`)
+  process.exitCode = 1
+})

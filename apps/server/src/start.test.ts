@@ -1,0 +1,125 @@
+import { existsSync, writeFileSync } from 'node:fs'
+import { createServer } from 'node:net'
+import { join } from 'node:path'
+import { openLogbook } from '@holdfast/logbook/sqlite'
+import { beforeAll, expect, onTestFinished, test } from 'vitest'
+import { putExampleIn } from './example.ts'
+import { browserCommand } from './open-browser.ts'
+import { buildServer, type Child, startServer } from './testing/built-server.ts'
+import { smallExample, temporaryFolder } from './testing/small-example.ts'
+
+let program = ''
+beforeAll(async () => {
+  program = await buildServer()
+}, 60_000)
+
+function started(folder: string, env: Readonly<Record<string, string>> = { PORT: '0' }): Child {
+  const server = startServer(program, { HOLDFAST_DATA: folder, ...env })
+  onTestFinished(async () => {
+    server.child.kill('SIGKILL')
+    await server.ended
+  })
+  return server
+}
+
+/** Holds a port of this machine until the test has ended. */
+async function takenPort(): Promise<number> {
+  const holder = createServer()
+  await new Promise<void>((resolve) => holder.listen(0, '127.0.0.1', resolve))
+  onTestFinished(() => void holder.close())
+  const address = holder.address()
+  if (typeof address !== 'object' || address === null) throw new Error('no port')
+  return address.port
+}
+
+test('a start prints its address and where the log lives, and answers on this machine', async () => {
+  const folder = temporaryFolder()
+  const { address, said } = started(folder)
+  const url = await address
+  await expect
+    .poll(() => said.out)
+    .toBe(`${url}\nYour log is kept on this machine, in ${join(folder, 'holdfast.db')}.\n`)
+  const health = await (await fetch(`${url}/api/health`)).json()
+  expect(health).toMatchObject({ program: 'holdfast', status: 'ok' })
+  expect(said.err).toBe('')
+})
+
+test.each(['SIGTERM', 'SIGINT'] as const)('%s ends it cleanly and leaves the log closed', async (signal) => {
+  const folder = temporaryFolder()
+  const { address, child, ended } = started(folder)
+  // A connection that is kept open must not hold the end up.
+  await (await fetch(`${await address}/api/systems`)).json()
+  expect(existsSync(join(folder, 'running.json'))).toBe(true)
+  child.kill(signal)
+  expect(await ended).toEqual([0, null])
+  expect(existsSync(join(folder, 'running.json'))).toBe(false)
+  // The journal is folded into the file when the last connection is closed.
+  expect(existsSync(join(folder, 'holdfast.db-wal'))).toBe(false)
+})
+
+test('where the port is taken, the next free one is used', async () => {
+  const port = await takenPort()
+  const { address } = started(temporaryFolder(), { PORT: String(port) })
+  const used = Number(new URL(await address).port)
+  expect(used).toBeGreaterThan(port)
+  expect(used).toBeLessThanOrEqual(port + 20)
+})
+
+test('a second start on the same folder gives the address of the first and ends', async () => {
+  const folder = temporaryFolder()
+  const first = started(folder)
+  const url = await first.address
+  const second = started(folder)
+  expect(await second.address).toBe(url)
+  expect(await second.ended).toEqual([0, null])
+  expect((await fetch(`${url}/api/health`)).status).toBe(200)
+})
+
+test('a mark left by a server that was cut off does not keep the next one from starting', async () => {
+  const folder = temporaryFolder()
+  const first = started(folder)
+  await first.address
+  first.child.kill('SIGKILL')
+  await first.ended
+  expect(existsSync(join(folder, 'running.json'))).toBe(true)
+  const next = started(folder)
+  expect((await fetch(`${await next.address}/api/health`)).status).toBe(200)
+})
+
+test('a damaged log, a folder that takes no log and a port that is none are said in words', async () => {
+  const damaged = temporaryFolder()
+  writeFileSync(join(damaged, 'holdfast.db'), 'no database at all, '.repeat(500))
+  const below = join(damaged, 'holdfast.db', 'below')
+  const cases = [
+    { server: started(damaged), words: /^Log .*holdfast\.db: it is damaged or no log .*last backup/ },
+    { server: started(below), words: /^Data folder .*: the log cannot be written there/ },
+    { server: started(temporaryFolder(), { PORT: 'x' }), words: /^PORT: "x" is no port\. Give a whole/ },
+  ]
+  for (const { server, words } of cases) {
+    expect(await server.ended).toEqual([1, null])
+    expect(server.said).toEqual({ out: '', err: expect.stringMatching(words) })
+    expect(server.said.err).not.toMatch(/\n\s+at /)
+  }
+})
+
+test('the log can be written by another program while the server runs, and the page sees it', async () => {
+  const folder = temporaryFolder()
+  const url = await started(folder).address
+  const opened = openLogbook({ folder })
+  expect(opened.ok).toBe(true)
+  if (!opened.ok) return
+  await putExampleIn(opened.logbook, smallExample(), new Date())
+  await opened.logbook.close()
+  expect(await (await fetch(`${url}/api/systems`)).json()).toEqual([
+    { id: 'example-reef', name: 'Example reef' },
+  ])
+})
+
+test('a browser is opened only where there may be one and none forbade it', () => {
+  expect(browserCommand('linux', {})).toBeUndefined()
+  expect(browserCommand('linux', { DISPLAY: ':0' })).toEqual(['xdg-open'])
+  expect(browserCommand('linux', { DISPLAY: ':0', CI: 'true' })).toBeUndefined()
+  expect(browserCommand('darwin', { HOLDFAST_NO_BROWSER: '1' })).toBeUndefined()
+  expect(browserCommand('darwin', {})).toEqual(['open'])
+  expect(browserCommand('win32', {})).toEqual(['rundll32', 'url.dll,FileProtocolHandler'])
+})

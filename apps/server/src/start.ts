@@ -1,0 +1,89 @@
+import { randomUUID } from 'node:crypto'
+import { issueInWords, Refused } from '@holdfast/logbook'
+import { dataFolder, openLogbook, type Surroundings } from '@holdfast/logbook/sqlite'
+import { app } from './app.ts'
+import { putExampleIn } from './example.ts'
+import { listen } from './listen.ts'
+import { openBrowser } from './open-browser.ts'
+import { markRunning, runningOn, unmark } from './running.ts'
+
+const usualPort = 4173
+
+/** The machine on which the server starts. */
+export interface StartOptions extends Surroundings {
+  /** Chosen on the command line; else by HOLDFAST_DATA or the platform. */
+  readonly folder?: string | undefined
+  readonly webFolder: string
+  readonly exampleFolder: string
+  readonly print: (line: string) => void
+  readonly complain: (line: string) => void
+}
+
+/** A server that runs, or undefined where another one was found or nothing could start. */
+export interface Started {
+  readonly exitCode: number
+  readonly stop?: () => Promise<void>
+}
+
+/**
+ * Starts the server on a data folder, or finds the one that runs there; prints its address and where
+ * the log lives, and opens the browser.
+ */
+export async function start(options: StartOptions): Promise<Started> {
+  const { platform, env, print, complain } = options
+  const folder = options.folder ?? dataFolder(options)
+  const from = portOf(env.PORT)
+  if (from === undefined) {
+    complain(`PORT: "${env.PORT}" is no port. Give a whole number from 0 to 65535, such as ${usualPort}.`)
+    return { exitCode: 1 }
+  }
+  const show = (port: number, kept: string): void => {
+    print(`http://localhost:${port}`)
+    print(`Your log is kept ${kept}.`)
+    openBrowser(`http://localhost:${port}`, platform, env)
+  }
+  const running = await runningOn(folder)
+  if (running !== undefined) {
+    show(running, `in ${folder}, where Holdfast runs already`)
+    return { exitCode: 0 }
+  }
+  const opened = openLogbook({ folder })
+  if (!opened.ok) {
+    for (const issue of opened.issues) complain(issueInWords(issue))
+    return { exitCode: 1 }
+  }
+  const { logbook, file } = opened
+  const kept = `on this machine, in ${file}`
+  const mark = { start: randomUUID(), pid: process.pid }
+  try {
+    await putExampleIn(logbook, options.exampleFolder, new Date())
+    const { webFolder } = options
+    const tell = (failure: unknown): void =>
+      complain(failure instanceof Error ? (failure.stack ?? failure.message) : String(failure))
+    const { server, port } = await listen(app({ logbook, kept, webFolder, start: mark.start, tell }), from)
+    const stop = async (): Promise<void> => {
+      unmark(folder, mark.start)
+      server.closeAllConnections()
+      await new Promise((resolve) => server.close(resolve))
+      await logbook.close()
+    }
+    const quicker = await markRunning(folder, { ...mark, port })
+    if (quicker !== undefined) {
+      await stop()
+      show(quicker, `in ${folder}, where Holdfast runs already`)
+      return { exitCode: 0 }
+    }
+    show(port, kept)
+    return { exitCode: 0, stop }
+  } catch (error) {
+    await logbook.close()
+    if (error instanceof Refused) for (const issue of error.issues) complain(issueInWords(issue))
+    else complain(`Holdfast could not start: ${error instanceof Error ? error.message : error}.`)
+    return { exitCode: 1 }
+  }
+}
+
+function portOf(said: string | undefined): number | undefined {
+  if (said === undefined || said === '') return usualPort
+  return /^\d{1,5}$/.test(said) && Number(said) <= 65_535 ? Number(said) : undefined
+}
