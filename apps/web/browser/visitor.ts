@@ -41,8 +41,9 @@ export async function visit(
     })
   })
   await page.goto(address)
-  await page.locator('.fan').first().waitFor()
-  await page.locator('.river').first().waitFor()
+  // The model takes its time on a machine that is busy with other tests.
+  await page.locator('.fan').first().waitFor({ timeout: 60_000 })
+  await page.locator('.river').first().waitFor({ timeout: 60_000 })
   await page.evaluate(() => document.fonts.ready)
   return { page, complaints }
 }

@@ -1,6 +1,7 @@
 import type { Explanation, FactUsed } from '../worker/answers.ts'
 import { type ComputedFigure, figureText, isExact, type LogEntry } from './computed.ts'
 import { plain } from './numbers.ts'
+import { spaced } from './spaced.ts'
 
 /** Where a figure comes from: formula with values put in, facts with source, entries of the log. */
 export function DerivationInPlace({ id, of }: { readonly id: string; readonly of: ComputedFigure }) {
@@ -55,7 +56,7 @@ function ProcessBehind({ process, open }: { readonly process: Explanation; reado
     <details open={open}>
       <summary>
         {process.title}
-        {process.instance ? `, ${process.instance}` : ''}
+        {process.instance ? `, ${spaced(process.instance)}` : ''}
       </summary>
       <p>{process.says} With typical values put in, before your log narrows them:</p>
       <Steps steps={process.formulas} />

@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks'
+import { useEffect, useRef } from 'preact/hooks'
 import type { Asked } from '../worker/asked.ts'
 import type { Issue } from '../worker/protocol.ts'
 import { speak } from './spoken.ts'
@@ -7,10 +7,13 @@ import { speak } from './spoken.ts'
 export function Working({ asked, what }: { readonly asked: Asked<unknown>; readonly what: string }) {
   const { working, issue, answer, old } = asked
   const long = working?.long ?? false
-  const again = old || answer !== undefined ? ' again' : ''
+  const state = stateOf(old, answer !== undefined)
+  const wasLong = useRef(false)
   useEffect(() => {
     if (long) speak(`${what} is being worked out.`)
-  }, [long, what])
+    else if (wasLong.current && !issue) speak(`${what} is worked out.`)
+    wasLong.current = long
+  }, [long, what, issue])
   useEffect(() => {
     if (issue) speak(issueText(issue))
   }, [issue])
@@ -19,7 +22,7 @@ export function Working({ asked, what }: { readonly asked: Asked<unknown>; reado
       {working && (
         <>
           <span>
-            {what} is being worked out{again}
+            {what} {state}
             {long ? `, ${Math.round(working.share * 100)} % done` : ''}.
           </span>
           {long && (
@@ -37,5 +40,13 @@ export function Working({ asked, what }: { readonly asked: Asked<unknown>; reado
   )
 }
 
-const issueText = ({ where, got, accepted, next }: Issue) =>
-  `${where}: ${[got, accepted].filter(Boolean).join('; ')}. ${next}`.replace('..', '.')
+function stateOf(old: boolean, answered: boolean): string {
+  if (old) return 'is being worked out again'
+  return answered ? 'is rough so far and is being worked out in full' : 'is being worked out'
+}
+
+function issueText({ code, where, got, accepted, next }: Issue): string {
+  const complaint =
+    code === 'cancelled' ? `${where} ${got}` : `${where}: ${[got, accepted].filter(Boolean).join('; ')}`
+  return `${complaint}${complaint.endsWith('.') ? '' : '.'} ${next}`
+}

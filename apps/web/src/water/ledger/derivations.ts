@@ -1,6 +1,7 @@
 import { asMilligrams, atomicMass } from '../../figure/atoms.ts'
 import type { Derivation, LogEntry } from '../../figure/computed.ts'
 import { plain } from '../../figure/numbers.ts'
+import { spaced } from '../../figure/spaced.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { BandedRow, LedgerAnswer } from '../../worker/answers.ts'
 import type { Amount, Basin, River } from './streams.ts'
@@ -51,7 +52,7 @@ export const titleOf = (account: string, ground: LedgerGround) => ground.answer.
 
 export const rowTitle = ({ process, instance }: BandedRow, ground: LedgerGround) => {
   const title = ground.answer.processes.find((known) => known.process === process)?.title ?? process
-  return instance ? `${title} (${instance})` : title
+  return instance ? `${title} (${spaced(instance)})` : title
 }
 
 export const milligrams = (amount: number, { atom }: River) =>

@@ -76,7 +76,7 @@ describe('the sentence over a fan', () => {
 
   it('says today, four weeks on, units, and the band', () => {
     expect(sentenceText(fanSentence(subjectOf('nitrate'), ground, false))).toBe(
-      'Nitrate stands at 10.0 (8.2 to 12.2) mg/L NO3 today and, kept as it is, at 12 (7 to 20) mg/L NO3 in four weeks. More than half of that lies above where corals want it, 1 to 10 mg/L NO3.',
+      'Nitrate stands at 10.0 (8.2 to 12.2) mg/L NO3 today and, kept as it is, at 12 (7 to 20) mg/L NO3 in four weeks. More than half of that lies above where corals want it, 1 to 10 mg/L\u00a0NO3.',
     )
   })
 

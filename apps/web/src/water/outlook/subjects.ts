@@ -1,4 +1,5 @@
 import type { Fan } from '@holdfast/inference'
+import { spaced } from '../../figure/spaced.ts'
 import type { OutlookAnswer, ReadingWithError } from '../../worker/answers.ts'
 
 /** What one fan shows, with the readings and the band that belong to it. */
@@ -49,5 +50,3 @@ function wordsFor(fan: Fan): Pick<Subject, 'title' | 'name' | 'unit' | 'factor' 
     colour: 'C',
   }
 }
-
-const spaced = (id: string) => id.replaceAll('_', ' ')

@@ -23,7 +23,7 @@ function bandWords(
 ): string {
   if (!band) return ''
   const [low, high] = [band.low * factor, band.high * factor]
-  const range = `where corals want it, ${plain(low)} to ${plain(high)} ${unit}`
+  const range = `where corals want it, ${plain(low)} to ${plain(high)} ${unit.replace(' ', '\u00a0')}`
   if (later.low >= low && later.high <= high) return `All of that lies ${range}.`
   if (later.low > high) return `All of that lies above ${range}.`
   if (later.high < low) return `All of that lies below ${range}.`

@@ -1,0 +1,64 @@
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { buildSite, serveSite } from './example-site.ts'
+import { accessibilityIssues, startBrowser, visit } from './visitor.ts'
+
+let site: Awaited<ReturnType<typeof buildSite>>
+let server: Awaited<ReturnType<typeof serveSite>>
+let browser: Browser
+
+beforeAll(async () => {
+  site = await buildSite('production')
+  server = await serveSite(site.folder)
+  browser = await startBrowser()
+})
+
+afterAll(async () => {
+  await browser?.close()
+  await server?.close()
+  await site?.remove()
+})
+
+describe('the app that ships', () => {
+  it('works out ledger and outlook with the model in its workers, under the content policy', async () => {
+    const { page, complaints } = await visit(browser, server.address)
+    expect(await page.locator('.river').count()).toBe(2)
+    expect(await page.locator('.fan').count()).toBeGreaterThanOrEqual(2)
+    expect(await page.locator('.issue').count()).toBe(0)
+    const sentence = await page.locator('.fan-view .line').first().textContent()
+    expect(sentence).toMatch(/Nitrate stands at [\d.]+ \([\d.]+ to [\d.]+\) mg\/L NO3/)
+    const feed = page.locator('.legend .figure').first()
+    await feed.click()
+    expect(await page.locator('.derivation summary').first().textContent()).toContain('Feeding')
+    expect(await page.locator('.derivation').textContent()).toContain('14.007 g/mol')
+    expect(await accessibilityIssues(page)).toEqual([])
+    expect(complaints).toEqual([])
+    await page.context().close()
+  }, 120_000)
+
+  it('stops a long run when it is told to, and says so', async () => {
+    const { page } = await visit(browser, server.address)
+    await page.getByRole('button', { name: 'Stop it' }).first().click({ timeout: 60_000 })
+    const issue = page.locator('.issue').first()
+    await issue.waitFor()
+    expect(await issue.textContent()).toBe(
+      'This run was stopped before it was done. What you see is from before.',
+    )
+    expect(await page.locator('#spoken').textContent()).toContain('was stopped')
+    await page.context().close()
+  }, 120_000)
+
+  it('holds nothing of the example in what it sends', async () => {
+    const { readdir, readFile } = await import('node:fs/promises')
+    const { join } = await import('node:path')
+    const assets = await readdir(join(site.folder, 'assets'))
+    const scripts = await Promise.all(
+      assets
+        .filter((name) => name.endsWith('.js'))
+        .map((name) => readFile(join(site.folder, 'assets', name), 'utf8')),
+    )
+    expect(scripts.length).toBeGreaterThanOrEqual(2)
+    expect(scripts.join()).not.toContain('hand-made for this example')
+    expect(scripts.join()).not.toContain('long-lagoon')
+  })
+})
