@@ -180,6 +180,19 @@ export function routineChangeFraction(file: CaseFile): number | undefined {
   return routine === undefined ? undefined : routine.volume_L / waterVolume(file)
 }
 
+/** The day on which the media in use were placed: by the log, else by the equipment and its calendar. */
+export function lastPlaced(file: CaseFile): string | undefined {
+  const reactor = file.system.equipment.find(({ kind }) => kind === 'ferric media reactor')
+  const told = eventsOf(file, 'media placed')
+    .filter(({ date }) => date <= file.asof)
+    .at(-1)?.date
+  if (told !== undefined || reactor === undefined) return told
+  const first = dayNumber(typeof reactor.placed === 'string' ? reactor.placed : file.start)
+  const every = reactor.replaced_every_days
+  if (typeof every !== 'number') return isoDate(first)
+  return isoDate(first + every * Math.floor(Math.max(0, dayNumber(file.asof) - first) / every))
+}
+
 /** ISO dates from `from` to the day before `to`. */
 export function datesBetween(from: string, to: string): readonly string[] {
   return every(from, 1, to)

@@ -42,15 +42,13 @@ export interface ModelAnswers {
   cover(file: CaseFile, surface: string, algae: string, days: number, lever?: Lever): number | NoModel
   /** mg/L NO3 just before and after a change once husbandry has levelled off. */
   equilibrium(file: CaseFile, lever?: Lever): { readonly before: number; readonly after: number } | NoModel
-  /** ISO date on which the media in use were placed. */
-  mediaPlaced(file: CaseFile): string | undefined
   /** Days from placing until under a tenth of the fresh uptake is left; Infinity if not by `daysAhead` after asof. */
   mediaExhaustedAfter(file: CaseFile, daysAhead: number): number | NoModel
   /** mg PO4 that the media took in the span. */
   takenByMedia(file: CaseFile, from: string, to: string): number | NoModel
   /** Share of the drop of phosphate by a water change today that is undone after `days`. */
   reboundOfChange(file: CaseFile, days: number): number | NoModel
-  /** d⁻¹ before and after grazing, of a kind at a surface today. */
+  /** d⁻¹ of a kind at a surface today: growth alone, and what is left of it after grazing and shedding. */
   growth(
     file: CaseFile,
     surface: string,
@@ -69,7 +67,6 @@ export const withoutModel: ModelAnswers = {
   level: () => noModel,
   cover: () => noModel,
   equilibrium: () => noModel,
-  mediaPlaced: () => undefined,
   mediaExhaustedAfter: () => noModel,
   takenByMedia: () => noModel,
   reboundOfChange: () => noModel,

@@ -46,17 +46,32 @@ function timesOff(file: CaseFile, readings: readonly CaseReading[], at: number):
   const reading = readings[at]
   const left = readings[at - 1]
   const right = readings[at + 1]
-  if (reading === undefined || left === undefined) return 1
-  if (right === undefined)
-    return somethingDone(file, left.date, reading.date) ? 1 : ratio(reading, usualValue(left))
+  if (reading === undefined) return 1
+  if (left === undefined || right === undefined) return timesOffAtTheEnd(file, readings, reading)
   const span = dayNumber(right.date) - dayNumber(left.date)
   const share = span === 0 ? 0.5 : (dayNumber(reading.date) - dayNumber(left.date)) / span
   const between = usualValue(left) ** (1 - share) * usualValue(right) ** share
   // A reading between its neighbours is a step, not a slip.
-  const [low, high] = [usualValue(left), usualValue(right)].sort((a, b) => a - b)
+  const values = [usualValue(left), usualValue(right)]
   const value = usualValue(reading)
-  if (low !== undefined && high !== undefined && value >= low && value <= high) return 1
+  if (value >= Math.min(...values) && value <= Math.max(...values)) return 1
   return ratio(reading, between)
+}
+
+/**
+ * The first and the last have neighbours on one side: they must lie off the nearest two, so that one bad
+ * neighbour does not accuse them.
+ */
+function timesOffAtTheEnd(file: CaseFile, readings: readonly CaseReading[], reading: CaseReading): number {
+  const away = (other: CaseReading) => Math.abs(dayNumber(other.date) - dayNumber(reading.date))
+  const nearest = readings
+    .filter((other) => other !== reading)
+    .sort((a, b) => away(a) - away(b))
+    .slice(0, 2)
+  if (nearest.length < 2) return 1
+  const dates = [...nearest, reading].map(({ date }) => date).sort()
+  if (somethingDone(file, dates[0] ?? reading.date, dates[2] ?? reading.date)) return 1
+  return Math.min(...nearest.map((other) => ratio(reading, usualValue(other))))
 }
 
 function ratio(reading: CaseReading, other: number): number {

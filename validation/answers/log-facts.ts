@@ -3,7 +3,7 @@
 import { dayNumber, daysBetween, isoDate } from '../calendar.ts'
 import type { CaseEvent, CaseFile, CaseReading } from '../case-file.ts'
 import { caseObservations } from '../case-system.ts'
-import { eventsOf, poured } from '../husbandry.ts'
+import { eventsOf, lastPlaced, poured } from '../husbandry.ts'
 import { isNoModel } from '../model-answers.ts'
 import { isAfterItsEvent } from '../same-day.ts'
 import {
@@ -76,7 +76,7 @@ function afterWaterChange({ file, check, model }: Question): Answered {
 
 /** Media hold phosphate down while they take it: the fortnight counts from the day on which they are spent. */
 function afterMedia({ file, check, model }: Question): Answered {
-  const placed = needed(textIn(check, 'date') ?? model.mediaPlaced(file), 'media that were placed')
+  const placed = needed(textIn(check, 'date') ?? lastPlaced(file), 'media that were placed')
   const spent = model.mediaExhaustedAfter(file, 365)
   if (isNoModel(spent)) return spent
   if (!Number.isFinite(spent)) return { value: false }

@@ -13,8 +13,8 @@ import {
 } from './answer.ts'
 import { kitStep } from './trends.ts'
 
-/** Growth within this of nothing, per day, is neither. */
-const stillRate = 0.001
+/** A stand that moves by less than this share a day is held where it is; estimate, a third in two months. */
+const stillRate = 0.005
 
 export const modelAnswers: Family = {
   nitrate_equilibrium_before_change_mg_L: {

@@ -4,7 +4,7 @@ import type { CaseFile } from '../case-file.ts'
 import { median } from './courses.ts'
 import { presentOf, withAlgae } from './past-of-case.ts'
 
-/** d⁻¹ of the carbon of the stands: all that they gain and lose, without and with what is grazed. */
+/** d⁻¹ of the carbon of the stands: what grows, and what is left of it after grazing and shedding. */
 export function growth(file: CaseFile, surface: string, algae: string) {
   const { known } = presentOf(withAlgae(file, surface, algae))
   const { model } = known
@@ -13,15 +13,15 @@ export function growth(file: CaseFile, surface: string, algae: string) {
   const each = known.members.map(({ parameters, states, settings }) => {
     equationsOf(model, parameters, settings).rates(states, rates)
     const held = stands.reduce((sum, index) => sum + (states[index] ?? 0), 0)
-    let gross = 0
-    let grazed = 0
+    let grown = 0
+    let gained = 0
     model.fluxes.forEach(({ process, from, to, atom }, k) => {
       if (atom !== 'C') return
       const rate = (rates[k] ?? 0) * (Number(stands.includes(to)) - Number(stands.includes(from)))
-      if (process.id === 'grazing') grazed -= rate
-      else gross += rate
+      gained += rate
+      if (process.id === 'algal-growth') grown += rate
     })
-    return { gross: gross / held, net: (gross - grazed) / held }
+    return { gross: grown / held, net: gained / held }
   })
   const of = (key: 'gross' | 'net') =>
     median(

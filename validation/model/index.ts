@@ -4,7 +4,7 @@ import type { ModelAnswers } from '../model-answers.ts'
 import { budget } from './books.ts'
 import { equilibrium, level, medians } from './courses.ts'
 import { growth } from './growth.ts'
-import { exhaustedAfter, lastPlaced, reboundOfChange } from './media.ts'
+import { exhaustedAfter, reboundOfChange } from './media.ts'
 
 export const holdfastModel: ModelAnswers = {
   budget,
@@ -13,7 +13,6 @@ export const holdfastModel: ModelAnswers = {
   cover: (file, surface, algae, days, lever) =>
     medians(file, { of: 'cover', surface, algae }, [days], lever)[0] ?? Number.NaN,
   equilibrium,
-  mediaPlaced: lastPlaced,
   mediaExhaustedAfter: exhaustedAfter,
   takenByMedia: (file, from, to) =>
     ((budget(file, 'P', from, to).exports.get('ferric_media') ?? 0) * molarMass('PO4')) / molarMass('P'),

@@ -11,27 +11,14 @@ import {
 } from '@holdfast/ecosystem'
 import { openingOn } from '@holdfast/inference'
 import { waterVolume } from '../answers/answer.ts'
-import { anHourLater, dayNumber, isoDate, noon } from '../calendar.ts'
+import { anHourLater, noon } from '../calendar.ts'
 import type { CaseFile } from '../case-file.ts'
-import { eventsOf, poured, routineAt } from '../husbandry.ts'
+import { eventsOf, lastPlaced, poured, routineAt } from '../husbandry.ts'
 import { median, resampled } from './courses.ts'
 import { presentOf } from './past-of-case.ts'
 
 /** Media that take less than this share of what fresh media would take of the same water are spent. */
 const spentShare = 0.1
-
-/** The day on which the media in use were placed: by the log, else by the equipment and its calendar. */
-export function lastPlaced(file: CaseFile): string | undefined {
-  const reactor = file.system.equipment.find(({ kind }) => kind === 'ferric media reactor')
-  const told = eventsOf(file, 'media placed')
-    .filter(({ date }) => date <= file.asof)
-    .at(-1)?.date
-  if (told !== undefined || reactor === undefined) return told
-  const first = dayNumber(typeof reactor.placed === 'string' ? reactor.placed : file.start)
-  const every = reactor.replaced_every_days
-  if (typeof every !== 'number') return isoDate(first)
-  return isoDate(first + every * Math.floor(Math.max(0, dayNumber(file.asof) - first) / every))
-}
 
 /** Median of the days from placing to spent; Infinity where more than half of the members are not spent by then. */
 export function exhaustedAfter(file: CaseFile, daysAhead: number): number {
@@ -43,9 +30,9 @@ export function exhaustedAfter(file: CaseFile, daysAhead: number): number {
   const to = question.asOf + daysAhead
   const days: readonly Day[] = Array.from({ length: Math.floor(to - from) + 1 }, (_, day) => from + day)
   const moments = timeline({ ...question, system: few.model.system, from: Math.min(question.from, from), to })
-  const spent = few.members.map(({ parameters }, index) => {
+  const spent = few.members.map(({ parameters, scores }) => {
     const settings = settingsOn(few.model, moments, from + 1e-6)
-    const start = startOf(few.model, parameters, openingOn(question, from, index), from, settings)
+    const start = startOf(few.model, parameters, openingOn(question, from, scores), from, settings)
     const run = simulate({
       model: few.model,
       parameters,

@@ -46,7 +46,7 @@ export function presentOf(file: CaseFile): { readonly known: Past; readonly ques
   const question = questionOf(file)
   const known = pastOf(file.variantOf ?? file)
   if (file.variantOf === undefined) return { known, question }
-  const model = assemble(surveyed(question))
+  const model = assemble(surveyed(question, question.from))
   if (!sameStates(model, known.model)) return { known: past({ ...question, observations: [] }), question }
   const { from, asOf } = question
   const settings = settingsOn(model, timeline({ ...question, system: model.system, to: asOf, from }), asOf)
