@@ -1,34 +1,58 @@
-/** How an algae kind grows at a surface today, and what holds it back. */
-import { equationsOf, type Model, patches, standAccount, stateIndex } from '@holdfast/ecosystem'
+/** How an algae kind grows at a surface today, and what becomes of it. */
+import {
+  equationsOf,
+  type Model,
+  patches,
+  simulate,
+  standAccount,
+  stateIndex,
+  timeline,
+} from '@holdfast/ecosystem'
+import { fact } from '@holdfast/facts'
 import type { CaseFile } from '../case-file.ts'
 import { median } from './courses.ts'
 import { presentOf, withAlgae } from './past-of-case.ts'
 
-/** d⁻¹ of the carbon of the stands: what grows, and what is left of it after grazing and shedding. */
+/** Days after which a growth or a loss that a survey can see should show. */
+const shows = 14
+
+/** Growth of the stands before grazing, d⁻¹ of their carbon, and what their cover gains in two weeks, 0 where no survey would see it. */
 export function growth(file: CaseFile, surface: string, algae: string) {
-  const { known } = presentOf(withAlgae(file, surface, algae))
+  const { known, question } = presentOf(withAlgae(file, surface, algae))
   const { model } = known
   const stands = standsOf(model, surface, algae)
   const rates = new Float64Array(model.fluxes.length)
+  const cover = known.seen.find(
+    (seen) => seen.quantity === 'cover' && seen.surface === surface && seen.algae === algae,
+  )
+  const to = question.asOf + shows
+  const moments = timeline({ ...question, system: model.system, from: question.asOf, to })
   const each = known.members.map(({ parameters, states, settings }) => {
     equationsOf(model, parameters, settings).rates(states, rates)
     const held = stands.reduce((sum, index) => sum + (states[index] ?? 0), 0)
-    let grown = 0
-    let gained = 0
-    model.fluxes.forEach(({ process, from, to, atom }, k) => {
-      if (atom !== 'C') return
-      const rate = (rates[k] ?? 0) * (Number(stands.includes(to)) - Number(stands.includes(from)))
-      gained += rate
-      if (process.id === 'algal-growth') grown += rate
+    const grown = model.fluxes.reduce(
+      (sum, { process, to: into }, k) =>
+        process.id === 'algal-growth' && stands.includes(into) ? sum + (rates[k] ?? 0) : sum,
+      0,
+    )
+    const { end } = simulate({
+      model,
+      parameters,
+      start: states,
+      settings,
+      from: question.asOf,
+      to,
+      timeline: moments,
     })
-    return { gross: grown / held, net: gained / held }
+    return { gross: grown / held, net: cover ? cover.of(end) - cover.of(states) : 0 }
   })
   const of = (key: 'gross' | 'net') =>
     median(
       each.map((one) => one[key]),
       known.weights.of,
     )
-  return { gross: of('gross'), net: of('net') }
+  const net = of('net')
+  return { gross: of('gross'), net: Math.abs(net) < fact('survey.cover.error').typical ? 0 : net }
 }
 
 function standsOf(model: Model, surface: string, algae: string): readonly number[] {

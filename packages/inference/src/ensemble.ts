@@ -1,17 +1,24 @@
 import type { Model } from '@holdfast/ecosystem'
-import { focusOn } from './focus.ts'
-import { type Draw, drawMember, type Foci } from './members.ts'
+import { drawnNames, drawScores, parametersOf, type Scores } from './members.ts'
+import { normal } from './random.ts'
 import { type Running, stopped } from './running.ts'
+import { assimilate, type Target } from './smoother.ts'
 import { type Weights, weigh } from './weights.ts'
 
-/** What one member came to, and how likely the readings are under it. */
+/** A member to run. */
+export interface Draw {
+  readonly parameters: Float64Array
+  readonly scores: Scores
+}
+
+/** What one member came to, what it says to each reading, and how likely the readings are under it. */
 export interface Tried<T> {
   readonly result: T
+  readonly predicted: Float64Array
   readonly logLikelihood: number
 }
 
 export interface Ensemble<T> {
-  readonly draws: readonly Draw[]
   readonly results: readonly T[]
   readonly weights: Weights
 }
@@ -20,53 +27,54 @@ export interface EnsembleQuestion<T> {
   readonly model: Model
   readonly members: number
   readonly seed: number
-  /** With no reading to weigh by, one round from the prior is all there is to do. */
-  readonly readings: number
+  /** The readings, on the smoother's scale. */
+  readonly targets: readonly Target[]
   readonly try: (draw: Draw, member: number) => Tried<T>
   readonly running: Running
 }
 
-/** Rounds that look where the readings point, before the one that counts. */
-const pilots = 3
-/** Members of a pilot, as share of those of the last round. */
-const pilotShare = 0.5
+/** Each smoothing tells a quarter of the readings; what is left after three, the weights tell exactly. */
+const smoothings = 3
+const inflation = 4
+const leftForWeights = 1 - smoothings / inflation
 
 /**
- * Runs an ensemble over the bands of the facts and weighs it by the readings. Pilot rounds find the few
- * facts that the readings speak of; the last round draws those where they point, corrected by weight.
+ * Runs an ensemble over the bands of the facts. Three rounds move it where the readings point, taking
+ * their errors for normal; the last is weighed by the exact likelihood, with blunders and limits of
+ * detection, raised to what the smoothing left untold. Members are never moved by hand: each is a run of
+ * the assembled system with its own facts.
  */
 export function ensemble<T>(question: EnsembleQuestion<T>): Ensemble<T> {
-  const { members, readings } = question
-  const rounds = readings > 0 ? pilots : 0
-  const sizes = [...Array.from({ length: rounds }, () => Math.ceil(pilotShare * members)), members]
-  const total = sizes.reduce((sum, size) => sum + size, 0)
+  const { model, members, seed, targets } = question
+  const names = drawnNames(model)
+  const rounds = targets.length > 0 && members > 2 ? smoothings : 0
   let done = 0
-  let foci: Foci = new Map()
-  let round: Ensemble<T> | undefined
-  for (const size of sizes) {
-    if (round) foci = focusOn(round.draws, round.weights)
-    round = oneRound(question, size, foci, () => question.running.onProgress(++done / total))
-  }
-  if (!round) throw new Error('An ensemble has one round at least.')
-  return round
-}
-
-function oneRound<T>(question: EnsembleQuestion<T>, size: number, foci: Foci, tick: () => void): Ensemble<T> {
-  const draws: Draw[] = []
-  const results: T[] = []
-  const logs: number[] = []
-  for (let member = 0; member < size; member++) {
-    if (question.running.cancelled()) throw stopped
-    const draw = drawMember(question.model, question.seed, member, foci)
-    const { result, logLikelihood } = question.try(draw, member)
-    draws.push(draw)
-    results.push(result)
-    logs.push(logLikelihood)
-    tick()
-  }
-  const weights = weigh(
-    logs,
-    draws.map(({ logCorrection }) => logCorrection),
+  const total = (rounds + 1) * members
+  let scores: readonly Float64Array[] = Array.from({ length: members }, (_, member) =>
+    Float64Array.from(drawScores(names, seed, member).values()),
   )
-  return { draws, results, weights }
+  const runAll = (): readonly Tried<T>[] =>
+    scores.map((list, member) => {
+      if (question.running.cancelled()) throw stopped
+      const named = new Map(names.map((name, i) => [name, list[i]]))
+      const tried = question.try({ parameters: parametersOf(model, named), scores: named }, member)
+      question.running.onProgress(++done / total)
+      return tried
+    })
+  let tried = runAll()
+  for (let round = 0; round < rounds; round++) {
+    scores = assimilate({
+      scores,
+      predicted: tried.map(({ predicted }) => predicted),
+      targets,
+      inflation,
+      perturbation: (member, target) => normal(seed, member, `error of reading ${target} in round ${round}`),
+    })
+    tried = runAll()
+  }
+  const power = rounds > 0 ? leftForWeights : 1
+  return {
+    results: tried.map(({ result }) => result),
+    weights: weigh(tried.map(({ logLikelihood }) => power * logLikelihood)),
+  }
 }

@@ -1,7 +1,7 @@
 export type * from './answers.ts'
 export { readingInterval } from './kit.ts'
 export { ledgerOf } from './ledger-of.ts'
-export { drawMember } from './members.ts'
+export { drawMember, type Scores } from './members.ts'
 export { openingOn } from './opening.ts'
 export { outlook, outlookFrom } from './outlook.ts'
 export type * from './outlook-types.ts'

@@ -19,13 +19,19 @@ const freedom = 4
  * detection counts as the chance of reading nothing, and never as a value.
  */
 export function logLikelihood(reading: Observation, expected: number): number {
-  // What the equations leave out: a reading is never believed more than the model deserves. It is sized
-  // by the reading, so that a member far off is told which way is nearer.
-  const missing = fact('outlook.model_error').typical * reading.value
-  const kit = kitError(reading.quantity, reading.value)
-  const spread = Math.sqrt(kit * kit + missing * missing)
-  const z = (reading.value - expected) / spread
+  const z = (reading.value - expected) / readingError(reading)
   return reading.belowDetection ? ln(probabilityBelow(z)) : -((freedom + 1) / 2) * ln(1 + (z * z) / freedom)
+}
+
+/**
+ * One spread of what parts a reading from the model: the kit's error and what the equations leave out,
+ * since a reading is never believed more than the model deserves. It is sized by the reading, so that a
+ * member far off is told which way is nearer.
+ */
+export function readingError({ quantity, value }: Observation): number {
+  const missing = fact('outlook.model_error').typical * value
+  const kit = kitError(quantity, value)
+  return Math.sqrt(kit * kit + missing * missing)
 }
 
 /** Chance that a variable of Student's distribution with four degrees of freedom lies below z. */

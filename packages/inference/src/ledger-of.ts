@@ -13,7 +13,7 @@ import {
 import type { BandedLedger, LedgerAnswer, Span } from './answers.ts'
 import { ensemble } from './ensemble.ts'
 import { explanations } from './explain.ts'
-import { likelihoodOf } from './likelihood.ts'
+import { answerable, heldAgainst, targetsOf } from './likelihood.ts'
 import { openingOn } from './opening.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
 import { weightedQuantiles } from './quantiles.ts'
@@ -30,18 +30,20 @@ export function ledgerOf(question: OutlookQuestion, span: Span, running: Running
   const model = assemble(system)
   const { from, to } = span
   const moments = timeline({ ...question, system, from: Math.min(question.from, from), to })
-  const readings = question.observations.filter(({ day }) => day > from + 0.5 && day <= to)
-  const days = [...new Set(readings.map(({ day }) => day))].sort((a, b) => a - b)
-  const seen = seenIn(model)
+  const readings = answerable(
+    question.observations.filter(({ day }) => day > from + 0.5 && day <= to),
+    seenIn(model),
+  )
+  const days = [...new Set(readings.map(({ reading }) => reading.day))].sort((a, b) => a - b)
   const tried = ensemble({
     model,
     members: question.members,
     seed: question.seed,
-    readings: readings.length,
+    targets: targetsOf(readings),
     running,
-    try: ({ parameters }, member) => {
+    try: ({ parameters, scores }) => {
       const settings = settingsOn(model, moments, from)
-      const start = startOf(model, parameters, openingOn(question, from, member), from, settings)
+      const start = startOf(model, parameters, openingOn(question, from, scores), from, settings)
       const run = simulate({
         model,
         parameters,
@@ -55,7 +57,7 @@ export function ledgerOf(question: OutlookQuestion, span: Span, running: Running
       })
       return {
         result: ledger(model, run.marks[0], run.marks[1]),
-        logLikelihood: likelihoodOf(readings, seen, (day) => run.samples[days.indexOf(day)]),
+        ...heldAgainst(readings, (day) => run.samples[days.indexOf(day)]),
       }
     },
   })

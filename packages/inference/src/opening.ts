@@ -2,11 +2,11 @@ import type { Day, Observation, Opening } from '@holdfast/ecosystem'
 import { exp } from '@holdfast/elementary'
 import { coralBands } from '@holdfast/facts'
 import { kitError } from './kit.ts'
+import type { Scores } from './members.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
-import { normal } from './random.ts'
 
 /** The readings nearest to a day, as this member takes them: within what their kits may be off by. */
-export function openingOn(question: OutlookQuestion, day: Day, member: number): Opening {
+export function openingOn(question: OutlookQuestion, day: Day, scores: Scores): Opening {
   const near = (quantity: Observation['quantity']): Observation | undefined =>
     question.observations
       .filter((reading) => reading.quantity === quantity && reading.day <= question.asOf)
@@ -16,7 +16,7 @@ export function openingOn(question: OutlookQuestion, day: Day, member: number): 
       )
   const taken = (quantity: 'nitrate' | 'phosphate'): number => {
     const reading = near(quantity)
-    const draw = normal(question.seed, member, `opening ${quantity}`)
+    const draw = scores.get(`opening ${quantity}`) ?? 0
     if (!reading) return unread(quantity) * exp(draw)
     const error = kitError(quantity, reading.value)
     // Nothing was read: anything up to the limit (or the kit's error, for a zero), the middle in the median.

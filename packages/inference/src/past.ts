@@ -3,16 +3,15 @@ import {
   type Day,
   type Model,
   type Moment,
-  type Observation,
   settingsOn,
   setWater,
   simulate,
   startOf,
   timeline,
 } from '@holdfast/ecosystem'
-import { ensemble, type Tried } from './ensemble.ts'
-import { likelihoodOf } from './likelihood.ts'
-import type { Draw } from './members.ts'
+import { type Draw, ensemble, type Tried } from './ensemble.ts'
+import { type Answerable, answerable, heldAgainst, targetsOf } from './likelihood.ts'
+import type { Scores } from './members.ts'
 import { openingOn } from './opening.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
 import { type Seen, seenIn } from './quantities-seen.ts'
@@ -23,6 +22,8 @@ import { anchorDay, firstDay } from './window.ts'
 
 /** One member of the ensemble, run up to today. */
 export interface Member {
+  /** What it was drawn from. */
+  readonly scores: Scores
   readonly parameters: Float64Array
   readonly states: Float64Array
   readonly settings: Float64Array
@@ -49,27 +50,19 @@ export function past(question: OutlookQuestion, running: Running = quietly): Pas
   const seen = seenIn(model)
   const days = daysBetween(anchor, question.asOf)
   const moments = timeline({ ...question, system, from: Math.min(question.from, begin), to: question.asOf })
-  const recent = question.observations.filter(
-    ({ day, quantity }) =>
-      day > anchor + 0.5 && day <= question.asOf && (quantity !== 'cover' || system.algae.length > 0),
+  const recent = answerable(
+    question.observations.filter(({ day }) => day > anchor + 0.5 && day <= question.asOf),
+    seen,
   )
-  const tried = ensemble({
+  const { results, weights } = ensemble({
     model,
     members: question.members,
     seed: question.seed,
-    readings: recent.length,
-    try: (draw, member) =>
-      runMember({ question, model, moments, anchor, begin, days, seen, recent }, draw, member),
+    targets: targetsOf(recent),
+    try: (draw) => runMember({ question, model, moments, anchor, begin, days, seen, recent }, draw),
     running,
   })
-  return {
-    model,
-    seen,
-    days,
-    members: tried.results,
-    weights: tried.weights,
-    readingsUsed: recent.length,
-  }
+  return { model, seen, days, members: results, weights, readingsUsed: recent.length }
 }
 
 interface MemberQuestion {
@@ -80,14 +73,13 @@ interface MemberQuestion {
   readonly begin: Day
   readonly days: readonly Day[]
   readonly seen: readonly Seen[]
-  readonly recent: readonly Observation[]
+  readonly recent: readonly Answerable[]
 }
 
-function runMember(asked: MemberQuestion, draw: Draw, index: number): Tried<Member> {
+function runMember(asked: MemberQuestion, { parameters, scores }: Draw): Tried<Member> {
   const { question, model, moments, anchor, begin, days, seen, recent } = asked
-  const { parameters } = draw
   let settings = settingsOn(model, moments, begin)
-  let start = startOf(model, parameters, openingOn(question, begin, index), begin, settings)
+  let start = startOf(model, parameters, openingOn(question, begin, scores), begin, settings)
   const run = (from: Day, to: Day, samples: readonly Day[]) =>
     simulate({
       model,
@@ -103,15 +95,16 @@ function runMember(asked: MemberQuestion, draw: Draw, index: number): Tried<Memb
     const before = run(begin, anchor, [])
     start = before.end
     settings = before.settings
-    setWater(model, start, openingOn(question, anchor, index))
+    setWater(model, start, openingOn(question, anchor, scores))
   }
-  const readingDays = [...new Set(recent.map(({ day }) => day))]
+  const readingDays = [...new Set(recent.map(({ reading }) => reading.day))]
   const wanted = [...new Set([...days, ...readingDays])].sort((a, b) => a - b)
   const result = run(anchor, question.asOf, wanted)
   const at = new Map(wanted.map((day, i) => [day, result.samples[i]]))
   return {
-    logLikelihood: likelihoodOf(recent, seen, (day) => at.get(day)),
+    ...heldAgainst(recent, (day) => at.get(day) ?? result.end),
     result: {
+      scores,
       parameters,
       states: result.end,
       settings: result.settings,

@@ -9,17 +9,12 @@ test('members that explain the readings alike weigh alike', () => {
   expect(weights.tempering).toBe(1)
 })
 
-test('where one member explains everything, the readings count for less until a tenth of them counts', () => {
+test('where one member explains everything, the readings count for less until a fifth of them counts', () => {
   const logs = Array.from({ length: 40 }, (_, member) => -10 * member)
   const weights = weigh(logs)
   expect(weights.tempering).toBeLessThan(1)
-  expect(weights.effective).toBeGreaterThanOrEqual(4)
+  expect(weights.effective).toBeGreaterThanOrEqual(8)
   expect(weights.of[0]).toBeGreaterThan(weights.of[1])
-})
-
-test('a member drawn where the readings point weighs less by as much as it was favoured', () => {
-  const [favoured, plain] = weigh([-1, -1], [-Math.log(3), 0]).of
-  expect(plain / favoured).toBeCloseTo(3)
 })
 
 test('quantiles of equal weights are those of the list', () => {

@@ -9,29 +9,25 @@ export interface Weights {
 }
 
 /** Share of the members that must go on counting. */
-const leastEffective = 0.1
+const leastEffective = 0.2
 /** Powers tried, from all of the likelihood downwards. */
 const powers = Array.from({ length: 51 }, (_, step) => 1 - step / 50)
 
 /**
  * Weighs members by how well they explain the readings. Where few would be left, the readings count
- * for less (one power for all) until a tenth of the members still count; the page says so.
- *
- * @param corrections log of what a member must be weighed by for not being drawn from the prior
+ * for less (one power for all) until a fifth of the members still count; the page says so.
  */
-export function weigh(logLikelihoods: readonly number[], corrections?: readonly number[]): Weights {
+export function weigh(logLikelihoods: readonly number[]): Weights {
   const at = (tempering: number): Weights => {
-    const shares = relative(logLikelihoods.map((log, m) => tempering * log + (corrections?.[m] ?? 0)))
+    const shares = relative(logLikelihoods.map((log) => tempering * log))
     const sum = shares.reduce((total, share) => total + share, 0)
     const of = shares.map((share) => share / sum)
     return { of, effective: 1 / of.reduce((total, weight) => total + weight * weight, 0), tempering }
   }
   const wanted = leastEffective * logLikelihoods.length
-  let best = at(1)
   for (const power of powers) {
     const weights = at(power)
     if (weights.effective >= wanted) return weights
-    if (weights.effective > best.effective) best = weights
   }
-  return best
+  return at(0)
 }

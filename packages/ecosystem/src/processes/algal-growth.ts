@@ -61,6 +61,7 @@ export const algalGrowth = process<Growing>({
     transferN: fact('coral.s_nh4', 'L m⁻² d⁻¹'),
     transferP: fact('coral.s_po4', 'L m⁻² d⁻¹'),
     renewal: fact(({ surface }) => surfaceKind(surface.kind).transferShare, '1'),
+    patchLight: fact(({ stand }) => `patch.light.${stand.patch}`, '1'),
     settles: fact('algae.settling_rate', 'd⁻¹'),
   },
   terms: {
@@ -70,7 +71,7 @@ export const algalGrowth = process<Growing>({
     fed: { is: 'least(droop(storeN, leastN, fedN), droop(storeP, leastP, fedP))', unit: '1' },
     // Long days saturate: at most 1.4 times what twelve hours give.
     lit: {
-      is: 'least(hours / halfDay * lightSaturation(selfShaded(light, shade * mass / covered), saturation), 1.4)',
+      is: 'least(hours / halfDay * lightSaturation(selfShaded(light * patchLight, shade * mass / covered), saturation), 1.4)',
       unit: '1',
     },
     speed: { is: 'fastest * q10(warming, temperature) * lit * fed', unit: 'd⁻¹' },

@@ -1,6 +1,6 @@
 import { convert } from '@holdfast/quantities'
 import { outside, water } from '../accounts/index.ts'
-import { notModelled } from '../assemble/not-modelled.ts'
+import { takesNutrients } from '../assemble/not-modelled.ts'
 import { fact, move, process, setting } from '../declare/index.ts'
 import type { System, WaterChangeRoutine } from '../system.ts'
 import { type InSystem, nitrate, phosphate } from './readings.ts'
@@ -34,7 +34,7 @@ export const unexplainedLoss = process<InSystem>({
   title: 'Not explained yet',
   says: 'What leaves the water by ways that are not modelled yet: sand and rock, corals, filters. Only your readings tell how much.',
   source: 'holdfast-estimate',
-  each: (system) => (notModelled(system).length > 0 ? [{ name: '', of: { system } }] : []),
+  each: (system) => (takesNutrients(system) ? [{ name: '', of: { system } }] : []),
   reads: {
     nitrate,
     phosphate,
@@ -45,7 +45,7 @@ export const unexplainedLoss = process<InSystem>({
     lossOfN: fact('unexplained.nitrate', '1'),
     halfNitrate: fact('den.ks', 'µmol L⁻¹'),
     lossOfP: fact('unexplained.phosphate', '1'),
-    halfPhosphate: fact('coral.ks_po4', 'µmol L⁻¹'),
+    halfPhosphate: fact('unexplained.half_phosphate', 'µmol L⁻¹'),
   },
   transfers: [
     move({

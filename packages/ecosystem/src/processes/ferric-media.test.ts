@@ -1,0 +1,69 @@
+import { expect, test } from 'vitest'
+import { run } from '../testing/run.ts'
+import { box } from '../testing/systems.ts'
+
+/** A fed tank of 300 L whose only ways out are ferric media and half of the water every week. */
+const fed = (mass_g: number) =>
+  run({
+    system: {
+      ...box,
+      vessels: [{ id: 'display', kind: 'display', volume_L: 300 }],
+      animals: [{ kind: 'mixed reef fish', count: 6, mass_g: 10, role: 'fish' }],
+      feeds: [{ kind: 'dry pellet', g_per_day: 2, N_mass_fraction: 0.07, P_mass_fraction: 0.012 }],
+      equipment: [
+        { kind: 'water change', volume_L: 150, every_days: 7 },
+        { kind: 'ferric media reactor', mass_g, flow_L_per_hour: 100 },
+      ],
+    },
+    days: 300,
+    opening: { nitrate_mg_L: 5, phosphate_mg_L: 0.1 },
+  })
+
+/** First day by which the media took in the week before less than a tenth of what they took in the first week. */
+function exhaustedAfter(mass_g: number): number {
+  const held = fed(mass_g).course('media.ferric/P')
+  const weekly = held.map((amount, day) => (day < 7 ? Number.POSITIVE_INFINITY : amount - held[day - 7]))
+  return weekly.findIndex((taken) => taken < held[7] / 10)
+}
+
+test('ferric media in a fed tank exhaust: in the end they take less than a tenth of what they took when fresh', () => {
+  const days = exhaustedAfter(50)
+  expect(days).toBeGreaterThan(14)
+  expect(days).toBeLessThan(180)
+})
+
+test('twice the media last about twice as long', () => {
+  const ratio = exhaustedAfter(100) / exhaustedAfter(50)
+  expect(ratio).toBeGreaterThan(1.6)
+  expect(ratio).toBeLessThan(2.4)
+})
+
+test('loaded media give phosphate back to poorer water', () => {
+  const { course } = run({
+    system: { ...box, equipment: [{ kind: 'ferric media reactor', mass_g: 2, flow_L_per_hour: 50 }] },
+    days: 60,
+    opening: { nitrate_mg_L: 5, phosphate_mg_L: 1 },
+    events: [{ day: 30, kind: 'water change', volume_L: 45 }],
+  })
+  const held = course('media.ferric/P')
+  const water = course('water.phosphate/P')
+  expect(held[60]).toBeLessThan(0.9 * held[30])
+  expect(water[60]).toBeGreaterThan(0.3 * water[30])
+})
+
+test('with media on and no feed phosphate falls to zero smoothly: no rise, no limit, nothing clipped', () => {
+  const hourly = Array.from({ length: 60 * 24 + 1 }, (_, hour) => hour / 24)
+  const { concentrations, statistics } = run({
+    system: { ...box, equipment: [{ kind: 'ferric media reactor', mass_g: 100, flow_L_per_hour: 50 }] },
+    days: 60,
+    opening: { nitrate_mg_L: 5, phosphate_mg_L: 0.1 },
+    samples: hourly,
+  })
+  const phosphate = concentrations('water.phosphate/P')
+  expect(statistics.limited).toBe(0)
+  expect(Math.min(...phosphate)).toBeGreaterThanOrEqual(0)
+  // 0.001 µmol/L is what the error control does not look at.
+  const rises = phosphate.filter((value, hour) => hour > 0 && value > phosphate[hour - 1] + 1e-3)
+  expect(rises).toEqual([])
+  expect(phosphate[60 * 24]).toBeLessThan(0.001 * phosphate[0])
+})

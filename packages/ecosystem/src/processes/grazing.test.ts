@@ -1,0 +1,116 @@
+import { algaeKinds, consumptionId, fact, grazers, taste } from '@holdfast/facts'
+import { expect, test } from 'vitest'
+import { assemble, typicalParameters } from '../assemble/assemble.ts'
+import { stateIndex } from '../assemble/model.ts'
+import { equationsOf } from '../simulate/equations-of.ts'
+import type { Surface, System } from '../system.ts'
+import { moved, nothingUnexplained, run } from '../testing/run.ts'
+import { box, plate, reef } from '../testing/systems.ts'
+import { reaches } from './grazing.ts'
+
+/** Dry algae one animal takes in a day where one kind stands in plenty, g; at 25 °C. */
+function offeredAlone(taxon: string, kind: string): number | undefined {
+  const system: System = {
+    ...box,
+    surfaces: [{ ...plate, area_m2: 100 }],
+    algae: [{ kind, surface: 'plate', cover: 1 }],
+    animals: [{ kind: taxon, taxon, count: 1, role: 'grazer' }],
+  }
+  const model = assemble(system)
+  if (!model.blocks.some(({ process }) => process.id === 'grazing')) return undefined
+  const parameters = typicalParameters(model)
+  const carbonContent = parameters[model.parameters.findIndex((one) => one.fact === `algae.${kind}.tissue_C`)]
+  const y = new Float64Array(model.states.length)
+  const stands = ['open', 'half_hidden', 'hidden'].map((patch) => `plate.${kind}.${patch}`)
+  for (const stand of stands) {
+    y[stateIndex(model, `cover.${stand}`)] = 1
+    // Far thicker than a full stand: no want of food can be the reason for eating less.
+    y[stateIndex(model, `surface.${stand}/C`)] = 1e12 * carbonContent
+  }
+  const out = new Float64Array(model.fluxes.length)
+  equationsOf(model, parameters, model.settings.values).rates(y, out)
+  const carbon = model.fluxes.reduce(
+    (sum, flux, k) => (flux.process.id === 'grazing' && flux.atom === 'C' ? sum + out[k] : sum),
+    0,
+  )
+  return carbon / carbonContent
+}
+
+const pairs = grazers().flatMap(({ taxon }) => algaeKinds().map(({ key }) => [taxon, key] as const))
+
+test('of a kind offered alone in plenty each animal eats taste times appetite, never more', () => {
+  const wrong = pairs.flatMap(([taxon, kind]) => {
+    const eaten = offeredAlone(taxon, kind)
+    if (eaten === undefined) return []
+    const left = fact(
+      `grazing.appetite_left.${grazers().find((one) => one.taxon === taxon)?.appetite}`,
+    ).typical
+    const most = taste(taxon, kind).preference * fact(consumptionId(taxon)).typical * left
+    return eaten > most * (1 + 1e-12) || eaten < 0.99 * most ? [`${taxon}, ${kind}: ${eaten} of ${most}`] : []
+  })
+  expect(wrong).toEqual([])
+})
+
+test('an animal that has no taste for a kind takes none of it', () => {
+  const refused = pairs.filter(([taxon, kind]) => taste(taxon, kind).preference === 0)
+  expect(refused.length).toBeGreaterThan(10)
+  expect(refused.filter(([taxon, kind]) => offeredAlone(taxon, kind) !== undefined)).toEqual([])
+})
+
+const behindComb: Surface = { ...plate, kind: 'plumbing_overflow', enclosed: true, opening_mm: 5 }
+const snail = (size_cm: number) => ({
+  kind: 'trochus snail',
+  taxon: 'Trochus histrio',
+  count: 40,
+  adult_size_cm: size_cm,
+  role: 'grazer' as const,
+})
+
+test('a surface behind a comb of 5 mm gets no grazing from a snail of 3 cm, and some from one of 8 mm', () => {
+  const patches = ['open', 'half_hidden', 'hidden'] as const
+  expect(patches.map((patch) => reaches(behindComb, 'Trochus histrio', patch, 3))).toEqual([
+    false,
+    false,
+    false,
+  ])
+  const eaten = (size_cm: number) =>
+    moved(
+      run({
+        system: {
+          ...box,
+          surfaces: [behindComb],
+          algae: [{ kind: 'hair_green', surface: 'plate', cover: 1 }],
+          animals: [snail(size_cm)],
+        },
+        days: 30,
+      }).ledger,
+      { process: 'grazing', atom: 'C' },
+    )
+  expect(eaten(3)).toBe(0)
+  expect(eaten(0.8)).toBeGreaterThan(0)
+})
+
+/** The third year: in the first ones the stock of algae itself moves with the number of mouths. */
+function thirdYear(times: number) {
+  const system = {
+    ...reef,
+    animals: reef.animals.map((one) => (one.role === 'grazer' ? { ...one, count: one.count * times } : one)),
+  }
+  const outcome = run({ system, days: 1095, samples: [], marks: [730, 1095], facts: nothingUnexplained })
+  const exported = (atom: string) =>
+    outcome.ledger.rows
+      .filter((row) => row.atom === atom && row.to.startsWith('outside.'))
+      .reduce((sum, row) => sum + row.amount_umol, 0)
+  const cover = outcome.model.states.reduce(
+    (sum, state, k) => (state.kind === 'plain' ? sum + outcome.end[k] : sum),
+    0,
+  )
+  return { cover, N: exported('N'), P: exported('P') }
+}
+
+test('twice the snails change the cover much and what leaves the system hardly: grazers hold down, they do not export', () => {
+  const [some, twice] = [thirdYear(1.5), thirdYear(3)]
+  expect(twice.cover).toBeLessThan(0.8 * some.cover)
+  expect(Math.abs(twice.N / some.N - 1)).toBeLessThan(0.05)
+  expect(Math.abs(twice.P / some.P - 1)).toBeLessThan(0.05)
+})
