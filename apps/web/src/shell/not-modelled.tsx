@@ -3,10 +3,12 @@ import type { LedgerAnswer, OutlookAnswer } from '../worker/answers.ts'
 interface NotModelledOf {
   readonly ledger: LedgerAnswer | undefined
   readonly outlook: OutlookAnswer | undefined
+  /** About entries of the log. */
+  readonly remarks: readonly string[]
 }
 
 /** What this system has and no process covers yet, and what the outlook has to say about itself. */
-export function NotModelled({ ledger, outlook }: NotModelledOf) {
+export function NotModelled({ ledger, outlook, remarks: ofLog }: NotModelledOf) {
   const left = ledger?.ledger.notModelled
   const remarks = outlook?.outlook.remarks ?? []
   return (
@@ -24,6 +26,12 @@ export function NotModelled({ ledger, outlook }: NotModelledOf) {
         <>
           <h3>About the outlook</h3>
           <Lines lines={remarks} />
+        </>
+      )}
+      {ofLog.length > 0 && (
+        <>
+          <h3>About your log</h3>
+          <Lines lines={ofLog} />
         </>
       )}
     </section>

@@ -67,7 +67,7 @@ export function Water({ data }: { readonly data: SystemData }) {
           onBack={() => settle(start)}
         />
       </div>
-      <NotModelled ledger={ledger} outlook={now.answer} />
+      <NotModelled ledger={ledger} outlook={now.answer} remarks={data.remarks} />
     </>
   )
 }

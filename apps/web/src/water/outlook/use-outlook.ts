@@ -28,13 +28,14 @@ export function useOutlook(base: OutlookAsked, asked: OutlookAsked, moving: bool
   const rough = useDesk('let end', hear)
   const whole = useDesk('let end', hear)
   useEffect(() => rough.ask({ ...asked, outlook: { ...asked.outlook, members: coarseMembers } }), [asked])
-  // While the finger moves, the whole ensemble waits.
-  useEffect(() => {
-    if (!moving) whole.ask(asked)
-  }, [asked, moving])
-
   const hash = inputsHash(asked)
   const found = best(held, hash)
+  const roughThere = found !== undefined
+  // The whole ensemble waits while the finger moves, and for the rough answer, which it would only slow down.
+  useEffect(() => {
+    if (!moving && roughThere) whole.ask(asked)
+  }, [asked, moving, roughThere])
+
   const working = found ? whole.state.working : (rough.state.working ?? whole.state.working)
   return {
     now: {
