@@ -113,7 +113,7 @@ export class Integrator {
     this.sinceRadius = radiusHolds
     while (day < to) {
       const left = to - day
-      let step = Math.min(this.step, this.settings.longest)
+      let step = Math.max(this.settings.shortest, Math.min(this.step, this.settings.longest))
       // Two halves rather than a whole and a crumb.
       if (step >= left) step = left
       else if (step > left / 2) step = left / 2
@@ -159,10 +159,12 @@ export class Integrator {
       this.fastest = spectralRadius(equations, y, this.slope0, weight, this.radius)
       this.sinceRadius = 0
     }
-    const stages = stagesFor(step, this.fastest)
+    if (!Number.isFinite(this.fastest)) throw new NotANumber(y)
+    let stages = stagesFor(step, this.fastest)
     if (stages > mostStages) {
-      this.step = step / 2
-      return [false, 1]
+      if (step > settings.shortest) return this.reject(step / 2)
+      // A run must end: what is too fast even for the shortest step is left to the limiter.
+      stages = mostStages
     }
     this.stages(step, stages)
     const sums = this.flows[2]

@@ -1,4 +1,4 @@
-import { gramsPerMole } from '@holdfast/quantities'
+import { molarMass } from '@holdfast/quantities'
 import { describe, expect, test } from 'vitest'
 import { moved, nothingUnexplained, run } from '../testing/run.ts'
 import { box, plate, reef } from '../testing/systems.ts'
@@ -11,7 +11,7 @@ const young = {
 }
 
 describe('a cycle with ammonium chloride on new rock', () => {
-  const dosed = (1.5 / gramsPerMole('NH4Cl')) * 1e6
+  const dosed = (1.5 / molarMass('NH4Cl')) * 1e6
   const { course, marks, model } = run({
     system: young,
     days: 120,

@@ -37,7 +37,7 @@ export function steadyGrowth(kind: string, water: { readonly N: number; readonly
   const at = (id: string): number => stateIndex(model, id)
   const y = new Float64Array(model.states.length)
   const mass = 0.1
-  y[at('cover.plate.' + `${kind}.open`)] = 1
+  y[at(`cover.plate.${kind}.open`)] = 1
   y[at(`${stand}/C`)] = mass * of(`algae.${kind}.tissue_C`)
   y[at(`${stand}/N`)] = mass * of(`algae.${kind}.quota_N_max`)
   y[at(`${stand}/P`)] = mass * of(`algae.${kind}.quota_P_max`)

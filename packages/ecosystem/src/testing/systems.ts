@@ -1,4 +1,4 @@
-import type { System } from '../system.ts'
+import type { Surface, System } from '../system.ts'
 
 /** An invented reef of 600 L with everything that is modelled switched on. */
 export const reef: System = {
@@ -86,4 +86,15 @@ export const box: System = {
   equipment: [],
   animals: [],
   algae: [],
+}
+
+/** A square metre of lit rock face for the box. */
+export const plate: Surface = {
+  id: 'plate',
+  vessel: 'display',
+  kind: 'rock_face',
+  area_m2: 1,
+  light_umol_m2_s: 200,
+  light_h_per_day: 10,
+  age_days: 900,
 }

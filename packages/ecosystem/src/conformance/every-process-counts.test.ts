@@ -1,0 +1,71 @@
+import { expect, test } from 'vitest'
+import { assemble, typicalParameters } from '../assemble/assemble.ts'
+import { stateIndex } from '../assemble/model.ts'
+import { processes } from '../processes/index.ts'
+import { simulate, timeline } from '../simulate/index.ts'
+import { startOf } from '../start/start.ts'
+import { run } from '../testing/run.ts'
+import { reef } from '../testing/systems.ts'
+
+/**
+ * The parameters that are factors of everything the process does; with them at nothing the process stops.
+ * Nitrifiers stop where the water does not reach them.
+ */
+const stops: Readonly<Record<string, readonly string[]>> = {
+  settling: ['min.settling'],
+  mineralisation: ['min.detritus.k_fast', 'min.detritus.k_slow'],
+  'dissolved-organics': ['min.doc.k_labile', 'min.doc.k_semilabile'],
+  'ammonia-oxidation': ['coral.s_nh4'],
+  'nitrite-oxidation': ['coral.s_nh4'],
+  'nitrifier-decay': ['nit.aob.decay', 'nit.nob.decay'],
+  'foam-fractionation': ['foam.k.tank'],
+  'carbonate-sorption': ['sorb.k_fast', 'sorb.k_slow'],
+  'ferric-media': ['fe.klump'],
+  'algal-growth': ['algae.hair_green.growth', 'alg.resp'],
+  'algal-shedding': ['algae.hair_green.shed'],
+  grazing: ['grazer.trochus_histrio.consumption'],
+  'unexplained-loss': ['unexplained.nitrate', 'unexplained.phosphate'],
+}
+/** These run on what is fed or poured, not on a parameter. */
+const byHusbandry = ['feeding', 'top-off']
+
+const rowsOf = (process: string, facts: Readonly<Record<string, number>>) =>
+  run({ system: reef, days: 10, facts }).ledger.rows.filter((row) => row.process === process)
+
+test('each process is listed with what stops it, or as driven by husbandry', () => {
+  expect([...Object.keys(stops), ...byHusbandry].sort()).toEqual(processes.map(({ id }) => id).sort())
+})
+
+test.each(Object.entries(stops))(
+  '%s is in the books, and gone from them when its rate is nothing',
+  (id, facts) => {
+    expect(rowsOf(id, {}).length).toBeGreaterThan(0)
+    expect(rowsOf(id, Object.fromEntries(facts.map((fact) => [fact, 0])))).toEqual([])
+  },
+)
+
+test.each(byHusbandry)('%s is in the books', (id) => {
+  expect(rowsOf(id, {}).length).toBeGreaterThan(0)
+})
+
+test('every parameter of the reef moves the books', () => {
+  const model = assemble(reef)
+  const usual = typicalParameters(model)
+  const start = startOf(model, usual, { nitrate_mg_L: 5, phosphate_mg_L: 0.05 }, 0)
+  // Fresh media take whatever the pump brings; only used ones ask how much they hold.
+  start[stateIndex(model, 'media.ferric/P')] = 30_000
+  const events = [{ day: 1, kind: 'animals added', taxon: 'Trochus histrio', count: 1, mass_g: 9 } as const]
+  const happens = timeline({ system: reef, events, from: 0, to: 2, asOf: 0 })
+  const books = (parameters: Float64Array): string => {
+    const run = simulate({ model, parameters, start, from: 0, to: 2, timeline: happens, marks: [2] })
+    const [{ flows, eventFlows }] = run.marks
+    return [...flows, ...eventFlows].join(' ')
+  }
+  const known = books(usual)
+  const idle = model.parameters.filter((_, k) => {
+    const other = Float64Array.from(usual)
+    other[k] *= 0.9
+    return books(other) === known
+  })
+  expect(idle.map(({ fact }) => fact)).toEqual([])
+})
