@@ -21,7 +21,7 @@ afterAll(async () => {
 
 describe('the app that ships', () => {
   it('works out ledger and outlook with the model in its workers, under the content policy', async () => {
-    const { page, complaints } = await visit(browser, server.address)
+    const { page, complaints } = await visit(browser, `${server.address}?span=30`)
     expect(await page.locator('.river').count()).toBe(2)
     expect(await page.locator('.fan').count()).toBeGreaterThanOrEqual(2)
     expect(await page.locator('.issue').count()).toBe(0)
@@ -37,7 +37,7 @@ describe('the app that ships', () => {
   }, 120_000)
 
   it('stops a long run when it is told to, and says so', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(browser, server.address, { rivers: false })
     await page.getByRole('button', { name: 'Stop it' }).first().click({ timeout: 60_000 })
     const issue = page.locator('.issue').first()
     await issue.waitFor()

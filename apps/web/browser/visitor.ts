@@ -17,10 +17,17 @@ export async function startBrowser(): Promise<Browser> {
   return chromium.launch({ executablePath, args: browserFlags() })
 }
 
+export interface Look {
+  readonly width?: number
+  readonly scheme?: 'light' | 'dark'
+  /** Whether the visit begins only when the rivers are there. */
+  readonly rivers?: boolean
+}
+
 export async function visit(
   browser: Browser,
   address: string,
-  { width = 1280, scheme = 'light' }: { readonly width?: number; readonly scheme?: 'light' | 'dark' } = {},
+  { width = 1280, scheme = 'light', rivers = true }: Look = {},
 ): Promise<Visit> {
   const context = await browser.newContext({
     viewport: { width, height: 844 },
@@ -43,7 +50,7 @@ export async function visit(
   await page.goto(address)
   // The model takes its time on a machine that is busy with other tests.
   await page.locator('.fan').first().waitFor({ timeout: 60_000 })
-  await page.locator('.river').first().waitFor({ timeout: 60_000 })
+  if (rivers) await page.locator('.river').first().waitFor({ timeout: 90_000 })
   await page.evaluate(() => document.fonts.ready)
   return { page, complaints }
 }
