@@ -20,7 +20,7 @@ export async function buildServer(): Promise<string> {
       ssr: join(root, 'apps/server/src/main.ts'),
       target: 'node20.19',
       outDir: folder,
-      rolldownOptions: { output: { entryFileNames: 'server.mjs' } },
+      rolldownOptions: { output: { entryFileNames: 'server.mjs' }, checks: { bundlerTimings: false } },
     },
   })
   return join(folder, 'server.mjs')

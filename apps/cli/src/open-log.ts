@@ -1,0 +1,61 @@
+import { homedir } from 'node:os'
+import { type Logbook, Refused, type Stored } from '@holdfast/logbook'
+import { dataFolder, openLogbook } from '@holdfast/logbook/sqlite'
+import { refuse } from './refuse.ts'
+import { type SystemLog, systemLog } from './system-log.ts'
+
+/** Where the log lives, if the keeper names it. */
+export interface Where {
+  readonly data?: string
+}
+
+/** Opens the log, does the work, and closes the log in any case. @throws Refused when it cannot be opened */
+export async function withLog<Result>(
+  { data }: Where,
+  work: (logbook: Logbook) => Promise<Result>,
+): Promise<Result> {
+  const usual = dataFolder({ platform: process.platform, home: homedir(), env: process.env })
+  const opened = openLogbook({ folder: data ?? usual })
+  if (!opened.ok) throw new Refused(opened.issues)
+  try {
+    return await work(opened.logbook)
+  } finally {
+    await opened.logbook.close()
+  }
+}
+
+/** A system, its log, and all that was stored of it. */
+export interface ChosenSystem {
+  readonly log: SystemLog
+  readonly stored: readonly Stored[]
+}
+
+/** Every system that is described. */
+export async function allSystems(logbook: Logbook): Promise<readonly ChosenSystem[]> {
+  const ids = await logbook.systems()
+  const read = await Promise.all(ids.map((id) => logbook.read({ system: id })))
+  return read.flatMap((stored) => {
+    const log = systemLog(stored)
+    return log === undefined ? [] : [{ log, stored }]
+  })
+}
+
+/**
+ * The system named, or the only one there is.
+ *
+ * @throws Refused when there is none, no such one, or several and none named
+ */
+export async function chooseSystem(logbook: Logbook, id: string | undefined): Promise<ChosenSystem> {
+  const systems = await allSystems(logbook)
+  const ids = systems.map(({ log }) => log.system.id)
+  if (systems.length === 0) {
+    const next = 'Describe one in a file and run "holdfast system add FILE".'
+    throw refuse('no-system', 'System', 'there is none in this log yet', 'A system that is described.', next)
+  }
+  const [only] = systems
+  if (id === undefined && only !== undefined && systems.length === 1) return only
+  const found = systems.find(({ log }) => log.system.id === id)
+  if (found !== undefined) return found
+  const got = id === undefined ? `there are ${systems.length}` : `"${id}" is not in this log`
+  throw refuse('which-system', 'System', got, `There are: ${ids.join(', ')}.`, 'Name one with --system.')
+}

@@ -1,0 +1,74 @@
+import { Command, Option } from 'commander'
+import { importCommand } from './commands/import-sheet.ts'
+import { systemAdd, systemList, systemShow } from './commands/system.ts'
+import { undoImport } from './commands/undo-import.ts'
+import { answer, date, waterChange, wholeNumber } from './options.ts'
+import type { Terminal } from './terminal.ts'
+
+const after = `
+Where the log lives: --data, else HOLDFAST_DATA, else the usual place of the platform.
+Results go to the standard output, errors and progress to the standard error.
+With --json a command prints one JSON document; keys carry their units.
+
+Exit codes: 0 fine, 1 an error (its words say what to do), 2 a question is open and nothing is stored,
+130 stopped by Ctrl-C.
+
+Examples:
+  holdfast system add reef.json --from 2026-01-04
+  holdfast import tests.csv --preview
+  holdfast import tests.csv --answer nitrate-form:B=NO3 --yes
+  holdfast ledger --from 2026-03-01 --to 2026-03-31 --atom P
+  holdfast outlook --days 56 --water-change "60 L / 14 d"
+`
+
+/** The commands; each action sets the exit code through `end` when it is not 0. */
+export function program(terminal: Terminal, end: (code: number) => void): Command {
+  const holdfast = new Command('holdfast')
+    .description('The ledger of a reef aquarium’s nutrients and the outlook of its water, from your own log.')
+    .addHelpText('after', after)
+    .configureOutput({ writeErr: terminal.err })
+    .exitOverride()
+  const command = (parent: Command, name: string, says: string): Command =>
+    parent
+      .command(name)
+      .description(says)
+      .option('--data <folder>', 'where the log lives')
+      .option('--json', 'one JSON document for programs')
+
+  command(holdfast, 'import <file>', 'Take readings and notes over from a spreadsheet saved as text (CSV).')
+    .option('--system <id>', 'whose readings they are; needed when there are several')
+    .option('--answer <question=option>', 'answer to a question of the sheet; repeat for each', answer, {})
+    .option('--preview', 'say what was understood and store nothing')
+    .option('--yes', 'store without asking')
+    .action(async (file, options) => end(await importCommand(file, options, terminal)))
+  command(holdfast, 'undo-import <batch>', 'Take an import back as a whole.').action((batch, options) =>
+    undoImport(batch, options, terminal),
+  )
+
+  const system = holdfast.command('system').description('Describe systems and look at them.')
+  command(system, 'add <file>', 'Store the description of a system (a JSON document).')
+    .option('--from <date>', 'day from which it holds (default: today)', date)
+    .option('--mend', 'mends what was said before, where nothing changed in the tank')
+    .action((file, options) => systemAdd(file, options, terminal))
+  command(system, 'list', 'The systems of this log.').action((options) => systemList(options, terminal))
+  command(system, 'show [id]', 'The description that holds on the last day of the log.').action(
+    (id, options) => systemShow(id, options, terminal),
+  )
+
+  // The model is loaded by the commands that run it; the others start without.
+  const run = (name: string, says: string): Command =>
+    command(holdfast, name, says)
+      .option('--system <id>', 'which system; needed when there are several')
+      .option('--members <count>', 'runs over the bands of the facts', wholeNumber(1, 10_000), 100)
+      .option('--seed <number>', 'the same seed gives the same answer', wholeNumber(0, 4_294_967_295), 1)
+  run('ledger', 'What came in, went out and was stored, mg per day.')
+    .option('--from <date>', 'first day (default: that of the log)', date)
+    .option('--to <date>', 'last day (default: that of the log)', date)
+    .addOption(new Option('--atom <atom>', 'one atom only').choices(['N', 'P', 'C']))
+    .action(async (options) => (await import('./commands/ledger.ts')).ledgerCommand(options, terminal))
+  run('outlook', 'The water and the algae in the days to come.')
+    .option('--days <count>', 'how far ahead', wholeNumber(1, 730), 56)
+    .option('--water-change <routine>', 'as if so much were changed, such as "60 L / 14 d"', waterChange)
+    .action(async (options) => (await import('./commands/outlook.ts')).outlookCommand(options, terminal))
+  return holdfast
+}

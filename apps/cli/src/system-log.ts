@@ -1,0 +1,74 @@
+import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
+import { observationsAndEvents, type Stored, standing, systemAt } from '@holdfast/logbook'
+import { dateOf, dayAt } from './civil-day.ts'
+
+/** A system with its log, as the model and the pages take it. */
+export interface SystemLog {
+  readonly system: System
+  readonly observations: readonly Observation[]
+  readonly events: readonly Event[]
+  /** The day of the first entry, at noon or at its first reading. */
+  readonly from: Day
+  /** The end of the last day with an entry, so that a log of the past still has an outlook. */
+  readonly asOf: Day
+  /** Entries that stand, descriptions included, in the order of receipt. */
+  readonly entries: readonly Stored[]
+  /** Sentences for people: what was taken though the log does not quite say it, and what was left out. */
+  readonly remarks: readonly string[]
+}
+
+/**
+ * Puts the entries of one system together.
+ *
+ * A log that reaches further back than its first description is read with that description, and says
+ * so in a remark.
+ *
+ * @param stored  the entries of one system in the order of receipt
+ * @returns undefined where no entry that stands describes the system
+ */
+export function systemLog(stored: readonly Stored[]): SystemLog | undefined {
+  const entries = standing(stored)
+  const descriptions = entries.flatMap((entry) => (entry.kind === 'system' ? [entry.at.slice(0, 10)] : []))
+  if (descriptions.length === 0) return undefined
+  const earliest = descriptions.reduce((a, b) => (a < b ? a : b))
+  const written = entries.filter((entry) => entry.kind !== 'system').map(({ at }) => at.slice(0, 10))
+  const dates = (written.length > 0 ? written : descriptions).toSorted()
+  const [first = earliest] = dates
+  const last = dates.at(-1) ?? earliest
+  const newest = stored.reduce((latest, { knownAt }) => (knownAt > latest ? knownAt : latest), '')
+  const system = systemAt(stored, last < earliest ? earliest : last, newest)
+  if (system === undefined) return undefined
+  const { observations, events, notUsed } = observationsAndEvents(stored, system.timeZone)
+  const noon = dayAt(first, 12, system.timeZone)
+  return {
+    system,
+    observations,
+    events,
+    from: [...observations, ...events].reduce((day, one) => Math.min(day, one.day), noon),
+    // Half a minute before midnight: every reading of the day is past, and it is still that day.
+    asOf: dayAt(last, 24 - 0.5 / 60, system.timeZone),
+    entries,
+    remarks: [
+      ...(first < earliest
+        ? [
+            `The system is described from ${earliest} on; the days from ${first} are read with that description.`,
+          ]
+        : []),
+      ...leftOut(notUsed.map(({ why }) => why)),
+    ],
+  }
+}
+
+/** What the model cannot use yet, one sentence a reason; quantities it does not observe are no surprise. */
+function leftOut(reasons: readonly string[]): readonly string[] {
+  const telling = reasons.filter((why) => why !== 'not observed by the model')
+  return [...new Set(telling)].map((why) => {
+    const count = telling.filter((one) => one === why).length
+    return `${count} ${count === 1 ? 'entry was' : 'entries were'} not used: ${why}.`
+  })
+}
+
+/** ISO dates of the first and the last day of a log. */
+export function spanInDates({ from, asOf, system }: Pick<SystemLog, 'from' | 'asOf' | 'system'>) {
+  return { from: dateOf(from, system.timeZone), to: dateOf(asOf, system.timeZone) }
+}
