@@ -33,10 +33,9 @@ export interface EnsembleQuestion<T> {
   readonly running: Running
 }
 
-/** Each smoothing tells a quarter of the readings; what is left after three, the weights tell exactly. */
-const smoothings = 3
-const inflation = 4
-const leftForWeights = 1 - smoothings / inflation
+/** Each smoothing tells this share of the readings, the first ones little; what is left the weights tell exactly. */
+const told = [0.08, 0.12, 0.2, 0.2]
+const leftForWeights = 1 - told.reduce((sum, share) => sum + share, 0)
 
 /**
  * Runs an ensemble over the bands of the facts. Three rounds move it where the readings point, taking
@@ -47,9 +46,9 @@ const leftForWeights = 1 - smoothings / inflation
 export function ensemble<T>(question: EnsembleQuestion<T>): Ensemble<T> {
   const { model, members, seed, targets } = question
   const names = drawnNames(model)
-  const rounds = targets.length > 0 && members > 2 ? smoothings : 0
+  const rounds = targets.length > 0 && members > 2 ? told : []
   let done = 0
-  const total = (rounds + 1) * members
+  const total = (rounds.length + 1) * members
   let scores: readonly Float64Array[] = Array.from({ length: members }, (_, member) =>
     Float64Array.from(drawScores(names, seed, member).values()),
   )
@@ -62,17 +61,17 @@ export function ensemble<T>(question: EnsembleQuestion<T>): Ensemble<T> {
       return tried
     })
   let tried = runAll()
-  for (let round = 0; round < rounds; round++) {
+  for (const [round, share] of rounds.entries()) {
     scores = assimilate({
       scores,
       predicted: tried.map(({ predicted }) => predicted),
       targets,
-      inflation,
+      inflation: 1 / share,
       perturbation: (member, target) => normal(seed, member, `error of reading ${target} in round ${round}`),
     })
     tried = runAll()
   }
-  const power = rounds > 0 ? leftForWeights : 1
+  const power = rounds.length > 0 ? leftForWeights : 1
   return {
     results: tried.map(({ result }) => result),
     weights: weigh(tried.map(({ logLikelihood }) => power * logLikelihood)),

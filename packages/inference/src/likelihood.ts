@@ -1,6 +1,6 @@
 import type { Day, Observation } from '@holdfast/ecosystem'
 import { ln } from '@holdfast/elementary'
-import { kitError, logLikelihood, readingError } from './kit.ts'
+import { logLikelihood, readingError } from './kit.ts'
 import type { Seen } from './quantities-seen.ts'
 import type { Target } from './smoother.ts'
 
@@ -37,13 +37,13 @@ export function heldAgainst(
 export const targetsOf = (readings: readonly Answerable[]): readonly Target[] =>
   readings.map(({ reading }) => ({
     value: scaled(reading, reading.value),
-    error: readingError(reading) / (reading.value + floorOf(reading)),
+    error: readingError(reading) / (reading.value + bend(reading)),
     below: reading.belowDetection,
   }))
 
-/** Logarithms, with the kit's error at nothing added, so that zero is a place like others. */
-const scaled = (reading: Observation, value: number): number => ln(value + floorOf(reading))
-const floorOf = ({ quantity }: Observation): number =>
-  quantity === 'cover' ? coverFloor : kitError(quantity, 0)
-/** Covers below this are all "hardly any". */
-const coverFloor = 0.02
+/**
+ * Logarithms, with a third of the reading added: members far above are drawn in as far as they are off,
+ * and those near nothing do not run away.
+ */
+const scaled = (reading: Observation, value: number): number => ln(value + bend(reading))
+const bend = (reading: Observation): number => Math.max(reading.value / 3, readingError(reading))
