@@ -1,0 +1,104 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { type BodyOf, type Entry, readSystemFile, type Stored } from '@holdfast/logbook'
+import { expect, test } from 'vitest'
+import { dateOf } from './civil-day.ts'
+import { spanInDates, systemLog } from './system-log.ts'
+import { root } from './testing/built-cli.ts'
+import { hall } from './testing/small-reef.ts'
+
+const said = {
+  workspace: 'home',
+  system: 'hall',
+  v: 1,
+  precision: 'day',
+  by: 'keeper',
+  device: 'desk',
+} as const
+
+let count = 0
+function stored(at: string, what: Pick<Entry, 'kind' | 'body'>, more: Partial<Entry> = {}): Stored {
+  count++
+  const id = `018f3a1e-7c00-7000-8000-${String(count).padStart(12, '0')}`
+  const knownAt = `2026-06-01T08:00:${String(count).padStart(2, '0')}.000Z`
+  return { ...said, id, at, madeAt: knownAt, knownAt, ...what, ...more } as Stored
+}
+
+function described(at: string, name: string): Stored {
+  const read = readSystemFile(JSON.stringify({ ...hall, name }))
+  if (!read.ok) throw new Error('the reef in the hall does not read')
+  return stored(at, { kind: 'system', body: { tells: 'change', document: {}, system: read.system } })
+}
+
+const nitrate = (at: string, body: Partial<BodyOf<'reading'>> = {}, more: Partial<Entry> = {}): Stored =>
+  stored(
+    at,
+    { kind: 'reading', body: { quantity: 'nitrate', value: 5, belowDetection: false, text: '5', ...body } },
+    more,
+  )
+
+const note = (at: string): Stored => stored(at, { kind: 'note', body: { text: 'all well' } })
+
+test('a log without a description is no system', () => {
+  expect(systemLog([])).toBeUndefined()
+  expect(systemLog([nitrate('2026-02-01')])).toBeUndefined()
+})
+
+test('the day on which one looks is the last one with an entry, notes among them', () => {
+  const log = systemLog([described('2026-01-01', 'Hall'), nitrate('2026-02-01'), note('2026-02-09')])
+  expect(log && spanInDates(log)).toEqual({ from: '2026-02-01', to: '2026-02-09' })
+  expect(log?.remarks).toEqual([])
+})
+
+test('all of the first and the last day is in the span, from its first timed reading to its last', () => {
+  const timed = { precision: 'minute' } as const
+  const log = systemLog([
+    described('2026-01-01', 'Hall'),
+    nitrate('2026-02-01T00:05+01:00[Europe/Berlin]', {}, timed),
+    nitrate('2026-03-29T23:59+02:00[Europe/Berlin]', {}, timed),
+  ])
+  const days = log?.observations.map(({ day }) => day) ?? []
+  expect(days).toHaveLength(2)
+  expect(log?.from).toBe(days[0])
+  expect(log?.asOf).toBeGreaterThan(days[1])
+  expect(dateOf(log?.asOf ?? 0, 'Europe/Berlin')).toBe('2026-03-29')
+})
+
+test('of two descriptions the one that holds on the last day counts', () => {
+  const [small, large] = [described('2026-01-01', 'Small'), described('2026-03-01', 'Large')]
+  expect(systemLog([small, large, note('2026-02-01')])?.system.name).toBe('Small')
+  expect(systemLog([small, large, note('2026-04-01')])?.system.name).toBe('Large')
+})
+
+test('a description that comes after the log is taken for the days before it, and the log says so', () => {
+  const log = systemLog([nitrate('2026-02-01'), described('2026-05-01', 'Hall')])
+  expect(log?.system.name).toBe('Hall')
+  expect(log && spanInDates(log)).toEqual({ from: '2026-02-01', to: '2026-02-01' })
+  expect(log?.remarks).toEqual([
+    'The system is described from 2026-05-01 on; the days from 2026-02-01 are read with that description.',
+  ])
+})
+
+test('a system with a description alone is looked at on the day of it', () => {
+  const log = systemLog([described('2026-01-01', 'Hall')])
+  expect(log && spanInDates(log)).toEqual({ from: '2026-01-01', to: '2026-01-01' })
+})
+
+test('readings that the model cannot take are counted with their reason; other quantities are none', () => {
+  const log = systemLog([
+    described('2026-01-01', 'Hall'),
+    nitrate('2026-02-01', { value: null, belowDetection: true, text: 'n.d.' }),
+    nitrate('2026-02-08', { value: null, belowDetection: true, text: 'n.d.' }),
+    nitrate('2026-02-08', { quantity: 'calcium', value: 420, text: '420' }),
+  ])
+  expect(log?.remarks).toEqual(['2 entries were not used: not detected and no limit stated.'])
+})
+
+test('the server and the command line read a log alike', () => {
+  for (const file of ['system-log.ts', 'civil-day.ts']) {
+    const [here, there] = ['cli', 'server'].map((app) =>
+      readFileSync(join(root, 'apps', app, 'src', file), 'utf8'),
+    )
+    expect(here).toBe(there)
+  }
+})
