@@ -41,7 +41,7 @@ function functionOf(layout: Layout, results: readonly Expression[], kind: 'gathe
 }
 
 /** What the results use, terms followed through. */
-function neededNames(layout: Layout, results: readonly Expression[]): ReadonlySet<string> {
+export function neededNames(layout: Layout, results: readonly Expression[]): ReadonlySet<string> {
   const terms = new Map(layout.terms.map((term) => [term.name, parse(term.is)]))
   const needed = new Set<string>()
   const visit = (name: string): void => {
@@ -54,16 +54,17 @@ function neededNames(layout: Layout, results: readonly Expression[]): ReadonlySe
   return needed
 }
 
-function inputText(input: Input, k: number): string {
+/** How the kernel finds the k-th input of an instance. */
+export function inputText(input: Input, k: number, { form }: Dialect = javaScript): string {
   const at = `ix[o + ${k}]`
   if (input.from === 'parameter') return `p[${at}]`
   switch (input.read.read) {
     case 'amount':
-      return `F.positive(y[${at}])`
+      return `${form('positive')}(y[${at}])`
     case 'concentration':
-      return `F.positive(y[${at}]) / s[0]`
+      return `${form('positive')}(y[${at}]) / s[0]`
     case 'state':
-      return `F.positive(y[${at}])`
+      return `${form('positive')}(y[${at}])`
     case 'setting':
       return `s[${at}]`
     case 'gathered':
@@ -71,21 +72,30 @@ function inputText(input: Input, k: number): string {
   }
 }
 
-const identifier = (name: string): string => `_${name.replace('$', 'carried')}`
+/** What differs between the languages that formulas are written in. */
+export interface Dialect {
+  readonly form: (name: string) => string
+  readonly number: (value: number) => string
+}
 
-/** JavaScript of an expression, bracketed so that the order of operations is that of the formula. */
-export function text(expression: Expression): string {
+const javaScript: Dialect = { form: (name) => `F.${name}`, number: String }
+
+export const identifier = (name: string): string => `_${name.replace('$', 'carried')}`
+
+/** Code of an expression, bracketed so that the order of operations is that of the formula. */
+export function text(expression: Expression, dialect: Dialect = javaScript): string {
+  const inner = (part: Expression): string => text(part, dialect)
   switch (expression.type) {
     case 'number':
-      return String(expression.value)
+      return dialect.number(expression.value)
     case 'name':
       return identifier(expression.name)
     case 'negative':
-      return `(-${text(expression.of)})`
+      return `(-${inner(expression.of)})`
     case 'operation':
-      return `(${text(expression.left)} ${expression.operator} ${text(expression.right)})`
+      return `(${inner(expression.left)} ${expression.operator} ${inner(expression.right)})`
     case 'form':
-      return `F.${expression.form}(${expression.arguments.map(text).join(', ')})`
+      return `${dialect.form(expression.form)}(${expression.arguments.map(inner).join(', ')})`
   }
 }
 

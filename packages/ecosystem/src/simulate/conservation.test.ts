@@ -1,35 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import { stateId } from '../assemble/model.ts'
 import type { Atom } from '../ledger-types.ts'
-import type { Event } from '../log.ts'
 import type { System } from '../system.ts'
 import { type Run, run } from '../testing/run.ts'
-import { reef } from '../testing/systems.ts'
+import { reef, reefYear } from '../testing/systems.ts'
 
 const atoms: readonly Atom[] = ['N', 'P', 'C']
-
-/** A year in which everything happens that can. */
-const log: readonly Event[] = [
-  { day: 20.5, kind: 'dose', substance: 'sodium nitrate', mass_g: 4 },
-  { day: 33.5, kind: 'dose', substance: 'monopotassium phosphate', mass_g: 0.3 },
-  { day: 41.2, kind: 'dose', substance: 'ammonium chloride', mass_g: 0.2 },
-  {
-    day: 60,
-    kind: 'hand removal',
-    surface: 'rock_face',
-    algae: 'hair_green',
-    share: 0.9,
-    leftToDrift: false,
-  },
-  { day: 90, kind: 'hand removal', surface: 'glass', algae: 'hair_green', share: 1, leftToDrift: true },
-  { day: 120, kind: 'media placed', mass_g: 150 },
-  { day: 200, kind: 'media removed' },
-  { day: 210, kind: 'water change', volume_L: 300 },
-  { day: 230, kind: 'animals added', taxon: 'Trochus histrio', count: 15, mass_g: 9 },
-  { day: 260, kind: 'animals lost', taxon: 'Trochus histrio', count: 30 },
-  { day: 280, kind: 'feed change', g_per_day: 0 },
-  { day: 330, kind: 'feed change', g_per_day: 20 },
-]
 
 /** Days a week and a bit apart, most of them inside a step. */
 const weekly = (days: number): readonly number[] => [
@@ -74,7 +50,7 @@ const nameOf = (parts: Readonly<Record<string, boolean>>): string =>
 
 describe('a year with everything on', () => {
   const hourly = Array.from({ length: 365 * 24 + 1 }, (_, hour) => hour / 24)
-  const year = run({ system: reef, days: 365, events: log, samples: hourly, marks: weekly(365) })
+  const year = run({ system: reef, days: 365, events: reefYear, samples: hourly, marks: weekly(365) })
 
   test.each(atoms)('loses and makes no %s, inside and outside together', (atom) => {
     expect(drift(year, atom)).toBeLessThan(1e-9)
@@ -120,7 +96,7 @@ describe('a year with everything on', () => {
 
 describe('every combination of parts conserves every atom', () => {
   test.each(combinations.map((parts) => [nameOf(parts), parts] as const))('%s', (_, parts) => {
-    const outcome = run({ system: reefOf(parts), days: 60, events: log, marks: weekly(60) })
+    const outcome = run({ system: reefOf(parts), days: 60, events: reefYear, marks: weekly(60) })
     for (const atom of atoms) expect(drift(outcome, atom)).toBeLessThan(1e-9)
     expect(outcome.statistics.limited).toBeLessThanOrEqual(outcome.statistics.steps / 1000)
   })

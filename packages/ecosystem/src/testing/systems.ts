@@ -1,3 +1,4 @@
+import type { Event } from '../log.ts'
 import type { Surface, System } from '../system.ts'
 
 /** An invented reef of 600 L with everything that is modelled switched on. */
@@ -98,3 +99,26 @@ export const plate: Surface = {
   light_h_per_day: 10,
   age_days: 900,
 }
+
+/** A year of the reef in which everything happens that can. */
+export const reefYear: readonly Event[] = [
+  { day: 20.5, kind: 'dose', substance: 'sodium nitrate', mass_g: 4 },
+  { day: 33.5, kind: 'dose', substance: 'monopotassium phosphate', mass_g: 0.3 },
+  { day: 41.2, kind: 'dose', substance: 'ammonium chloride', mass_g: 0.2 },
+  {
+    day: 60,
+    kind: 'hand removal',
+    surface: 'rock_face',
+    algae: 'hair_green',
+    share: 0.9,
+    leftToDrift: false,
+  },
+  { day: 90, kind: 'hand removal', surface: 'glass', algae: 'hair_green', share: 1, leftToDrift: true },
+  { day: 120, kind: 'media placed', mass_g: 150 },
+  { day: 200, kind: 'media removed' },
+  { day: 210, kind: 'water change', volume_L: 300 },
+  { day: 230, kind: 'animals added', taxon: 'Trochus histrio', count: 15, mass_g: 9 },
+  { day: 260, kind: 'animals lost', taxon: 'Trochus histrio', count: 30 },
+  { day: 280, kind: 'feed change', g_per_day: 0 },
+  { day: 330, kind: 'feed change', g_per_day: 20 },
+]

@@ -1,0 +1,140 @@
+import type { Block, Model } from '../src/assemble/model.ts'
+import { type Layout, layoutOf } from '../src/declare/index.ts'
+import { ends, equationsOf, type Moment } from '../src/simulate/index.ts'
+import { type Dialect, identifier, inputText, neededNames, text } from './generate.ts'
+import { type Expression, parse } from './parse.ts'
+
+/** A whole number is written with its point, so that C does not divide whole numbers. */
+const c: Dialect = {
+  form: (name) => name,
+  number: (value) => (Number.isInteger(value) ? `${value}.0` : String(value)),
+}
+
+const nameOf = (id: string): string => id.replaceAll(/[^a-z0-9]/g, '_')
+
+/**
+ * The equations of a model in C, written from the same declarations as the kernel, for comparison with
+ * solvers of others: functions `gather_all`, `rates_all` and `event`, and the run's numbers as arrays.
+ * The forms are expected in C by the same names.
+ */
+export function cSource(
+  model: Model,
+  run: {
+    readonly parameters: Float64Array
+    readonly start: Float64Array
+    readonly timeline: readonly Moment[]
+    readonly samples: readonly number[]
+    readonly to: number
+  },
+): string {
+  const { states, fluxes, eventFluxes, blocks } = model
+  const events = [...model.events.values()]
+  const { tolerance, floored } = equationsOf(model, run.parameters, Float64Array.from(model.settings.values))
+  const lines = [
+    ...[...blocks, ...events].flatMap(functionsOf),
+    `enum { STATES = ${states.length}, FLUXES = ${fluxes.length}, EVENT_FLUXES = ${eventFluxes.length}, SETTINGS = ${model.settings.ids.length}, GATHERED = ${Math.max(1, model.gathered)} };`,
+    doubles('start_values', run.start),
+    doubles('parameters', run.parameters),
+    doubles('setting_values', model.settings.values),
+    doubles('tolerances', tolerance),
+    ints('floored', floored),
+    ints('flux_from', ends(fluxes).from),
+    ints('flux_to', ends(fluxes).to),
+    ints('event_from', ends(eventFluxes).from),
+    ints('event_to', ends(eventFluxes).to),
+    doubles('sample_days', Float64Array.from(run.samples)),
+    `enum { SAMPLES = ${run.samples.length} };`,
+    `static const double last_day = ${run.to};`,
+    'static void rates_all(const double* y, const double* s, double* g, double* out) {',
+    '  for (int k = 0; k < GATHERED; k++) g[k] = 0;',
+    ...blocks
+      .filter(({ compiled }) => compiled.gather !== null)
+      .map(
+        ({ process, names, compiled }) =>
+          `  for (int n = 0; n < ${names.length}; n++) gather_${nameOf(process.id)}(y, s, parameters, g, inputs_${nameOf(process.id)}, n * ${compiled.inputs}, gathers_${nameOf(process.id)}, n * ${compiled.gathers});`,
+      ),
+    ...blocks.map((block) => `  ${callOf(block)}`),
+    '}',
+    'static void event(int which, const double* y, const double* s, double* g, double* out) {',
+    '  switch (which) {',
+    ...events.map((block, index) => `    case ${index}: ${callOf(block)} break;`),
+    '  }',
+    '}',
+    ...timelineOf(model, events, run.timeline),
+  ]
+  return `${lines.join('\n')}\n`
+}
+
+const callOf = ({ process, names, compiled, firstFlux }: Block): string =>
+  `for (int n = 0; n < ${names.length}; n++) rates_${nameOf(process.id)}(y, s, parameters, g, inputs_${nameOf(process.id)}, n * ${compiled.inputs}, out, ${firstFlux} + n * ${compiled.fluxes});`
+
+function functionsOf(block: Block): readonly string[] {
+  const layout = layoutOf(block.process)
+  const name = nameOf(block.process.id)
+  const gathers = layout.gathers.map(({ sum }) => parse(sum))
+  const head = 'const double* y, const double* s, const double* p, double* g, const int* ix, int o,'
+  return [
+    ints(`inputs_${name}`, block.inputs),
+    ints(`gathers_${name}`, block.gathers),
+    ...(gathers.length > 0
+      ? [
+          `static void gather_${name}(${head} const int* gx, int gf) {`,
+          ...bodyOf(layout, gathers, (k, code) => `g[gx[gf + ${k}]] += ${code};`),
+          '}',
+        ]
+      : []),
+    `static void rates_${name}(${head} double* out, int f) {`,
+    ...bodyOf(
+      layout,
+      layout.fluxes.map(({ rate }) => parse(rate)),
+      (k, code) => `out[f + ${k}] = ${code};`,
+    ),
+    '}',
+  ]
+}
+
+function bodyOf(
+  layout: Layout,
+  results: readonly Expression[],
+  put: (k: number, code: string) => string,
+): readonly string[] {
+  const needed = neededNames(layout, results)
+  return [
+    ...layout.inputs.flatMap((input, k) =>
+      needed.has(input.name) ? [`  const double ${identifier(input.name)} = ${inputText(input, k, c)};`] : [],
+    ),
+    ...layout.terms.flatMap(({ name, is }) =>
+      needed.has(name) ? [`  const double ${identifier(name)} = ${text(parse(is), c)};`] : [],
+    ),
+    ...results.map((expression, k) => `  ${put(k, text(expression, c))}`),
+  ]
+}
+
+/** Moments as rows: day, event (-1 for a lasting change), and which settings take which value. */
+function timelineOf(model: Model, events: readonly Block[], moments: readonly Moment[]): readonly string[] {
+  const rows: string[] = []
+  const changes: string[] = []
+  for (const moment of moments) {
+    const happens = 'happens' in moment
+    const which = happens ? events.findIndex(({ process }) => process.id === moment.happens) : -1
+    const first = changes.length
+    for (const [key, value] of Object.entries(happens ? moment.with : moment.set)) {
+      const sign = key[0] === '+' || key[0] === '*' ? key[0] : '='
+      const slot = model.settings.ids.indexOf(sign === '=' ? key : key.slice(1))
+      if (slot >= 0) changes.push(`{${slot}, '${sign}', ${value}}`)
+    }
+    rows.push(`{${moment.day}, ${which}, ${first}, ${changes.length - first}}`)
+  }
+  return [
+    'typedef struct { int slot; char sign; double value; } change;',
+    'typedef struct { double day; int event, first, count; } moment;',
+    `static const change changes[] = {${[...changes, "{0, '=', 0}"].join(', ')}};`,
+    `static const moment moments[] = {${[...rows, '{0, 0, 0, 0}'].join(', ')}};`,
+    `enum { MOMENTS = ${rows.length} };`,
+  ]
+}
+
+const ints = (name: string, values: ArrayLike<number>): string =>
+  `static const int ${name}[] = {${[...Array.from(values), 0].join(', ')}};`
+const doubles = (name: string, values: ArrayLike<number>): string =>
+  `static const double ${name}[] = {${[...Array.from(values), 0].join(', ')}};`
