@@ -2,11 +2,14 @@ import { existsSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { join } from 'node:path'
 import { openLogbook } from '@holdfast/logbook/sqlite'
-import { beforeAll, expect, onTestFinished, test } from 'vitest'
+import { beforeAll, expect, onTestFinished, test, vi } from 'vitest'
 import { putExampleIn } from './example.ts'
 import { browserCommand } from './open-browser.ts'
 import { buildServer, type Child, startServer } from './testing/built-server.ts'
 import { smallExample, temporaryFolder } from './testing/small-example.ts'
+
+// A busy machine starts a process slowly.
+vi.setConfig({ testTimeout: 60_000 })
 
 let program = ''
 beforeAll(async () => {

@@ -67,7 +67,11 @@ export async function start(options: StartOptions): Promise<Started> {
       await new Promise((resolve) => server.close(resolve))
       await logbook.close()
     }
-    const quicker = await markRunning(folder, { ...mark, port })
+    const quicker = await markRunning(folder, { ...mark, port }).catch(async (error: unknown) => {
+      // A server that listens would keep the program from ending.
+      await stop()
+      throw error
+    })
     if (quicker !== undefined) {
       await stop()
       show(quicker, `in ${folder}, where Holdfast runs already`)
