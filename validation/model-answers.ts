@@ -48,7 +48,7 @@ export interface ModelAnswers {
   takenByMedia(file: CaseFile, from: string, to: string): number | NoModel
   /** Share of the drop of phosphate by a water change today that is undone after `days`. */
   reboundOfChange(file: CaseFile, days: number): number | NoModel
-  /** d⁻¹ of a kind at a surface today: growth alone, and what is left of it after grazing and shedding. */
+  /** Of a kind at a surface today: growth before grazing, d⁻¹, and the cover gained in two weeks, 0 where no survey would see it. */
   growth(
     file: CaseFile,
     surface: string,

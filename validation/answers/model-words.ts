@@ -13,9 +13,6 @@ import {
 } from './answer.ts'
 import { kitStep } from './trends.ts'
 
-/** A stand that moves by less than this share a day is held where it is; estimate, a third in two months. */
-const stillRate = 0.005
-
 export const modelAnswers: Family = {
   nitrate_equilibrium_before_change_mg_L: {
     unit: 'mg/L NO3',
@@ -68,7 +65,7 @@ export const modelAnswers: Family = {
     keys: ['surface', 'algae'],
     answer: (question) =>
       of(growthAsked(question), ({ net }) =>
-        Math.abs(net) <= stillRate ? 'zero' : net > 0 ? 'positive' : 'negative',
+        net === 0 ? 'zero' : net > 0 ? 'positive' : 'negative',
       ),
   },
 }

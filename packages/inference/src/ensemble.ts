@@ -37,6 +37,9 @@ export interface EnsembleQuestion<T> {
 const told = [0.08, 0.12, 0.2, 0.2]
 const leftForWeights = 1 - told.reduce((sum, share) => sum + share, 0)
 
+/** Spreads from the middle of its prior that a draw may be moved to. */
+const farthest = 3
+
 /**
  * Runs an ensemble over the bands of the facts. Three rounds move it where the readings point, taking
  * their errors for normal; the last is weighed by the exact likelihood, with blunders and limits of
@@ -62,13 +65,15 @@ export function ensemble<T>(question: EnsembleQuestion<T>): Ensemble<T> {
     })
   let tried = runAll()
   for (const [round, share] of rounds.entries()) {
-    scores = assimilate({
+    const moved = assimilate({
       scores,
       predicted: tried.map(({ predicted }) => predicted),
       targets,
       inflation: 1 / share,
       perturbation: (member, target) => normal(seed, member, `error of reading ${target} in round ${round}`),
     })
+    // No member leaves the far ends of what the facts allow.
+    scores = moved.map((list) => list.map((score) => Math.min(farthest, Math.max(-farthest, score))))
     tried = runAll()
   }
   const power = rounds.length > 0 ? leftForWeights : 1

@@ -1,6 +1,7 @@
-import { type Block, chosen, type Input, layoutOf, type Model, stateId } from '@holdfast/ecosystem'
-import { fact, source } from '@holdfast/facts'
+import { type Block, type Input, layoutOf, type Model, type Parameter, stateId } from '@holdfast/ecosystem'
+import { fact } from '@holdfast/facts'
 import type { Explanation, FactUsed } from './answers.ts'
+import { cited } from './cited.ts'
 
 /** How each process of a model works at each of its instances, made from its declaration. */
 export function explanations(model: Model): readonly Explanation[] {
@@ -10,8 +11,7 @@ export function explanations(model: Model): readonly Explanation[] {
 }
 
 function explanation(model: Model, block: Block, instance: string, n: number): Explanation {
-  const { process, instances, inputs } = block
-  const of = instances[n]
+  const { process, inputs } = block
   const layout = layoutOf(process)
   const values = new Map<string, string>()
   const facts: FactUsed[] = []
@@ -19,7 +19,7 @@ function explanation(model: Model, block: Block, instance: string, n: number): E
     const at = inputs[n * layout.inputs.length + k]
     const value = constantValue(model, input, at)
     if (value !== undefined) values.set(input.name, written(value))
-    if (input.from === 'parameter') facts.push(factUsed(chosen(input.parameter.fact, of), input.name))
+    if (input.from === 'parameter') facts.push(factUsed(model.parameters[at], input.name))
   })
   const terms = layout.terms.map(({ name, is }) => `${name} = ${is}`)
   const rates = process.transfers.map(formulaOf)
@@ -52,19 +52,17 @@ const written = (value: number): string => String(Number(value.toPrecision(3)))
 const putIn = (formula: string, values: ReadonlyMap<string, string>): string =>
   formula.replace(/[A-Za-z][A-Za-z0-9]*/g, (name) => values.get(name) ?? name)
 
-function factUsed(id: string, name: string): FactUsed {
-  const { title, low, typical, high, unit, source: key, provenance } = fact(id)
-  const { authors, year } = source(key)
+/** The fact as the formula sees it: in the formula's unit, with the keeper's own band where there is one. */
+function factUsed({ fact: id, band, unit, known }: Parameter, name: string): FactUsed {
+  const { title, source, provenance } = fact(id)
   return {
     id,
     name,
     title,
-    low,
-    typical,
-    high,
+    ...band,
     unit,
-    source: year === undefined ? authors : `${authors} ${year}`,
-    provenance,
+    source: known ? 'You, in the description of the system' : cited(source),
+    provenance: known ? 'your own' : provenance,
   }
 }
 

@@ -1,6 +1,7 @@
 import { type Day, simulate, timeline } from '@holdfast/ecosystem'
 import { type CoralBand, coralBand, coralBands } from '@holdfast/facts'
 import type { OutlookAnswer } from './answers.ts'
+import { cited } from './cited.ts'
 import { explanations } from './explain.ts'
 import { readingInterval } from './kit.ts'
 import type { Fan, Outlook, OutlookQuestion } from './outlook-types.ts'
@@ -143,7 +144,7 @@ function bandsOf(corals: string | undefined): OutlookAnswer['bands'] {
       typical: (range.low + range.high) / 2,
       high: range.high,
       unit,
-      source: band.source,
+      source: cited(band.source),
       provenance: band.provenance,
     },
   })

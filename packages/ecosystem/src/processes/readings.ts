@@ -22,6 +22,12 @@ export const phosphate = concentration<unknown>(water.phosphate, 'P')
 export const porousArea = (system: System): number =>
   system.surfaces.filter(isPorous).reduce((sum, surface) => sum + surface.area_m2, 0)
 
+/** Planar area of all surfaces, m²; a system without any told has a square metre for 100 L. */
+export function wettedArea(system: System): number {
+  const told = system.surfaces.reduce((sum, surface) => sum + surface.area_m2, 0)
+  return told > 0 ? told : volumeOf(system) / 100
+}
+
 const isPorous = ({ kind }: Surface): boolean =>
   kind === 'rock_face' || kind === 'rock_underside' || kind === 'sand'
 

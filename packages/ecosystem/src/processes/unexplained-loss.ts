@@ -3,7 +3,7 @@ import { outside, water } from '../accounts/index.ts'
 import { takesNutrients } from '../assemble/not-modelled.ts'
 import { fact, move, process, setting } from '../declare/index.ts'
 import type { System, WaterChangeRoutine } from '../system.ts'
-import { type InSystem, nitrate, phosphate } from './readings.ts'
+import { type InSystem, nitrate, phosphate, wettedArea } from './readings.ts'
 
 /** What feed, top-off and the routine of changes bring in today, µmol/d of the atom. */
 function broughtIn(system: System, atom: 'N' | 'P'): number {
@@ -27,7 +27,8 @@ function broughtIn(system: System, atom: 'N' | 'P'): number {
 /**
  * Stands in for what is not modelled yet. Without it the readings of a tank with corals or sand would
  * have to be explained by the processes there are, and their parameters would learn what is not so. It
- * saturates, as uptake and denitrification do, so it does not follow the water up.
+ * saturates, as uptake and denitrification do, so it does not follow the water up, and the water's way to
+ * the surfaces caps it.
  */
 export const unexplainedLoss = process<InSystem>({
   id: 'unexplained-loss',
@@ -38,6 +39,7 @@ export const unexplainedLoss = process<InSystem>({
   reads: {
     nitrate,
     phosphate,
+    wetted: setting('wetted area', 'm²', ({ system }) => wettedArea(system)),
     nitrogenIn: setting('nitrogen brought in', 'µmol d⁻¹', ({ system }) => broughtIn(system, 'N')),
     phosphorusIn: setting('phosphorus brought in', 'µmol d⁻¹', ({ system }) => broughtIn(system, 'P')),
   },
@@ -46,19 +48,21 @@ export const unexplainedLoss = process<InSystem>({
     halfNitrate: fact('den.ks', 'µmol L⁻¹'),
     lossOfP: fact('unexplained.phosphate', '1'),
     halfPhosphate: fact('unexplained.half_phosphate', 'µmol L⁻¹'),
+    transferN: fact('coral.s_nh4', 'L m⁻² d⁻¹'),
+    transferP: fact('coral.s_po4', 'L m⁻² d⁻¹'),
   },
   transfers: [
     move({
       atom: 'N',
       from: water.nitrate,
       to: outside.unexplained,
-      rate: 'lossOfN * nitrogenIn * monod(nitrate, halfNitrate)',
+      rate: 'least(lossOfN * nitrogenIn * monod(nitrate, halfNitrate), transferN * wetted * nitrate)',
     }),
     move({
       atom: 'P',
       from: water.phosphate,
       to: outside.unexplained,
-      rate: 'lossOfP * phosphorusIn * monod(phosphate, halfPhosphate)',
+      rate: 'least(lossOfP * phosphorusIn * monod(phosphate, halfPhosphate), transferP * wetted * phosphate)',
     }),
   ],
 })

@@ -1,0 +1,7 @@
+import { source } from '@holdfast/facts'
+
+/** A source as people cite it. */
+export function cited(key: string): string {
+  const { authors, year } = source(key)
+  return year === undefined ? authors : `${authors} ${year}`
+}
