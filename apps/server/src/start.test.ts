@@ -47,18 +47,21 @@ test('a start prints its address and where the log lives, and answers on this ma
   expect(said.err).toBe('')
 })
 
-test.each(['SIGTERM', 'SIGINT'] as const)('%s ends it cleanly and leaves the log closed', async (signal) => {
-  const folder = temporaryFolder()
-  const { address, child, ended } = started(folder)
-  // A connection that is kept open must not hold the end up.
-  await (await fetch(`${await address}/api/systems`)).json()
-  expect(existsSync(join(folder, 'running.json'))).toBe(true)
-  child.kill(signal)
-  expect(await ended).toEqual([0, null])
-  expect(existsSync(join(folder, 'running.json'))).toBe(false)
-  // The journal is folded into the file when the last connection is closed.
-  expect(existsSync(join(folder, 'holdfast.db-wal'))).toBe(false)
-})
+test.each(['SIGTERM', 'SIGINT'] as const)(
+  '%s ends it cleanly, with its mark taken away and the log whole',
+  async (signal) => {
+    const folder = temporaryFolder()
+    const { address, child, ended } = started(folder)
+    // A connection that is kept open must not hold the end up.
+    await (await fetch(`${await address}/api/systems`)).json()
+    expect(existsSync(join(folder, 'running.json'))).toBe(true)
+    child.kill(signal)
+    expect(await ended).toEqual([0, null])
+    expect(existsSync(join(folder, 'running.json'))).toBe(false)
+    // The journal is folded into the file when the last connection is gone.
+    expect(existsSync(join(folder, 'holdfast.db-wal'))).toBe(false)
+  },
+)
 
 test('where the port is taken, the next free one is used', async () => {
   const port = await takenPort()
@@ -87,6 +90,14 @@ test('a mark left by a server that was cut off does not keep the next one from s
   expect(existsSync(join(folder, 'running.json'))).toBe(true)
   const next = started(folder)
   expect((await fetch(`${await next.address}/api/health`)).status).toBe(200)
+})
+
+test('a mark whose port another server took meanwhile does not lead to that one', async () => {
+  const other = await started(temporaryFolder()).address
+  const folder = temporaryFolder()
+  const left = { start: 'one that was cut off', pid: 1, port: Number(new URL(other).port) }
+  writeFileSync(join(folder, 'running.json'), JSON.stringify(left))
+  expect(await started(folder).address).not.toBe(other)
 })
 
 test('a damaged log, a folder that takes no log and a port that is none are said in words', async () => {
