@@ -1,8 +1,7 @@
 import { homedir } from 'node:os'
-import { type Logbook, Refused, type Stored } from '@holdfast/logbook'
+import { type Logbook, Refused, type Stored, type SystemLog, systemLog } from '@holdfast/logbook'
 import { dataFolder, openLogbook } from '@holdfast/logbook/sqlite'
 import { refuse } from './refuse.ts'
-import { type SystemLog, systemLog } from './system-log.ts'
 
 /** Where the log lives, if the keeper names it. */
 export interface Where {

@@ -1,6 +1,6 @@
+import { isDate } from '@holdfast/logbook'
 import { parseDuration, parseVolume, words } from '@holdfast/quantities'
 import { InvalidArgumentError } from 'commander'
-import { isDate } from './civil-day.ts'
 
 /** A whole number within bounds, for commander. */
 export function wholeNumber(least: number, most: number): (text: string) => number {

@@ -1,7 +1,7 @@
 import type { Logbook } from '@holdfast/logbook'
+import { systemLog } from '@holdfast/logbook'
 import { Hono } from 'hono'
 import { entryText } from './entry-text.ts'
-import { systemLog } from './system-log.ts'
 
 /** The systems of a logbook, for the page. */
 export function systems(logbook: Logbook, kept: string): Hono {

@@ -6,6 +6,7 @@ export { rivalCorrections, standing } from './entries/standing.ts'
 export { systemAt } from './entries/system-at.ts'
 export { type Issue, issueInWords, Refused } from './issue.ts'
 export type { Appended, Logbook, Span } from './logbook.ts'
+export { dateOf, endOfDay, isDate, modelDay } from './model-day.ts'
 export { type LogForModel, type NotUsed, observationsAndEvents } from './observations-and-events.ts'
 export {
   entriesFromSheet,
@@ -26,3 +27,4 @@ export type {
 } from './sheet/sheet.ts'
 export { systemFileJsonSchema } from './system-file/document.ts'
 export { readSystemFile, type SystemFileRead } from './system-file/read-system-file.ts'
+export { type SystemLog, spanInDates, systemLog } from './system-log.ts'

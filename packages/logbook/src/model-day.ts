@@ -23,6 +23,30 @@ export function endOfDay(date: string, timeZone: string): number {
   return modelDay(Temporal.PlainDate.from(date).add({ days: 1 }).toString(), 0, timeZone)
 }
 
+/** Model day half a minute before the midnight that ends a date: all of the day is past, and it is still that day. */
+export function lateOn(date: string, timeZone: string): number {
+  return (Math.round(endOfDay(date, timeZone) * millisecondsPerDay) - 30_000) / millisecondsPerDay
+}
+
+/** ISO date of a model day in a zone. */
+export function dateOf(day: number, timeZone: string): string {
+  return Temporal.Instant.fromEpochMilliseconds(Math.round(day * millisecondsPerDay))
+    .toZonedDateTimeISO(timeZone)
+    .toPlainDate()
+    .toString()
+}
+
+/** True for an ISO date that the calendar has. */
+export function isDate(text: string): boolean {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false
+  try {
+    Temporal.PlainDate.from(text, { overflow: 'reject' })
+    return true
+  } catch {
+    return false
+  }
+}
+
 /** Model day of a civil date and time with offset and zone, as entries carry it. */
 export function modelDayOfTime(at: string): number {
   return Temporal.ZonedDateTime.from(at, { offset: 'prefer' }).epochMilliseconds / millisecondsPerDay

@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto'
 import { basename } from 'node:path'
 import {
   type Answers,
+  dateOf,
   entriesFromSheet,
   Refused,
   readSheet,
@@ -9,7 +10,6 @@ import {
   type SheetEntries,
 } from '@holdfast/logbook'
 import { bytesOf } from '../bytes-of.ts'
-import { dateOf } from '../civil-day.ts'
 import { writer } from '../new-entry.ts'
 import { chooseSystem, type Where, withLog } from '../open-log.ts'
 import { refuse } from '../refuse.ts'

@@ -1,12 +1,11 @@
 import type { Atom } from '@holdfast/ecosystem'
 import { type LedgerAnswer, ledgerOf } from '@holdfast/inference'
+import { dateOf, endOfDay, modelDay, type SystemLog, spanInDates } from '@holdfast/logbook'
 import { type Budget, budget, type Line } from '../budget.ts'
-import { dateOf, dayAt } from '../civil-day.ts'
 import { figure, percent } from '../figure.ts'
 import { chooseSystem, type Where, withLog } from '../open-log.ts'
 import { progress } from '../progress.ts'
 import { refuse } from '../refuse.ts'
-import { type SystemLog, spanInDates } from '../system-log.ts'
 import { table } from '../table.ts'
 import type { Terminal } from '../terminal.ts'
 
@@ -91,7 +90,7 @@ function spanOf(log: SystemLog, said: Pick<LedgerOptions, 'from' | 'to'>): { fro
       `The log runs from ${whole.from} to ${whole.to}.`,
       'Mend --from or --to.',
     )
-  return { from: dayAt(first, 0, timeZone), to: dayAt(last, 24, timeZone) }
+  return { from: modelDay(first, 0, timeZone), to: endOfDay(last, timeZone) }
 }
 
 function asJson({ log, answer, seed }: Asked, budgets: Budgets): unknown {

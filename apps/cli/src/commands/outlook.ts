@@ -1,10 +1,9 @@
 import { type Fan, type OutlookAnswer, outlook } from '@holdfast/inference'
-import { dateOf } from '../civil-day.ts'
+import { dateOf, type SystemLog } from '@holdfast/logbook'
 import { figure } from '../figure.ts'
 import { chooseSystem, type Where, withLog } from '../open-log.ts'
 import type { WaterChange } from '../options.ts'
 import { progress } from '../progress.ts'
-import type { SystemLog } from '../system-log.ts'
 import { table } from '../table.ts'
 import type { Terminal } from '../terminal.ts'
 

@@ -1,10 +1,8 @@
 import type { System } from '@holdfast/ecosystem'
-import { Refused, readSystemFile } from '@holdfast/logbook'
+import { dateOf, Refused, readSystemFile, spanInDates } from '@holdfast/logbook'
 import { bytesOf } from '../bytes-of.ts'
-import { dateOf } from '../civil-day.ts'
 import { newEntry } from '../new-entry.ts'
 import { allSystems, chooseSystem, type Where, withLog } from '../open-log.ts'
-import { spanInDates } from '../system-log.ts'
 import { table } from '../table.ts'
 import type { Terminal } from '../terminal.ts'
 

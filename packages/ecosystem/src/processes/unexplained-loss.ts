@@ -1,7 +1,7 @@
 import { convert } from '@holdfast/quantities'
 import { outside, water } from '../accounts/index.ts'
 import { takesNutrients } from '../assemble/not-modelled.ts'
-import { fact, move, process, setting } from '../declare/index.ts'
+import { change, fact, move, process, setting, state } from '../declare/index.ts'
 import type { System, WaterChangeRoutine } from '../system.ts'
 import { type InSystem, nitrate, phosphate, wettedArea } from './readings.ts'
 
@@ -24,11 +24,26 @@ function broughtIn(system: System, atom: 'N' | 'P'): number {
   )
 }
 
+/** How strong the loss is, relative to the day on which a run begins. */
+export const strength = {
+  nitrate: {
+    id: 'unexplained.nitrate',
+    title: 'Strength of the loss of nitrate not explained yet',
+    unit: '1',
+  },
+  phosphate: {
+    id: 'unexplained.phosphate',
+    title: 'Strength of the loss of phosphate not explained yet',
+    unit: '1',
+  },
+} as const
+
 /**
  * Stands in for what is not modelled yet. Without it the readings of a tank with corals or sand would
  * have to be explained by the processes there are, and their parameters would learn what is not so. It
  * saturates, as uptake and denitrification do, so it does not follow the water up, and the water's way to
- * the surfaces caps it.
+ * the surfaces caps it. It may fade or grow, as
+ * readings that rise for months ask of it.
  */
 export const unexplainedLoss = process<InSystem>({
   id: 'unexplained-loss',
@@ -40,6 +55,8 @@ export const unexplainedLoss = process<InSystem>({
     nitrate,
     phosphate,
     wetted: setting('wetted area', 'm²', ({ system }) => wettedArea(system)),
+    strengthN: state(strength.nitrate, '1'),
+    strengthP: state(strength.phosphate, '1'),
     nitrogenIn: setting('nitrogen brought in', 'µmol d⁻¹', ({ system }) => broughtIn(system, 'N')),
     phosphorusIn: setting('phosphorus brought in', 'µmol d⁻¹', ({ system }) => broughtIn(system, 'P')),
   },
@@ -48,6 +65,8 @@ export const unexplainedLoss = process<InSystem>({
     halfNitrate: fact('den.ks', 'µmol L⁻¹'),
     lossOfP: fact('unexplained.phosphate', '1'),
     halfPhosphate: fact('unexplained.half_phosphate', 'µmol L⁻¹'),
+    driftN: fact('unexplained.nitrate_drift', 'd⁻¹'),
+    driftP: fact('unexplained.phosphate_drift', 'd⁻¹'),
     transferN: fact('coral.s_nh4', 'L m⁻² d⁻¹'),
     transferP: fact('coral.s_po4', 'L m⁻² d⁻¹'),
   },
@@ -56,13 +75,15 @@ export const unexplainedLoss = process<InSystem>({
       atom: 'N',
       from: water.nitrate,
       to: outside.unexplained,
-      rate: 'least(lossOfN * nitrogenIn * monod(nitrate, halfNitrate), transferN * wetted * nitrate)',
+      rate: 'least(strengthN * lossOfN * nitrogenIn * monod(nitrate, halfNitrate), transferN * wetted * nitrate)',
     }),
     move({
       atom: 'P',
       from: water.phosphate,
       to: outside.unexplained,
-      rate: 'least(lossOfP * phosphorusIn * monod(phosphate, halfPhosphate), transferP * wetted * phosphate)',
+      rate: 'least(strengthP * lossOfP * phosphorusIn * monod(phosphate, halfPhosphate), transferP * wetted * phosphate)',
     }),
+    change({ state: strength.nitrate, rate: 'driftN * strengthN' }),
+    change({ state: strength.phosphate, rate: 'driftP * strengthP' }),
   ],
 })

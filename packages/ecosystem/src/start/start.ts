@@ -5,6 +5,7 @@ import { type Model, stateId, stateIndex } from '../assemble/model.ts'
 import { freundlich } from '../forms/index.ts'
 import type { Day } from '../log.ts'
 import { patchShare } from '../processes/stands.ts'
+import { strength } from '../processes/unexplained-loss.ts'
 import { simulate } from '../simulate/simulate.ts'
 import { timeline } from '../simulate/timeline.ts'
 import type { System } from '../system.ts'
@@ -70,6 +71,7 @@ export function startOf(
   nitrifiers(model, parameters, put, old ? 0.3 : catalogueFact('nit.seed_aob').typical)
   if (old) sorbed(model, parameters, opening, put)
   algae(model, parameters, put)
+  unexplained(put)
   if (!old) return y
   const length = Math.min(longestRunIn, age)
   const from = firstDay - length
@@ -88,10 +90,17 @@ export function startOf(
   sorbed(model, parameters, opening, put)
   put('media.ferric/P', 0)
   algae(model, parameters, put)
+  unexplained(put)
   return y
 }
 
 type Put = (id: string, value: number) => void
+
+/** What is not explained counts from the first day. */
+function unexplained(put: Put): void {
+  put(strength.nitrate.id, 1)
+  put(strength.phosphate.id, 1)
+}
 
 /** Nitrifiers as a share of the most that rock and sand carry. */
 function nitrifiers(model: Model, parameters: Float64Array, put: Put, share: number): void {

@@ -1,11 +1,9 @@
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
-import { type BodyOf, type Entry, readSystemFile, type Stored } from '@holdfast/logbook'
 import { expect, test } from 'vitest'
-import { dateOf } from './civil-day.ts'
+import type { BodyOf, Entry, Stored } from './entries/entry.ts'
+import { dateOf } from './model-day.ts'
+import { readSystemFile } from './system-file/read-system-file.ts'
 import { spanInDates, systemLog } from './system-log.ts'
-import { root } from './testing/built-cli.ts'
-import { hall } from './testing/small-reef.ts'
+import { hall } from './testing/hall.ts'
 
 const said = {
   workspace: 'home',
@@ -92,13 +90,4 @@ test('readings that the model cannot take are counted with their reason; other q
     nitrate('2026-02-08', { quantity: 'calcium', value: 420, text: '420' }),
   ])
   expect(log?.remarks).toEqual(['2 entries were not used: not detected and no limit stated.'])
-})
-
-test('the server and the command line read a log alike', () => {
-  for (const file of ['system-log.ts', 'civil-day.ts']) {
-    const [here, there] = ['cli', 'server'].map((app) =>
-      readFileSync(join(root, 'apps', app, 'src', file), 'utf8'),
-    )
-    expect(here).toBe(there)
-  }
 })

@@ -1,6 +1,9 @@
 import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
-import { observationsAndEvents, type Stored, standing, systemAt } from '@holdfast/logbook'
-import { dateOf, dayAt } from './civil-day.ts'
+import type { Stored } from './entries/entry.ts'
+import { standing } from './entries/standing.ts'
+import { systemAt } from './entries/system-at.ts'
+import { dateOf, lateOn, modelDay } from './model-day.ts'
+import { observationsAndEvents } from './observations-and-events.ts'
 
 /** A system with its log, as the model and the pages take it. */
 export interface SystemLog {
@@ -39,14 +42,13 @@ export function systemLog(stored: readonly Stored[]): SystemLog | undefined {
   const system = systemAt(stored, last < earliest ? earliest : last, newest)
   if (system === undefined) return undefined
   const { observations, events, notUsed } = observationsAndEvents(stored, system.timeZone)
-  const noon = dayAt(first, 12, system.timeZone)
+  const noon = modelDay(first, 12, system.timeZone)
   return {
     system,
     observations,
     events,
     from: [...observations, ...events].reduce((day, one) => Math.min(day, one.day), noon),
-    // Half a minute before midnight: every reading of the day is past, and it is still that day.
-    asOf: dayAt(last, 24 - 0.5 / 60, system.timeZone),
+    asOf: lateOn(last, system.timeZone),
     entries,
     remarks: [
       ...(first < earliest
