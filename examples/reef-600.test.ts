@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs'
+import { observationsAndEvents, readEntry, readSheet, readSystemFile, type Stored } from '@holdfast/logbook'
+import { expect, test } from 'vitest'
+import { reef600 } from './year/reef-600.ts'
+
+const fileOf = (name: string): string => readFileSync(new URL(`./reef-600/${name}`, import.meta.url), 'utf8')
+
+const entries = (JSON.parse(fileOf('log.json')) as unknown[]).map((value): Stored => {
+  const read = readEntry(value)
+  if (!read.ok) throw new Error(JSON.stringify(read.issues))
+  return { ...read.entry, knownAt: read.entry.madeAt }
+})
+const countOf = (kind: string): number => entries.filter((entry) => entry.kind === kind).length
+
+test('the files kept are what the script gives: run `node scripts/run.mjs make-example` after a change', () => {
+  for (const [name, text] of Object.entries(reef600())) expect(fileOf(name) === text, name).toBe(true)
+})
+
+test('the system file is read without an issue, and the log holds the same system', () => {
+  const read = readSystemFile(fileOf('system.json'))
+  if (!read.ok) throw new Error(JSON.stringify(read.issues))
+  const described = entries.find((entry) => entry.kind === 'system')
+  expect(described?.body.system).toEqual(read.system)
+  expect(read.system.vessels.reduce((sum, { volume_L }) => sum + volume_L, 0)).toBeCloseTo(600, 9)
+})
+
+test('the log tells a year: its tests, its changes and all that was done', () => {
+  // 53 days of tests less two Sundays away, one typed twice; five of them without phosphate.
+  const [nitrate, phosphate] = ['nitrate', 'phosphate'].map(
+    (quantity) =>
+      entries.filter((entry) => entry.kind === 'reading' && entry.body.quantity === quantity).length,
+  )
+  expect([nitrate, phosphate]).toEqual([52, 47])
+  expect(countOf('water-change')).toBe(26)
+  expect(countOf('media')).toBe(3)
+  expect(countOf('hand-removal')).toBe(2)
+  expect(countOf('animals')).toBe(5)
+  expect(countOf('survey')).toBe(22)
+  expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length)
+})
+
+test('all of the log but its words reaches the model', () => {
+  const { observations, events, notUsed } = observationsAndEvents(entries, 'Europe/Berlin')
+  expect(notUsed).toEqual([])
+  expect(observations).toHaveLength(52 + 47 + 22)
+  // Media taken out are one event; media replaced are two, the old out and the new in.
+  expect(events).toHaveLength(26 + 1 + 2 * 2 + 2 + 5 + countOf('feeding'))
+})
+
+test('the spreadsheet asks nothing, and holds what a careful reader doubts', () => {
+  const sheet = readSheet(new TextEncoder().encode(fileOf('tests.csv')), 'tests.csv')
+  expect(sheet.questions).toEqual([])
+  expect(sheet.issues).toEqual([])
+  const phosphate = sheet.readings.filter(({ quantity }) => quantity === 'phosphate')
+  expect(phosphate.some(({ belowDetection, value }) => belowDetection && value === 0.03)).toBe(true)
+  const slip = phosphate.find(({ date }) => date === '2026-02-15')
+  const before = phosphate.find(({ date }) => date === '2026-02-08')
+  expect(slip?.value ?? 0).toBeGreaterThan(4 * (before?.value ?? 1))
+  const typed = phosphate.filter(({ date }) => date === '2026-09-13').map(({ text }) => text)
+  expect(typed).toHaveLength(2)
+  expect(new Set(typed).size).toBe(1)
+})

@@ -1,0 +1,80 @@
+import {
+  type Entry,
+  entriesFromSheet,
+  observationsAndEvents,
+  readSheet,
+  readSystemFile,
+} from '@holdfast/logbook'
+import { entriesOf, received } from './entries.ts'
+import { type Deed, deeds } from './husbandry.ts'
+import { csvOf, rowsOf, surveyDates, surveysOf, testDates } from './readings.ts'
+import { firstDate, systemDocument } from './system-document.ts'
+import { type Truth, truthOf } from './truth.ts'
+
+/** The files of the example by name, each as text. */
+export type ExampleFiles = Readonly<Record<'system.json' | 'tests.csv' | 'log.json', string>>
+
+/** The invented reef and its invented year; the same text every time, on every machine. */
+export function reef600(): ExampleFiles {
+  const systemText = json(systemDocument)
+  const read = readSystemFile(systemText)
+  if (!read.ok) throw new Error(read.issues.map(({ where, got }) => `${where}: ${got}`).join('\n'))
+  const { system, document } = read
+  const description: Deed = {
+    date: firstDate,
+    kind: 'system',
+    body: { tells: 'change', document, system },
+  }
+  const done = entriesOf([description, ...deeds])
+  const truthOn = truthBy(done, read.system)
+  const csv = csvOf(rowsOf(truthOn))
+  const surveys = entriesOf(surveysOf(truthOn))
+  const log = [...done, ...surveys, ...readingsFrom(csv)].sort((a, b) => compare(a.at, b.at))
+  return { 'system.json': systemText, 'tests.csv': csv, 'log.json': json(log) }
+}
+
+/** What was so on the dates of tests and surveys, given what was done. */
+function truthBy(done: readonly Entry[], system: Parameters<typeof truthOf>[0]): (date: string) => Truth {
+  const dates = [...new Set([...testDates, ...surveyDates])].sort(compare)
+  const asked = observationsAndEvents(received(entriesOf(dates.map(markerOn))), system.timeZone)
+  const { events } = observationsAndEvents(received(done), system.timeZone)
+  const days = asked.observations.map(({ day }) => day)
+  const truths = truthOf(system, events, days[0], days)
+  const byDate = new Map(dates.map((date, i) => [date, truths[i]]))
+  return (date) => {
+    const truth = byDate.get(date)
+    if (!truth) throw new Error(`Nobody looked on ${date}.`)
+    return truth
+  }
+}
+
+/** A reading that only asks at which day of the model's clock a date's readings are set. */
+const markerOn = (date: string): Deed => ({
+  date,
+  kind: 'reading',
+  body: { quantity: 'nitrate', value: 0, belowDetection: false, text: '' },
+})
+
+/** The readings as an import of the spreadsheet makes them, so that importing it again adds nothing. */
+function readingsFrom(csv: string): readonly Entry[] {
+  const sheet = readSheet(new TextEncoder().encode(csv), 'tests.csv')
+  const open = [...sheet.issues.map(({ got }) => got), ...sheet.questions.map(({ question }) => question)]
+  if (open.length > 0) throw new Error(`tests.csv: ${open.join(' ')}`)
+  const into = {
+    workspace: 'home',
+    system: systemDocument.id,
+    timeZone: systemDocument.timeZone,
+    by: 'keeper',
+    device: 'example',
+    madeAt: '2026-11-08T18:30:00Z',
+    batch: 'tests.csv',
+  }
+  return entriesFromSheet(sheet, into, []).entries
+}
+
+/** JSON as the formatter of the project leaves it: lists of words stand in one line. */
+const json = (value: unknown): string =>
+  `${JSON.stringify(value, null, 2).replace(/\[\n\s+("[^"[\]{}]*"(?:,\n\s+"[^"[\]{}]*")*)\n\s+\]/g, inOneLine)}\n`
+
+const inOneLine = (_list: string, words: string): string => `[${words.replace(/,\n\s+/g, ', ')}]`
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)

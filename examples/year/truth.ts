@@ -1,0 +1,97 @@
+import {
+  assemble,
+  type Event,
+  type Model,
+  type Opening,
+  patches,
+  patchShare,
+  type System,
+  simulate,
+  standCover,
+  startOf,
+  stateIndex,
+  timeline,
+  typicalParameters,
+} from '@holdfast/ecosystem'
+import { pow } from '@holdfast/elementary'
+import { drawMember } from '@holdfast/inference'
+import { convert } from '@holdfast/quantities'
+
+/** What nobody in the story knows: how this tank's facts lie in their bands, and where its water began. */
+export const tank: Tank = {
+  seed: 600,
+  member: 19,
+  distance: 0.4,
+  // So that what comes in and what leaves come to a year between poor and rich.
+  facts: { 'unexplained.nitrate': 1.1, 'unexplained.phosphate': 0.88 },
+  opening: { nitrate_mg_L: 7, phosphate_mg_L: 0.07 },
+}
+
+export interface Tank {
+  readonly seed: number
+  readonly member: number
+  /** How far the tank lies from the typical one to the one drawn: 0 is typical, 1 as drawn. */
+  readonly distance: number
+  /** Facts set by hand instead of drawn, in the unit of the formulas. */
+  readonly facts: Readonly<Record<string, number>>
+  readonly opening: Opening
+}
+
+/** What a perfect reading would say. */
+export interface Truth {
+  readonly day: number
+  readonly nitrate_mg_L: number
+  readonly phosphate_mg_L: number
+  readonly cover: (surface: string, algae: string) => number
+}
+
+/** The invented year as it was, on the days asked for (in order). */
+export function truthOf(
+  system: System,
+  events: readonly Event[],
+  from: number,
+  days: readonly number[],
+  { seed, member, distance, facts, opening } = tank,
+): readonly Truth[] {
+  const model = assemble(system)
+  const drawn = drawMember(model, seed, member)
+  const typical = typicalParameters(model)
+  const parameters = drawn.map(
+    (value, i) => facts[model.parameters[i].fact] ?? between(typical[i], value, distance),
+  )
+  const to = days[days.length - 1] ?? from
+  const { samples } = simulate({
+    model,
+    parameters,
+    start: startOf(model, parameters, opening, from),
+    from,
+    to,
+    samples: days,
+    timeline: timeline({ system, events, from, to, asOf: to }),
+  })
+  return samples.map((states, i) => truthAt(model, states, days[i]))
+}
+
+/** On the scale of logarithms, where both are above zero. */
+const between = (typical: number, drawn: number, distance: number): number =>
+  typical > 0 && drawn > 0 ? typical * pow(drawn / typical, distance) : typical
+
+function truthAt(model: Model, states: Float64Array, day: number): Truth {
+  const dissolved = (id: string, unit: string): number =>
+    convert(states[stateIndex(model, id)] / model.volume_L, 'µmol L⁻¹', unit)
+  return {
+    day,
+    nitrate_mg_L: dissolved('water.nitrate/N', 'mg NO3 L⁻¹'),
+    phosphate_mg_L: dissolved('water.phosphate/P', 'mg PO4 L⁻¹'),
+    cover: (id, kind) => {
+      const surface = model.system.surfaces.find((one) => one.id === id)
+      if (!surface) throw new Error(`The system has no surface "${id}".`)
+      return patches.reduce(
+        (sum, patch) =>
+          sum +
+          patchShare(surface, patch) * states[stateIndex(model, standCover({ surface: id, kind, patch }).id)],
+        0,
+      )
+    },
+  }
+}
