@@ -1,12 +1,13 @@
 import { convert } from './convert.ts'
+import { whichFigure } from './figure-doubt.ts'
 import { type Answer, type Asked, type Issue, type IssueCode, refused, understood } from './issue.ts'
 import type { MilliequivalentsPerLitre } from './measured.ts'
 import { molarMass } from './molar-masses.ts'
 import { type NumberStyle, readFigure } from './number-text.ts'
-import { lowest, mapStated, type Stated } from './stated.ts'
+import { isHeld, lowest, mapStated, type Stated } from './stated.ts'
 import { question } from './words.ts'
 
-/** meq/L in one of each. CaCO3 binds two charges, HCO3 one. */
+/** meq/L in one of each; by the kilogram, meq/kg. CaCO3 binds two charges, HCO3 one. */
 const units = {
   'meq/L': 1,
   dKH: convert(1, 'dKH', 'meq/L'),
@@ -14,54 +15,110 @@ const units = {
   'ppm HCO3': 1 / molarMass('HCO3'),
   'mmol/L CaCO3': 2,
   'mmol/L HCO3': 1,
+  'meq/kg': 1,
+  'µmol/kg CaCO3': 2e-3,
+  'µmol/kg HCO3': 1e-3,
 } as const
 
 export type AlkalinityUnit = keyof typeof units
 
-const accepted = Object.keys(units) as readonly AlkalinityUnit[]
+export const alkalinityUnits = Object.keys(units) as readonly AlkalinityUnit[]
+
+/** Units that do not say whether they count carbonate or charges. */
+const bareUnits = ['ppm', 'mmol/L', 'µmol/kg'] as const
+type BareUnit = (typeof bareUnits)[number]
 
 export interface AlkalinityOptions extends NumberStyle {
   readonly where?: string
   /** The unit where the text has none. */
   readonly unit?: AlkalinityUnit
+  /** Step of the chart or the drop, in the unit of the text. */
+  readonly step?: number
+  /** Density of the water, kg/L, for units by the kilogram. */
+  readonly density?: number
 }
 
+/** A reading, with text and unit as typed beside the canonical value. */
 export interface Alkalinity {
+  readonly text: string
   readonly stated: Stated<MilliequivalentsPerLitre>
   readonly unit: AlkalinityUnit
+  readonly step?: MilliequivalentsPerLitre
 }
 
-/** '8.4 dKH', '3 meq/L', '147 ppm CaCO3'; bare ppm and mmol/L are asked about, a factor of 1.2 and 2 apart. */
+/**
+ * Alkalinity with its unit; bare ppm, mmol/L and µmol/kg are asked about, a factor of 1.2 or 2 apart.
+ *
+ * @example parseAlkalinity('8,4 °dKH') // 2.996 meq/L
+ * @example parseAlkalinity('1.5 mmol/L') // asks whether of CaCO3 or of HCO3
+ */
 export function parseAlkalinity(text: string, options: AlkalinityOptions = {}): Answer<Alkalinity> {
   const where = options.where ?? 'Alkalinity'
   const got = text.trim()
-  const issue = (code: IssueCode): Issue => ({ code, where, got, accepted, next: 'give-alkalinity' })
-  const { stated, wrong, rest } = readFigure(text, options)
-  if (wrong === 'empty') return refused(issue('empty'))
+  const issue = (code: IssueCode): Issue => {
+    const next = code === 'needs-density' ? 'give-density' : 'give-alkalinity'
+    return { code, where, got, accepted: alkalinityUnits, next }
+  }
+  const found = readFigure(text, options)
+  const { stated, figure, rest } = found
+  if (found.wrong === 'empty') return refused(issue('empty'))
   const name = canonicalName(rest)
-  const bare = name === 'ppm' || name === 'mmol/L' ? name : undefined
-  const unit = rest === '' ? options.unit : accepted.find((known) => known === name)
+  const bare = bareUnits.find((one) => one === name)
+  const isNothing = stated?.is === 'not detected' && found.doubt === undefined
+  const unit =
+    rest === ''
+      ? (options.unit ?? (isNothing ? 'meq/L' : undefined))
+      : alkalinityUnits.find((known) => known === name)
   const issues: Issue[] = []
-  if (wrong !== undefined) issues.push(issue(wrong))
+  if (found.wrong !== undefined) issues.push(issue(found.wrong))
   if (unit === undefined && bare === undefined) issues.push(issue(rest === '' ? 'no-unit' : 'unknown-unit'))
+  const isByWeight = (unit ?? bare ?? '').includes('/kg')
+  if (isByWeight && !isDensity(options.density)) issues.push(issue('needs-density'))
   if (stated !== undefined && (lowest(stated) ?? 0) < 0) issues.push(issue('negative'))
   if (stated === undefined || issues.length > 0) return refused(...issues)
-  if (unit !== undefined)
-    return understood({ stated: mapStated(stated, (value) => value * units[unit]), unit })
-  return whichAlkalinity(where, got, got.slice(0, got.length - rest.length).trim(), bare ?? 'ppm')
+  const ask = whichFigure(found, { where, got, written: rest, step: options.step })
+  if (ask !== undefined) return ask
+  if (unit === undefined) return whichAlkalinity(where, got, figure, bare ?? 'ppm')
+  const factor = inLitre(unit, options.density)
+  const value = mapStated(stated, (typed) => typed * factor)
+  if (!isHeld(value)) return refused(issue('too-large'))
+  const step = options.step === undefined ? {} : { step: options.step * factor }
+  return understood({ text: got, stated: value, unit, ...step })
 }
 
-/** meq/L as it reads in a unit. */
-export function alkalinityIn(value: MilliequivalentsPerLitre, unit: AlkalinityUnit): number {
-  return value / units[unit]
+/**
+ * meq/L as it reads in a unit.
+ *
+ * @param density  of the water, kg/L, for units by the kilogram
+ * @throws RangeError for a unit by the kilogram without a density
+ * @example alkalinityIn(1, 'dKH') // 2.804
+ */
+export function alkalinityIn(
+  value: MilliequivalentsPerLitre,
+  unit: AlkalinityUnit,
+  density?: number,
+): number {
+  return value / inLitre(unit, density)
 }
 
-function whichAlkalinity(where: string, got: string, figure: string, bare: 'ppm' | 'mmol/L'): Asked {
+function inLitre(unit: AlkalinityUnit, density: number | undefined): number {
+  if (!unit.includes('/kg')) return units[unit]
+  if (density === undefined || !isDensity(density))
+    throw new RangeError(`${unit} needs the density of the water`)
+  return units[unit] * density
+}
+
+function isDensity(density: number | undefined): boolean {
+  return density !== undefined && Number.isFinite(density) && density > 0
+}
+
+function whichAlkalinity(where: string, got: string, figure: string, bare: BareUnit): Asked {
   const code = 'which-alkalinity'
   const options = (['CaCO3', 'HCO3'] as const).map((substance) => ({
     answer: `${figure} ${bare} ${substance}`,
     means: substance === 'CaCO3' ? 'as calcium carbonate' : 'as bicarbonate, one charge each',
-    factor: units[`${bare} ${substance}`],
+    // by the kilogram the density comes in too
+    ...(bare !== 'µmol/kg' && { factor: units[`${bare} ${substance}`] }),
   }))
   return { ok: false, ask: { code, where, got, question: question(code, where, got), options } }
 }
@@ -71,13 +128,20 @@ function canonicalName(written: string): string {
     .toLowerCase()
     .replace(/\bas\b/, '')
     .replace(/[()]/g, ' ')
+    .replace(/₃/g, '3')
+    .replace(/[·*]?\s?(l|kg)(?:⁻¹|\^?-1)/, '/$1')
+    .replace(/\s*\/\s*/, '/')
     .replace(/\s+/g, ' ')
     .trim()
-  if (/^(?:°\s?)?d?kh$|^°\s?dkh$|^°\s?dh$|^dh$/.test(plain)) return 'dKH'
-  if (/^(?:meq|mval)\s?\/\s?l$/.test(plain)) return 'meq/L'
-  const found = /^(ppm|mg\s?\/\s?l|mmol\s?\/\s?l)(?: (caco3|hco3))?$/.exec(plain)
+  if (/^(?:°\s?)?(?:d?kh|dh)$/.test(plain)) return 'dKH'
+  const charges = /^(?:meq|mval|meqv)\/(l|kg)$/.exec(plain)
+  if (charges !== null) return charges[1] === 'l' ? 'meq/L' : 'meq/kg'
+  const found = /^(ppm|mg\/l|mmol\/l|[uµ]mol\/kg)(?: (caco3|calcium carbonate|hco3-?|bicarbonate))?$/.exec(
+    plain,
+  )
+  const [, amount = '', substance] = found ?? []
+  const unit = { 'mmol/l': 'mmol/L', 'umol/kg': 'µmol/kg', 'µmol/kg': 'µmol/kg' }[amount] ?? 'ppm'
   if (found === null) return plain
-  const amount = found[1]?.startsWith('mmol') ? 'mmol/L' : 'ppm'
-  if (found[2] === undefined) return amount
-  return `${amount} ${found[2] === 'caco3' ? 'CaCO3' : 'HCO3'}`
+  if (substance === undefined) return unit
+  return `${unit} ${substance.startsWith('ca') ? 'CaCO3' : 'HCO3'}`
 }

@@ -1,176 +1,157 @@
 import {
-  type Answer,
-  type Asked,
-  type Issue,
-  type IssueCode,
-  type NextStep,
-  refused,
-  understood,
-} from './issue.ts'
+  type ConcentrationUnit,
+  concentrationUnit,
+  concentrationUnits,
+  isByWeight,
+  isMolar,
+  sizeOf,
+} from './concentration-units.ts'
+import {
+  type Dissolved,
+  dissolved,
+  type Form,
+  formNamed,
+  type Mineral,
+  type Nutrient,
+} from './dissolved-forms.ts'
+import { whichFigure } from './figure-doubt.ts'
+import { type Answer, type Asked, type Issue, type IssueCode, refused, understood } from './issue.ts'
 import type { MilligramsPerLitre } from './measured.ts'
-import { molarMass, type Substance } from './molar-masses.ts'
+import { molarMass } from './molar-masses.ts'
 import { type NumberStyle, readFigure } from './number-text.ts'
-import { lowest, mapStated, type Stated } from './stated.ts'
+import { isHeld, lowest, mapStated, type Stated } from './stated.ts'
 import { question } from './words.ts'
-
-/** What a mass concentration is of: the ion, or the atom in it. */
-export type Form = 'NO3' | 'NO2' | 'NH3' | 'NH4' | 'PO4' | 'N' | 'P'
-
-export type Nutrient = 'nitrate' | 'nitrite' | 'ammonia' | 'phosphate'
-
-interface Dissolved {
-  readonly where: string
-  readonly next: NextStep
-  /** The form in which the project keeps it. */
-  readonly canonical: Form
-  /** Each form with the names people give it; the first is the one shown. */
-  readonly forms: Readonly<Partial<Record<Form, readonly string[]>>>
-}
-
-const nutrients: Readonly<Record<Nutrient, Dissolved>> = {
-  nitrate: {
-    where: 'Nitrate',
-    next: 'give-nitrate',
-    canonical: 'NO3',
-    forms: { NO3: ['NO3', 'NO3-', 'NO₃', 'NO₃⁻'], N: ['NO3-N', 'NO3N', 'NO₃-N', 'N', 'N-NO3', 'nitrate-N'] },
-  },
-  nitrite: {
-    where: 'Nitrite',
-    next: 'give-nitrite',
-    canonical: 'NO2',
-    forms: { NO2: ['NO2', 'NO2-', 'NO₂', 'NO₂⁻'], N: ['NO2-N', 'NO2N', 'NO₂-N', 'N', 'N-NO2', 'nitrite-N'] },
-  },
-  ammonia: {
-    where: 'Ammonia',
-    next: 'give-ammonia',
-    canonical: 'N',
-    forms: {
-      N: ['N', 'NH3-N', 'NH4-N', 'TAN', 'TAN-N', 'NH₃-N', 'NH₄-N', 'ammonia-N'],
-      NH3: ['NH3', 'NH₃'],
-      NH4: ['NH4', 'NH4+', 'NH₄', 'NH₄⁺'],
-    },
-  },
-  phosphate: {
-    where: 'Phosphate',
-    next: 'give-phosphate',
-    canonical: 'PO4',
-    forms: {
-      PO4: ['PO4', 'PO4---', 'PO₄', 'PO₄³⁻'],
-      P: ['PO4-P', 'PO4P', 'PO₄-P', 'P', 'P-PO4', 'phosphate-P', 'phosphorus'],
-    },
-  },
-}
-
-/** As kits print them: ppm stands for mg/L and ppb for µg/L, though sea water is 2 to 3 % heavier. */
-const massUnits = { 'mg/L': 1, ppm: 1, 'µg/L': 1e-3, ppb: 1e-3 } as const
-const molarUnits = { 'µmol/L': 1e-3, 'mmol/L': 1 } as const
-export type ConcentrationUnit = keyof typeof massUnits | keyof typeof molarUnits
-const accepted = [...Object.keys(massUnits), ...Object.keys(molarUnits)] as readonly ConcentrationUnit[]
 
 export interface ConcentrationOptions extends NumberStyle {
   readonly where?: string
   /** Unit and form where the text has none, such as those of the column; the text comes first. */
   readonly unit?: ConcentrationUnit
   readonly form?: Form
+  /** Step of the chart or display, in the unit and form of the text. */
+  readonly step?: number
+  /** Density of the water, kg/L, for units by the kilogram. */
+  readonly density?: number
 }
 
-/** A reading, with unit and form as typed beside the canonical value. */
+/** A reading, with text, unit and form as typed beside the canonical value. */
 export interface Concentration {
-  /** mg/L as the canonical form: NO3, NO2, PO4, and N for total ammonia. */
+  readonly text: string
+  /** mg/L as the canonical form: NO3, NO2, PO4, SiO2, Ca, Mg, K, and N for total ammonia. */
   readonly stated: Stated<MilligramsPerLitre>
   readonly unit: ConcentrationUnit
-  /** Absent where the unit counts moles. */
+  /** Absent where the unit counts moles, and where nothing was found and no form named. */
   readonly form?: Form
+  /** Step of the chart or display, mg/L as the canonical form. */
+  readonly step?: MilligramsPerLitre
 }
 
-/** '5 mg/L NO3', '22 ppb P', '<0.03 ppm PO4', '80 µmol/L'; a mass without its form is asked about. */
+/**
+ * A concentration with unit and form. A mass of nitrate, nitrite, ammonia, phosphate or silicate without its
+ * form is asked about; calcium, magnesium and potassium are elements, and a bare mass is of the element.
+ *
+ * @example parseConcentration('nitrate', '1.1 mg/L NO3-N') // exactly 4.87 mg/L NO3
+ * @example parseConcentration('phosphate', '<0,03 ppm PO4') // below 0.03 mg/L PO4
+ * @example parseConcentration('nitrate', '5 mg/L') // asks which form, 4.43 apart
+ */
 export function parseConcentration(
-  nutrient: Nutrient,
+  quantity: Nutrient | Mineral,
   text: string,
   options: ConcentrationOptions = {},
 ): Answer<Concentration> {
-  const dissolved = nutrients[nutrient]
-  const where = options.where ?? dissolved.where
+  const kind = dissolved[quantity]
+  const where = options.where ?? kind.where
   const got = text.trim()
-  const issue = (code: IssueCode): Issue => ({ code, where, got, accepted, next: dissolved.next })
-  const { stated, wrong, rest } = readFigure(text, options)
-  if (wrong === 'empty') return refused(issue('empty'))
+  const issue = (code: IssueCode): Issue => {
+    const next = code === 'needs-density' ? 'give-density' : kind.next
+    return { code, where, got, accepted: concentrationUnits, next }
+  }
+  const found = readFigure(text, options)
+  const { stated, rest, figure } = found
+  if (found.wrong === 'empty') return refused(issue('empty'))
 
-  const written = splitForm(dissolved, rest)
-  const unit = written.unit === '' ? options.unit : concentrationUnit(written.unit)
+  const written = splitForm(kind, rest)
+  const isNothing = stated?.is === 'not detected' && found.doubt === undefined
+  const bare = options.unit ?? (isNothing ? 'mg/L' : undefined)
+  const unit = written.unit === '' ? bare : concentrationUnit(written.unit)
   const issues: Issue[] = []
-  if (wrong !== undefined) issues.push(issue(wrong))
+  if (found.wrong !== undefined) issues.push(issue(found.wrong))
   if (unit === undefined) issues.push(issue(written.unit === '' ? 'no-unit' : 'unknown-unit'))
+  else if (isByWeight(unit) && !isDensity(options.density)) issues.push(issue('needs-density'))
   if (stated !== undefined && (lowest(stated) ?? 0) < 0) issues.push(issue('negative'))
   if (stated === undefined || unit === undefined || issues.length > 0) return refused(...issues)
 
-  if (isMolar(unit)) return understood({ stated: canonically(nutrient, stated, unit), unit })
-  const form = written.form ?? options.form
-  if (form !== undefined && dissolved.forms[form] === undefined) return refused(issue('unknown-unit'))
-  if (form !== undefined) return understood({ stated: canonically(nutrient, stated, unit, form), unit, form })
-  const figure = rest === '' ? got : got.slice(0, got.length - rest.length).trim()
-  return whichForm(nutrient, where, got, `${figure} ${unit}`)
+  const form = written.form ?? options.form ?? kind.bare
+  if (form !== undefined && !hasForm(kind, form)) return refused(issue('unknown-unit'))
+  const ask = whichFigure(found, { where, got, written: rest, step: options.step })
+  if (ask !== undefined) return ask
+  if (!isMolar(unit) && form === undefined && !isNothing)
+    return whichForm(kind, where, got, `${figure} ${unit}`)
+  const factor = toCanonical(kind, unit, form ?? kind.canonical, options.density)
+  const value = mapStated(stated, (typed) => typed * factor)
+  if (!isHeld(value)) return refused(issue('too-large'))
+  return understood({
+    text: got,
+    stated: value,
+    unit,
+    ...(!isMolar(unit) && form !== undefined && { form }),
+    ...(options.step !== undefined && { step: options.step * factor }),
+  })
 }
 
-/** A canonical value (mg/L) as it reads in a unit and form. */
+/**
+ * A canonical value (mg/L) as it reads in a unit and form; molar units take no notice of the form.
+ *
+ * @param density  of the water, kg/L, for units by the kilogram
+ * @throws RangeError for a unit by the kilogram without a density
+ * @example concentrationIn('nitrate', 5, 'mg/L', 'N') // 1.1295
+ */
 export function concentrationIn(
-  nutrient: Nutrient,
+  quantity: Nutrient | Mineral,
   value: MilligramsPerLitre,
   unit: ConcentrationUnit,
   form: Form,
+  density?: number,
 ): number {
-  return value / toCanonical(nutrient, unit, form)
+  return value / toCanonical(dissolved[quantity], unit, form, density)
 }
 
-/** mg/L in the canonical form for 1 of the unit; molar units take no notice of the form. */
-function toCanonical(nutrient: Nutrient, unit: ConcentrationUnit, form: Form | undefined): number {
-  const { canonical } = nutrients[nutrient]
-  if (isMolar(unit)) return molarUnits[unit] * molarMass(canonical)
-  return (massUnits[unit] * molarMass(canonical)) / molarMass(form ?? canonical)
+/** mg/L in the canonical form for 1 of the unit. */
+function toCanonical(kind: Dissolved, unit: ConcentrationUnit, form: Form, density?: number): number {
+  if (isByWeight(unit) && !isDensity(density)) throw new RangeError(`${unit} needs the density of the water`)
+  const perLitre = sizeOf(unit) * (isByWeight(unit) ? (density ?? 1) : 1)
+  return (perLitre * molarMass(kind.canonical)) / (isMolar(unit) ? 1 : molarMass(form))
 }
 
-function canonically(nutrient: Nutrient, stated: Stated, unit: ConcentrationUnit, form?: Form): Stated {
-  const factor = toCanonical(nutrient, unit, form)
-  return mapStated(stated, (value) => value * factor)
+function isDensity(density: number | undefined): boolean {
+  return density !== undefined && Number.isFinite(density) && density > 0
 }
 
-function whichForm(nutrient: Nutrient, where: string, got: string, clear: string): Asked {
-  const { forms, canonical } = nutrients[nutrient]
+function hasForm({ forms }: Dissolved, form: Form): boolean {
+  return forms.some((one) => one.form === form)
+}
+
+function whichForm({ forms, canonical }: Dissolved, where: string, got: string, clear: string): Asked {
   const code = 'which-form'
-  const options = Object.entries(forms).map(([form, names]) => {
-    const shown: string = form === 'N' && nutrient === 'ammonia' ? 'NH3-N' : (names[0] ?? form)
-    return {
-      answer: `${clear} ${shown}`,
-      means: `as ${shown}`,
-      factor: molarMass(canonical) / molarMass(form as Substance),
-    }
-  })
+  const options = forms.map(({ form, shown }) => ({
+    answer: `${clear} ${shown}`,
+    means: `as ${shown}`,
+    factor: molarMass(canonical) / molarMass(form),
+  }))
   return { ok: false, ask: { code, where, got, question: question(code, where, got), options } }
 }
 
 /** Takes the form out of 'mg/L NO3', 'mg NO3/L', 'ppb P', 'mg/L as N'. */
-function splitForm(dissolved: Dissolved, rest: string): { readonly unit: string; readonly form?: Form } {
-  const words = rest.replace(/[()[\]]/g, ' ').split(/\s+|(?=\/)/)
-  for (const [form, names] of Object.entries(dissolved.forms)) {
-    const at = words.findIndex((word) => names.some((name) => name.toLowerCase() === word.toLowerCase()))
-    if (at < 0) continue
-    const others = words.filter((word, i) => i !== at && !(i === at - 1 && /^(?:as|of)$/i.test(word)))
-    return { unit: others.join(''), form: form as Form }
+function splitForm(kind: Dissolved, rest: string): { readonly unit: string; readonly form?: Form } {
+  const words = rest
+    .replace(/[()[\]]/g, ' ')
+    .trim()
+    .split(/\s+|(?=\/)/)
+  const isAs = (at: number): boolean => /^(?:as|of)$/i.test(words[at] ?? '')
+  for (const [at, word] of words.entries()) {
+    const form = (isAs(at - 1) && formNamed(kind, `as ${word}`)) || formNamed(kind, word)
+    if (!form && !kind.saysNothing.includes(word.toLowerCase())) continue
+    const others = words.filter((_, i) => i !== at && !(i === at - 1 && isAs(i)))
+    return { unit: others.join(''), ...(form && { form: form.form }) }
   }
   return { unit: words.join('') }
-}
-
-/** 'mg/l', 'ug/L', 'umol/l', 'µM' and their like; only in µM and mM do capitals count. */
-function concentrationUnit(written: string): ConcentrationUnit | undefined {
-  if (/^[uµμ]M$/.test(written)) return 'µmol/L'
-  if (written === 'mM') return 'mmol/L'
-  const name = written
-    .toLowerCase()
-    .replace(/^[uμ]/, 'µ')
-    .replace(/\/l(?:it(?:re|er))?$/, '/L')
-  return accepted.find((unit) => unit === name)
-}
-
-function isMolar(unit: ConcentrationUnit): unit is keyof typeof molarUnits {
-  return Object.hasOwn(molarUnits, unit)
 }

@@ -1,14 +1,29 @@
 export * from './alkalinity.ts'
+export { type ConcentrationUnit, concentrationUnits } from './concentration-units.ts'
 export { convert } from './convert.ts'
 export type { BaseDimension, Dimension } from './dimension.ts'
 export * from './dissolved.ts'
+export type { Form, Mineral, Nutrient } from './dissolved-forms.ts'
 export type * from './issue.ts'
 export type * from './measured.ts'
-export * from './measures.ts'
+export {
+  type MeasureOptions,
+  parseArea,
+  parseDensity,
+  parseDuration,
+  parseFlow,
+  parseLength,
+  parseMass,
+  parsePower,
+  parseTemperature,
+  parseVolume,
+} from './measures.ts'
 export * from './micromolar.ts'
 export { molarMass, type Substance } from './molar-masses.ts'
 export type { NumberStyle } from './number-text.ts'
 export { parseUnit, readUnit, UnitError } from './parse-unit.ts'
+export type { Reading, ReadingOptions } from './reading.ts'
+export { type ReferenceTemperatures, referenceTemperatures } from './reference-temperatures.ts'
 export * from './salinity.ts'
 export { mapStated, type Stated } from './stated.ts'
 export * from './unit.ts'

@@ -11,6 +11,11 @@ export type IssueCode =
   | 'wrong-dimension'
   | 'unit-syntax'
   | 'unit-division'
+  | 'too-large'
+  | 'needs-density'
+  | 'needs-hours'
+  | 'needs-spectrum'
+  | 'needs-sea-water'
 
 /** What to do about it. */
 export type NextStep =
@@ -29,6 +34,16 @@ export type NextStep =
   | 'give-phosphate'
   | 'give-alkalinity'
   | 'give-salinity'
+  | 'give-silicate'
+  | 'give-calcium'
+  | 'give-magnesium'
+  | 'give-potassium'
+  | 'give-power'
+  | 'give-light'
+  | 'give-daily-light'
+  | 'give-density'
+  | 'give-same-scale'
+  | 'give-conductivity'
 
 /** One thing wrong: data, so that a page, an import and a terminal can each say it. */
 export interface Issue {
@@ -40,7 +55,15 @@ export interface Issue {
   readonly next: NextStep
 }
 
-export type QuestionCode = 'which-gallon' | 'which-form' | 'which-alkalinity' | 'which-reference-temperatures'
+export type QuestionCode =
+  | 'which-gallon'
+  | 'which-fluid-ounce'
+  | 'which-form'
+  | 'which-alkalinity'
+  | 'which-reference-temperatures'
+  | 'which-conductivity-temperature'
+  | 'which-comma'
+  | 'what-trace'
 
 export interface Option {
   /** The same input made clear: parse this instead. */

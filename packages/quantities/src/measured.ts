@@ -12,3 +12,5 @@ export type Days = In<'d'>
 export type LitresPerHour = In<'L h⁻¹'>
 export type MilligramsPerLitre = In<'mg L⁻¹'>
 export type MilliequivalentsPerLitre = In<'meq L⁻¹'>
+export type KilogramsPerLitre = In<'kg L⁻¹'>
+export type Watts = In<'W'>

@@ -49,6 +49,8 @@ const compositions = {
   CO3: { C: 1, O: 3 },
   SO4: { S: 1, O: 4 },
   SiO2: { Si: 1, O: 2 },
+  SiO3: { Si: 1, O: 3 },
+  SiO4: { Si: 1, O: 4 },
   CaO: { Ca: 1, O: 1 },
   CaCO3: { Ca: 1, C: 1, O: 3 },
   NH4Cl: { N: 1, H: 4, Cl: 1 },

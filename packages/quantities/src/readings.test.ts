@@ -122,7 +122,7 @@ test('a specific gravity is kept with its two temperatures, or asked for them', 
     value: { scale: 'practical', psu: 34.5, unit: 'ppt' },
   })
   const answer = parseSalinity('1.026 SG')
-  expect(answer.ask?.options).toHaveLength(4)
+  expect(answer.ask?.options).toHaveLength(5)
   for (const option of answer.ask?.options ?? [])
     expect(parseSalinity(option.answer)).toMatchObject({ ok: true, value: { specificGravity: 1.026 } })
   expect(parseSalinity('1.0259', { unit: 'SG', reference: '25/25 °C' })).toEqual({

@@ -40,3 +40,13 @@ export function lowest(stated: Stated): number | undefined {
       return undefined
   }
 }
+
+/** The number of a statement that has one and is neither a limit nor a span. */
+export function oneNumber(stated: Stated): number | undefined {
+  return stated.is === 'exact' || stated.is === 'about' ? stated.value : undefined
+}
+
+/** Whether every number in the statement is one that we can hold. */
+export function isHeld(stated: Stated): boolean {
+  return Object.values(stated).every((part) => typeof part !== 'number' || Number.isFinite(part))
+}

@@ -26,6 +26,7 @@ const prefixed: Readonly<Record<string, NamedUnit>> = {
   mol: { dimension: { amount: 1 }, factor: 1 },
   eq: { dimension: { charge: 1 }, factor: 1 },
   atm: { dimension: { mass: 1, length: -1, time: -2 }, factor: 101325e3 },
+  W: { dimension: { mass: 1, length: 2, time: -3 }, factor: 1e3 },
 }
 
 const length = (metres: number): NamedUnit => ({ dimension: { length: 1 }, factor: metres })
@@ -56,6 +57,9 @@ const plain: readonly (readonly [string, NamedUnit])[] = [
   ['litre litres liter liters', volume(1)],
   ['US_gal', volume(US_GALLON_L)],
   ['imp_gal', volume(IMPERIAL_GALLON_L)],
+  // an eighth of a pint each, of 16 ounces to the US pint and 20 to the imperial
+  ['US_floz', volume(US_GALLON_L / 128)],
+  ['imp_floz', volume(IMPERIAL_GALLON_L / 160)],
   ['US_gph', flow(US_GALLON_L)],
   ['imp_gph', flow(IMPERIAL_GALLON_L)],
   ['in inch inches', length(0.0254)],
@@ -83,6 +87,9 @@ const named: ReadonlyMap<string, NamedUnit> = new Map([
   ),
   ...plain.flatMap(([names, unit]) => names.split(' ').map((name) => [name, unit] as const)),
 ])
+
+/** Every name, for tests over all of them. */
+export const unitNames: readonly string[] = [...named.keys()]
 
 export function unitNamed(name: string): NamedUnit | undefined {
   return named.get(name) ?? (name.startsWith('u') ? named.get(`µ${name.slice(1)}`) : undefined)

@@ -13,6 +13,12 @@ const complaints: Readonly<Record<Exclude<IssueCode, 'empty'>, string>> = {
   'wrong-dimension': 'is in a unit of another kind.',
   'unit-syntax': 'does not read as a unit.',
   'unit-division': 'can be divided in two ways.',
+  'too-large': 'is larger than any number we can hold.',
+  'needs-density': 'counts by the kilogram of water, and the density of the water is not told.',
+  'needs-hours': 'compares light at an instant with light over a day, and the hours of light are not told.',
+  'needs-spectrum':
+    'is light as the eye weighs it; without the spectrum of the lamp it is no count of photons.',
+  'needs-sea-water': 'is on another scale; between the two stand the equations of sea water.',
 }
 
 const steps: Readonly<Record<NextStep, string>> = {
@@ -31,6 +37,16 @@ const steps: Readonly<Record<NextStep, string>> = {
   'give-phosphate': 'Give phosphate, such as 0.05 mg/L PO4, 16 ppb P or <0.03 mg/L PO4.',
   'give-alkalinity': 'Give alkalinity, such as 8.4 dKH, 3 meq/L or 150 ppm CaCO3.',
   'give-salinity': 'Give salinity, such as 35 psu or 1.026 SG 25/25 °C.',
+  'give-silicate': 'Give silicate, such as 0.2 mg/L SiO2 or 90 ppb Si.',
+  'give-calcium': 'Give calcium, such as 420 mg/L or 10.5 mmol/L.',
+  'give-magnesium': 'Give magnesium, such as 1310 mg/L or 53.9 mmol/L.',
+  'give-potassium': 'Give potassium, such as 400 mg/L or 10.2 mmol/L.',
+  'give-power': 'Give a power, such as 60 W or 0.06 kW.',
+  'give-light': 'Give light, such as 200 µmol/m²/s, or a daily sum with the hours of light.',
+  'give-daily-light': 'Give light over a day, such as 8 mol/m²/d, or light at an instant with its hours.',
+  'give-density': 'Give it by the litre, or tell the density, such as 1.023 kg/L.',
+  'give-same-scale': 'Choose a unit of the same scale:',
+  'give-conductivity': 'Give conductivity with its temperature, such as 53 mS/cm at 25 °C.',
 }
 
 /** What is wrong and what to do, in one or two sentences. */
@@ -39,16 +55,23 @@ export function words(issue: Issue): string {
     issue.code === 'empty'
       ? `${issue.where} is empty.`
       : `${issue.where}: "${issue.got}" ${complaints[issue.code]}`
-  const accepted = issue.next === 'write-unit' ? ` ${issue.accepted.join(', ')}.` : ''
+  const lists = issue.next === 'write-unit' || issue.next === 'give-same-scale'
+  const accepted = lists ? ` ${issue.accepted.join(', ')}.` : ''
   return `${complaint} ${steps[issue.next]}${accepted}`
 }
 
 const questions: Readonly<Record<QuestionCode, string>> = {
   'which-gallon': 'in US or in imperial gallons?',
+  'which-fluid-ounce': 'in US or in imperial fluid ounces?',
   'which-form': 'of the ion, or of the atom in it? The kit or its leaflet says which.',
   'which-alkalinity': 'as calcium carbonate or as bicarbonate?',
   'which-reference-temperatures':
     'at 25/25 °C, or at which two temperatures? They are printed on the instrument.',
+  'which-conductivity-temperature':
+    'worked out by the meter for 25 °C, or as it is in the water? Then write the temperature behind it.',
+  'which-comma': 'with a decimal comma, or with a comma between thousands?',
+  'what-trace':
+    'nothing seen, or a colour below the first mark of the kit? Then write "<" and that mark, such as <0.03.',
 }
 
 export function question(code: QuestionCode, where: string, got: string): string {

@@ -156,7 +156,7 @@ function dissolved(nutrient: Nutrient, example: string) {
 function referenceNamed(reference: string): SpecificGravityReference {
   if (reference === '60/60 °F') return '15.6/15.6 (60 °F)'
   const [pair] = reference.split(' ')
-  if (pair === '25/25' || pair === '20/4' || pair === '25/4') return pair
+  if (pair === '25/25' || pair === '20/20' || pair === '20/4' || pair === '25/4') return pair
   throw new Error(`specific gravity at ${reference} has no equation here`)
 }
 
