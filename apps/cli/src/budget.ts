@@ -1,5 +1,5 @@
 import { type Atom, type Border, border, type Export, type Ledger, type Source } from '@holdfast/ecosystem'
-import type { BandedLedger } from '@holdfast/inference'
+import { type BandedLedger, weightedQuantiles } from '@holdfast/inference'
 import { molarMass } from '@holdfast/quantities'
 
 /** One line of a budget; the ends are those of a 90 % interval. Keys are those of the JSON. */
@@ -24,24 +24,23 @@ export interface Budget {
   readonly exports_total: Line<'exports_total'>
 }
 
-/**
- * The budget of an atom over the span of a ledger. Ends of intervals are added end to end, the widest
- * that a sum can be, since the rows of one member move together.
- */
+/** The budget of an atom over the span of a ledger; the ends of an interval are over the members' own budgets. */
 export function budget(ledger: BandedLedger, atom: Atom): Budget {
   const mean = border(ledger, atom)
-  const low = border(atEnd(ledger, 'low'), atom)
-  const high = border(atEnd(ledger, 'high'), atom)
+  const each = ledger.weights.map((_, member) => border(bookOf(ledger, member), atom))
   const days = ledger.to - ledger.from
   const perDay = (amount_umol: number): number => (amount_umol * molarMass(atom)) / 1000 / days
   const all = total(mean.inputs)
-  const line = <Name extends string>(name: Name, of: (border: Border) => number): Line<Name> => ({
-    name,
-    mg_per_day: perDay(of(mean)),
-    mg_per_day_low: perDay(of(low)),
-    mg_per_day_high: perDay(of(high)),
-    share_of_inputs: all > 0 ? of(mean) / all : null,
-  })
+  const line = <Name extends string>(name: Name, of: (border: Border) => number): Line<Name> => {
+    const [low, high] = weightedQuantiles(each.map(of), ledger.weights, [0.05, 0.95])
+    return {
+      name,
+      mg_per_day: perDay(of(mean)),
+      mg_per_day_low: perDay(low),
+      mg_per_day_high: perDay(high),
+      share_of_inputs: all > 0 ? of(mean) / all : null,
+    }
+  }
   return {
     inputs: [...mean.inputs.keys()].map((name) => line(name, ({ inputs }) => inputs.get(name) ?? 0)),
     exports: [...mean.exports.keys()].map((name) =>
@@ -53,14 +52,14 @@ export function budget(ledger: BandedLedger, atom: Atom): Budget {
   }
 }
 
-/** The ledger as it would be with every row and balance at one end of its interval. */
-function atEnd(ledger: BandedLedger, end: 'low' | 'high'): Ledger {
+/** The books of one member. */
+function bookOf(ledger: BandedLedger, member: number): Ledger {
   return {
     ...ledger,
-    rows: ledger.rows.map((row) => ({ ...row, amount_umol: end === 'low' ? row.low_umol : row.high_umol })),
+    rows: ledger.rows.map((row) => ({ ...row, amount_umol: row.members[member] ?? 0 })),
     balances: ledger.balances.map((balance) => ({
       ...balance,
-      end_umol: balance.start_umol + (end === 'low' ? balance.change_low_umol : balance.change_high_umol),
+      end_umol: balance.start_umol + (balance.changes[member] ?? 0),
     })),
   }
 }

@@ -8,17 +8,23 @@ import type { Outlook } from './outlook-types.ts'
 export interface BandedRow extends LedgerRow {
   readonly low_umol: number
   readonly high_umol: number
+  /** The amount in each member, so that sums of rows keep what goes together. */
+  readonly members: readonly number[]
 }
 
 export type Balance = Ledger['balances'][number] & {
   /** 5 % and 95 % of the change over the span, µmol. */
   readonly change_low_umol: number
   readonly change_high_umol: number
+  /** The change in each member. */
+  readonly changes: readonly number[]
 }
 
 export interface BandedLedger extends Ledger {
   readonly rows: readonly BandedRow[]
   readonly balances: readonly Balance[]
+  /** Of the members. */
+  readonly weights: readonly number[]
 }
 
 /** A fact as the derivation of a figure shows it. */

@@ -81,10 +81,11 @@ function banded(books: readonly Ledger[], weights: readonly number[]): BandedLed
     values.reduce((sum, value, m) => sum + value * weights[m], 0)
   return {
     ...first,
+    weights,
     rows: [...keys].map(([id, row]) => {
       const values = amounts.map((amount) => amount.get(id) ?? 0)
       const [low, high] = weightedQuantiles(values, weights, [0.05, 0.95])
-      return { ...row, amount_umol: mean(values), low_umol: low, high_umol: high }
+      return { ...row, amount_umol: mean(values), low_umol: low, high_umol: high, members: values }
     }),
     balances: first.balances.map((balance, i) => {
       const changes = books.map((book) => book.balances[i].end_umol - book.balances[i].start_umol)
@@ -95,6 +96,7 @@ function banded(books: readonly Ledger[], weights: readonly number[]): BandedLed
         end_umol: mean(books.map((book) => book.balances[i].end_umol)),
         change_low_umol: low,
         change_high_umol: high,
+        changes,
       }
     }),
   }

@@ -3,7 +3,7 @@ import type { SystemData } from '../shell/system-data.ts'
 
 /** Eight weeks: as far as a routine of husbandry is planned. */
 const horizonDays = 56
-const wholeEnsemble = 80
+const wholeEnsemble = 60
 /** Few enough to keep up with a finger. */
 export const coarseMembers = 12
 /** One seed for all, so that two levers differ by the lever and not by chance. */

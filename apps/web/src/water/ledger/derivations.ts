@@ -1,10 +1,11 @@
+import type { Summed } from '@holdfast/inference/summed'
 import { asMilligrams, atomicMass } from '../../figure/atoms.ts'
 import type { Derivation, LogEntry } from '../../figure/computed.ts'
 import { plain } from '../../figure/numbers.ts'
 import { spaced } from '../../figure/spaced.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { BandedRow, LedgerAnswer } from '../../worker/answers.ts'
-import type { Amount, Basin, River } from './streams.ts'
+import type { Basin, River } from './streams.ts'
 
 /** What the figures of one ledger are derived from. */
 export interface LedgerGround {
@@ -14,7 +15,7 @@ export interface LedgerGround {
 
 export function derivationOfRows(
   rows: readonly BandedRow[],
-  amount: Amount,
+  amount: Summed,
   river: River,
   ground: LedgerGround,
 ): Derivation {
@@ -60,7 +61,7 @@ export const milligrams = (amount: number, { atom }: River) =>
 
 const umol = (amount: number, { atom }: River) => `${plain(amount)} µmol ${atom}`
 
-const conversion = (amount: Amount, river: River) => ({
+const conversion = (amount: Summed, river: River) => ({
   formula: `mass = amount × molar mass of ${river.atom}`,
   withValues: `${milligrams(amount.amount_umol, river)} = ${umol(amount.amount_umol, river)} × ${atomicMass[river.atom]} g/mol ÷ 1000`,
 })

@@ -1,3 +1,4 @@
+import type { Summed } from '@holdfast/inference/summed'
 import { asMilligrams } from '../../figure/atoms.ts'
 import type { ComputedFigure, Derivation } from '../../figure/computed.ts'
 import { plain } from '../../figure/numbers.ts'
@@ -9,7 +10,7 @@ import {
   milligrams,
   rowTitle,
 } from './derivations.ts'
-import type { Amount, Basin, River, Stream } from './streams.ts'
+import type { Basin, River, Stream } from './streams.ts'
 
 export function streamFigure(stream: Stream, river: River, ground: LedgerGround): ComputedFigure {
   return inMilligrams(stream.place.title, stream, river, () =>
@@ -29,7 +30,7 @@ export function rowFigure(row: BandedRow, river: River, ground: LedgerGround): C
 
 /** Some rows as a share of what was fed, per cent. */
 export function shareFigure(
-  amount: Amount,
+  amount: Summed,
   river: River,
   name: string,
   ground: LedgerGround,
@@ -55,7 +56,7 @@ export function shareFigure(
 
 function inMilligrams(
   name: string,
-  amount: Amount,
+  amount: Summed,
   { atom }: River,
   derivation: () => Derivation,
 ): ComputedFigure {

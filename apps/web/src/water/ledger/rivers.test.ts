@@ -93,6 +93,7 @@ describe('the streams of a ledger', () => {
     amount_umol: 100,
     low_umol: 60,
     high_umol: 150,
+    members: [60, 100, 150],
     ...change,
   })
 
@@ -112,7 +113,10 @@ describe('the streams of a ledger', () => {
 
   it('tell a flow that ran backwards as one that came in', () => {
     const river = riverOf(
-      { ...ledger, rows: [row({ amount_umol: -40, low_umol: -70, high_umol: -10 })] },
+      {
+        ...ledger,
+        rows: [row({ amount_umol: -40, low_umol: -70, high_umol: -10, members: [-70, -40, -10] })],
+      },
       'P',
     )
     expect(river.sources[0]).toMatchObject({ amount_umol: 40, low_umol: 10, high_umol: 70 })

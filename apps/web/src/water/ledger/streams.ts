@@ -1,4 +1,5 @@
 import type { Atom } from '@holdfast/ecosystem'
+import { type Summed, sumOfChanges, sumOfRows } from '@holdfast/inference/summed'
 import type { Balance, BandedLedger, BandedRow } from '../../worker/answers.ts'
 import {
   basinOf,
@@ -11,21 +12,14 @@ import {
   sources,
 } from './places.ts'
 
-/** Median, 5 % and 95 %, µmol over the span. */
-export interface Amount {
-  readonly amount_umol: number
-  readonly low_umol: number
-  readonly high_umol: number
-}
-
 /** All that crossed the edge of the system to or from one account outside it. */
-export interface Stream extends Amount {
+export interface Stream extends Summed {
   readonly place: Place
   readonly rows: readonly BandedRow[]
 }
 
 /** What a part of the system holds more (or, below zero, less) at the end of the span. */
-export interface Basin extends Amount {
+export interface Basin extends Summed {
   readonly place: Place
   readonly balances: readonly Balance[]
 }
@@ -56,7 +50,7 @@ export function riverOf(ledger: BandedLedger, atom: Atom, kept: KeptPlaces = non
   const streams = (side: 'from' | 'to', places: readonly Place[]) =>
     inOrder(places, [...kept[side], ...crossing.map((row) => row[side]).filter(isOutside)]).map((place) => {
       const own = rows.filter((row) => row[side] === place.account)
-      return { place, rows: own, ...total(own) }
+      return { place, rows: own, ...sumOfRows(own, ledger.weights) }
     })
   const incoming = streams('from', sources)
   const fed = incoming.find((stream) => stream.place.account === 'outside.feed')?.amount_umol ?? 0
@@ -65,15 +59,23 @@ export function riverOf(ledger: BandedLedger, atom: Atom, kept: KeptPlaces = non
     sources: incoming,
     exports: streams('to', exports),
     basins: basinsOf(ledger, atom),
-    fed_umol: fed > 0 ? fed : total(incoming.flatMap((stream) => stream.rows)).amount_umol,
+    fed_umol: fed > 0 ? fed : incoming.reduce((sum, stream) => sum + stream.amount_umol, 0),
   }
 }
 
 /** A process that goes both ways gives its net; where that ran backwards, it is told forwards. */
 export function forward(row: BandedRow): BandedRow {
   if (row.amount_umol >= 0) return row
-  const { from, to, amount_umol, low_umol, high_umol } = row
-  return { ...row, from: to, to: from, amount_umol: -amount_umol, low_umol: -high_umol, high_umol: -low_umol }
+  const { from, to, amount_umol, low_umol, high_umol, members } = row
+  return {
+    ...row,
+    from: to,
+    to: from,
+    amount_umol: -amount_umol,
+    low_umol: -high_umol,
+    high_umol: -low_umol,
+    members: members.map((amount) => -amount),
+  }
 }
 
 function basinsOf(ledger: BandedLedger, atom: Atom): Basin[] {
@@ -90,9 +92,7 @@ function basinsOf(ledger: BandedLedger, atom: Atom): Basin[] {
     return {
       place,
       balances: own,
-      amount_umol: sum(own.map((balance) => balance.end_umol - balance.start_umol)),
-      low_umol: sum(own.map((balance) => balance.change_low_umol)),
-      high_umol: sum(own.map((balance) => balance.change_high_umol)),
+      ...sumOfChanges(own, ledger.weights),
     }
   })
 }
@@ -104,12 +104,3 @@ function inOrder(places: readonly Place[], accounts: readonly string[]): Place[]
   const strange = [...present].filter((account) => !places.some((place) => place.account === account)).sort()
   return [...known, ...strange.map((account) => placeOf(places, account))]
 }
-
-/** Bands are added end to end: the widest the sum can be, since the rows of one stream move together. */
-export const total = (rows: readonly BandedRow[]): Amount => ({
-  amount_umol: sum(rows.map((row) => row.amount_umol)),
-  low_umol: sum(rows.map((row) => row.low_umol)),
-  high_umol: sum(rows.map((row) => row.high_umol)),
-})
-
-const sum = (numbers: readonly number[]) => numbers.reduce((before, number) => before + number, 0)

@@ -1,9 +1,10 @@
+import { sumOfRows } from '@holdfast/inference/summed'
 import { atomNames } from '../../figure/atoms.ts'
 import { type Sentence, sentenceText } from '../../figure/sentence.ts'
 import type { LedgerGround } from './derivations.ts'
 import { basinFigure, shareFigure, streamFigure } from './figures.ts'
 import { basinOf } from './places.ts'
-import { type Basin, forward, type River, type Stream, total } from './streams.ts'
+import { type Basin, forward, type River, type Stream } from './streams.ts'
 
 interface Candidate {
   /** How much it is worth knowing: a share of what was fed. */
@@ -51,7 +52,7 @@ function given(river: River, ground: LedgerGround): Candidate | undefined {
   const giving = ground.answer.ledger.rows
     .map(forward)
     .filter((row) => row.atom === 'P' && basinOf(row.from) === 'rock' && basinOf(row.to) === 'water')
-  const amount = total(giving)
+  const amount = sumOfRows(giving, ground.answer.ledger.weights)
   const weight = amount.amount_umol / river.fed_umol
   if (weight < 0.1) return undefined
   return {
@@ -75,7 +76,7 @@ function carried(river: River, ground: LedgerGround): Candidate | undefined {
   const way = [...known].sort((a, b) => b.amount_umol - a.amount_umol)[0]
   if (!way || way.amount_umol <= 0) return undefined
   const rows = known.flatMap((stream) => stream.rows)
-  const all = total(rows)
+  const all = sumOfRows(rows, ground.answer.ledger.weights)
   return {
     weight: all.amount_umol / river.fed_umol,
     sentence: [
