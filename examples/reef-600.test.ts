@@ -60,3 +60,21 @@ test('the spreadsheet asks nothing, and holds what a careful reader doubts', () 
   expect(typed).toHaveLength(2)
   expect(new Set(typed).size).toBe(1)
 })
+
+test('the year is one that a keeper could have had', () => {
+  const values = (quantity: string): readonly number[] =>
+    entries.flatMap(({ kind, at, body }) =>
+      kind === 'reading' && body.quantity === quantity && at !== '2026-02-15' ? [body.value ?? 0] : [],
+    )
+  expect(Math.max(...values('nitrate'))).toBeLessThan(25)
+  expect(Math.min(...values('nitrate'))).toBeGreaterThanOrEqual(2)
+  expect(Math.max(...values('phosphate'))).toBeLessThan(0.6)
+  const onRock = entries.flatMap(({ kind, at, body }) =>
+    kind === 'survey' && body.surface === 'rock face' ? [{ at, cover: body.cover }] : [],
+  )
+  const worst = onRock.reduce((most, one) => (one.cover > most.cover ? one : most))
+  // The algae come after the holiday of overfeeding and are held down at the end.
+  expect(worst.at > '2026-05-16' && worst.at < '2026-08-01').toBe(true)
+  expect(worst.cover).toBeGreaterThan(4 * (onRock[0]?.cover ?? 1))
+  expect(onRock.at(-1)?.cover ?? 1).toBeLessThan(0.7 * worst.cover)
+})

@@ -44,7 +44,7 @@ const plucked = (date: string, share: number, text: string): Deed => ({
 const freshMedia = (date: string): Deed => ({
   date,
   kind: 'media',
-  body: { action: 'replaced', mass_g: 25, text: 'new ferric media, 25 g' },
+  body: { action: 'replaced', mass_g: 80, text: 'new ferric media, 80 g' },
 })
 
 const mediaOut = (date: string): Deed => ({
@@ -62,7 +62,7 @@ export const deeds: readonly Deed[] = [
   freshMedia('2026-02-22'),
   freshMedia('2026-07-05'),
   fed('2026-03-01', 10.5, 'one more cube every other day'),
-  fed('2026-05-02', 15, 'neighbour feeds while we are away'),
+  fed('2026-05-02', 18, 'neighbour feeds while we are away'),
   fed('2026-05-17', 10.5, 'back home, old amount again'),
   fed('2026-07-12', 9.5, 'less, until the hair algae is gone'),
   snails('2026-01-18', 'lost', 3, 'three empty trochus shells'),

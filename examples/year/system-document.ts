@@ -73,7 +73,7 @@ export const systemDocument = {
   equipment: [
     { kind: 'water change', volume: '60 L', every: '2 weeks', first: '2025-11-16' },
     { kind: 'skimmer', 'rated for': '800 L' },
-    { kind: 'ferric media reactor', mass: '25 g', flow: '100 L/h' },
+    { kind: 'ferric media reactor', mass: '80 g', flow: '100 L/h' },
     { kind: 'heater', watts: 300 },
     { kind: 'automatic top-off' },
   ],
