@@ -6,9 +6,21 @@ export function monod(concentration: number, halfSaturation: number): number {
   return sum > 0 ? concentration / sum : 0
 }
 
+// A run asks for the same few powers thousands of times a day: each is worked out once and kept.
+const kept = 32
+const keptFactors = new Float64Array(kept).fill(Number.NaN)
+const keptTemperatures = new Float64Array(kept)
+const keptPowers = new Float64Array(kept)
+
 /** Rate relative to 25 °C when `perTenDegrees` is its factor for ten degrees. */
 export function q10(perTenDegrees: number, temperature: number): number {
-  return pow(perTenDegrees, (temperature - 25) / 10)
+  const slot = Math.imul(perTenDegrees * 65536, 0x9e3779b1) >>> 27
+  if (keptFactors[slot] === perTenDegrees && keptTemperatures[slot] === temperature) return keptPowers[slot]
+  const power = pow(perTenDegrees, (temperature - 25) / 10)
+  keptFactors[slot] = perTenDegrees
+  keptTemperatures[slot] = temperature
+  keptPowers[slot] = power
+  return power
 }
 
 /**
