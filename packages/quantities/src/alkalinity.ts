@@ -56,7 +56,7 @@ export function parseAlkalinity(text: string, options: AlkalinityOptions = {}): 
   const where = options.where ?? 'Alkalinity'
   const got = text.trim()
   const issue = (code: IssueCode): Issue => {
-    const next = code === 'needs-density' ? 'give-density' : 'give-alkalinity'
+    const next = code === 'needs-density' ? 'tell-density' : 'give-alkalinity'
     return { code, where, got, accepted: alkalinityUnits, next }
   }
   const found = readFigure(text, options)
@@ -64,11 +64,11 @@ export function parseAlkalinity(text: string, options: AlkalinityOptions = {}): 
   if (found.wrong === 'empty') return refused(issue('empty'))
   const name = canonicalName(rest)
   const bare = bareUnits.find((one) => one === name)
-  const isNothing = stated?.is === 'not detected' && found.doubt === undefined
+  const isNothing = stated?.is === 'not detected'
   const unit =
     rest === ''
       ? (options.unit ?? (isNothing ? 'meq/L' : undefined))
-      : alkalinityUnits.find((known) => known === name)
+      : (alkalinityUnits.find((known) => known === name) ?? (isNothing && bare ? 'meq/L' : undefined))
   const issues: Issue[] = []
   if (found.wrong !== undefined) issues.push(issue(found.wrong))
   if (unit === undefined && bare === undefined) issues.push(issue(rest === '' ? 'no-unit' : 'unknown-unit'))
@@ -76,7 +76,7 @@ export function parseAlkalinity(text: string, options: AlkalinityOptions = {}): 
   if (isByWeight && !isDensity(options.density)) issues.push(issue('needs-density'))
   if (stated !== undefined && (lowest(stated) ?? 0) < 0) issues.push(issue('negative'))
   if (stated === undefined || issues.length > 0) return refused(...issues)
-  const ask = whichFigure(found, { where, got, written: rest, step: options.step })
+  const ask = whichFigure(found, { where, got, written: rest === '' ? (options.unit ?? '') : rest }, options)
   if (ask !== undefined) return ask
   if (unit === undefined) return whichAlkalinity(where, got, figure, bare ?? 'ppm')
   const factor = inLitre(unit, options.density)

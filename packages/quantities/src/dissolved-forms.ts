@@ -1,4 +1,4 @@
-import type { NextStep } from './issue.ts'
+import type { NextStep, QuestionCode } from './issue.ts'
 import type { Substance } from './molar-masses.ts'
 
 /** What a mass concentration is of: the ion or oxide, the atom in it, or chalk with as many moles. */
@@ -38,6 +38,8 @@ export interface Dissolved {
   /** The form of a figure that names none, where the trade knows one only: an element is itself. */
   readonly bare?: Form
   readonly forms: readonly NamedForm[]
+  /** The question where no form is told; that of ion or atom where nothing else is said. */
+  readonly asks?: QuestionCode
   /** Words that name the quantity and settle no form: '5 mg/L nitrate'. */
   readonly saysNothing: readonly string[]
 }
@@ -118,6 +120,7 @@ export const dissolved: Readonly<Record<Nutrient | Mineral, Dissolved>> = {
       { form: 'SiO3', shown: 'SiO3', names: ['sio3'] },
       { form: 'SiO4', shown: 'SiO4', names: ['sio4'] },
     ],
+    asks: 'which-silicate',
     saysNothing: ['silicate'],
   },
   calcium: {

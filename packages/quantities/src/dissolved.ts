@@ -62,7 +62,7 @@ export function parseConcentration(
   const where = options.where ?? kind.where
   const got = text.trim()
   const issue = (code: IssueCode): Issue => {
-    const next = code === 'needs-density' ? 'give-density' : kind.next
+    const next = code === 'needs-density' ? 'tell-density' : kind.next
     return { code, where, got, accepted: concentrationUnits, next }
   }
   const found = readFigure(text, options)
@@ -70,7 +70,7 @@ export function parseConcentration(
   if (found.wrong === 'empty') return refused(issue('empty'))
 
   const written = splitForm(kind, rest)
-  const isNothing = stated?.is === 'not detected' && found.doubt === undefined
+  const isNothing = stated?.is === 'not detected'
   const bare = options.unit ?? (isNothing ? 'mg/L' : undefined)
   const unit = written.unit === '' ? bare : concentrationUnit(written.unit)
   const issues: Issue[] = []
@@ -82,7 +82,7 @@ export function parseConcentration(
 
   const form = written.form ?? options.form ?? kind.bare
   if (form !== undefined && !hasForm(kind, form)) return refused(issue('unknown-unit'))
-  const ask = whichFigure(found, { where, got, written: rest, step: options.step })
+  const ask = whichFigure(found, { where, got, written: rest === '' ? (options.unit ?? '') : rest }, options)
   if (ask !== undefined) return ask
   if (!isMolar(unit) && form === undefined && !isNothing)
     return whichForm(kind, where, got, `${figure} ${unit}`)
@@ -130,14 +130,18 @@ function hasForm({ forms }: Dissolved, form: Form): boolean {
   return forms.some((one) => one.form === form)
 }
 
-function whichForm({ forms, canonical }: Dissolved, where: string, got: string, clear: string): Asked {
-  const code = 'which-form'
+function whichForm(
+  { forms, canonical, asks = 'which-form' }: Dissolved,
+  where: string,
+  got: string,
+  clear: string,
+): Asked {
   const options = forms.map(({ form, shown }) => ({
     answer: `${clear} ${shown}`,
     means: `as ${shown}`,
     factor: molarMass(canonical) / molarMass(form),
   }))
-  return { ok: false, ask: { code, where, got, question: question(code, where, got), options } }
+  return { ok: false, ask: { code: asks, where, got, question: question(asks, where, got), options } }
 }
 
 /** Takes the form out of 'mg/L NO3', 'mg NO3/L', 'ppb P', 'mg/L as N'. */
@@ -148,6 +152,8 @@ function splitForm(kind: Dissolved, rest: string): { readonly unit: string; read
     .split(/\s+|(?=\/)/)
   const isAs = (at: number): boolean => /^(?:as|of)$/i.test(words[at] ?? '')
   for (const [at, word] of words.entries()) {
+    // milligrams, no magnesium
+    if (at === 0 && /^mg$/i.test(word)) continue
     const form = (isAs(at - 1) && formNamed(kind, `as ${word}`)) || formNamed(kind, word)
     if (!form && !kind.saysNothing.includes(word.toLowerCase())) continue
     const others = words.filter((_, i) => i !== at && !(i === at - 1 && isAs(i)))

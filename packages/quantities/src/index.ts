@@ -22,9 +22,18 @@ export * from './micromolar.ts'
 export { molarMass, type Substance } from './molar-masses.ts'
 export type { NumberStyle } from './number-text.ts'
 export { parseUnit, readUnit, UnitError } from './parse-unit.ts'
+export {
+  isQuantityName,
+  type Quantity,
+  type QuantityName,
+  quantities,
+  quantityNames,
+  readQuantity,
+} from './quantities.ts'
 export type { Reading, ReadingOptions } from './reading.ts'
+export { type ReadingIn, readingIn, readingInCommonUnits } from './reading-in.ts'
 export { type ReferenceTemperatures, referenceTemperatures } from './reference-temperatures.ts'
 export * from './salinity.ts'
-export { mapStated, type Stated } from './stated.ts'
+export { mapStated, type Stated, statedInWords } from './stated.ts'
 export * from './unit.ts'
 export { words } from './words.ts'

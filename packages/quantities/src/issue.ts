@@ -42,8 +42,8 @@ export type NextStep =
   | 'give-light'
   | 'give-daily-light'
   | 'give-density'
+  | 'tell-density'
   | 'give-same-scale'
-  | 'give-conductivity'
 
 /** One thing wrong: data, so that a page, an import and a terminal can each say it. */
 export interface Issue {
@@ -59,6 +59,7 @@ export type QuestionCode =
   | 'which-gallon'
   | 'which-fluid-ounce'
   | 'which-form'
+  | 'which-silicate'
   | 'which-alkalinity'
   | 'which-reference-temperatures'
   | 'which-conductivity-temperature'

@@ -38,16 +38,16 @@ export function readMeasure(
   if (found.wrong === 'empty') return refused(issue('empty'))
   const written = rest === '' ? (options.unit ?? '') : rest
   const asked = whichCountry(where, rest === '' ? `${got} ${written}` : got, figure, written)
-  const unit = unitOf(measure, written, options)
+  // of whichever country, it is of one kind
+  const unit = unitOf(measure, asked === undefined ? written : `US ${written}`, options)
   const issues: Issue[] = []
   if (found.wrong !== undefined) issues.push(issue(found.wrong))
-  if (typeof unit === 'string' && asked === undefined) issues.push(issue(unit))
+  if (typeof unit === 'string') issues.push(issue(unit))
   const wrong = stated && outOfReach(measure, stated, takes)
   if (wrong !== undefined) issues.push(issue(wrong))
-  if (stated === undefined || issues.length > 0) return refused(...issues)
-  const ask = whichFigure(found, { where, got, written, step: options.step }) ?? asked
+  if (stated === undefined || typeof unit === 'string' || issues.length > 0) return refused(...issues)
+  const ask = whichFigure(found, { where, got, written }, options) ?? asked
   if (ask !== undefined) return ask
-  if (typeof unit === 'string') return refused(issue(unit))
   const canonical = parseUnit(measure.canonical)
   const value = mapStated(stated, (typed) => between(typed, unit, canonical))
   const lost = isHeld(value) ? outOfReach(measure, value, takes) : 'too-large'

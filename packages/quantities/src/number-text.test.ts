@@ -39,6 +39,39 @@ test('a mark between thousands is read only when told', () => {
   expect(readFigure('1.31', { thousands: '.' }).wrong).toBe('not-a-number')
 })
 
+test('thousands parted by spaces or apostrophes are read only when told', () => {
+  const value = (text: string, thousands: ' ' | "'") => readFigure(text, { thousands }).stated
+  expect(value('1 310 mg/L', ' ')).toEqual({ is: 'exact', value: 1310 })
+  expect(value('1\u202f310,5', ' ')).toEqual({ is: 'exact', value: 1310.5 })
+  expect(value('12’345.6', "'")).toEqual({ is: 'exact', value: 12345.6 })
+  expect(value('1 200-1 300', ' ')).toEqual({ is: 'between', low: 1200, high: 1300 })
+  expect(readFigure('1 31', { thousands: ' ' }).wrong).toBe('not-a-number')
+})
+
+test('a comma before three digits is doubted where nothing tells what it is', () => {
+  for (const text of ['1,310', '<1,310', '1,310-1,320', '900-1.310,'])
+    if (!text.endsWith(',')) expect(readFigure(text).doubt, text).toBe('comma')
+  for (const text of ['1.310', '0,035', '1,31', '1310', '1,3105', ',310'])
+    expect(readFigure(text).doubt, text).toBeUndefined()
+  expect(readFigure('1,310', { decimal: ',' })).toMatchObject({ stated: { value: 1.31 } })
+  expect(readFigure('1,310', { decimal: ',' }).doubt).toBeUndefined()
+  expect(readFigure('1,310', { decimal: '.' }).wrong).toBe('not-a-number')
+})
+
+test('one figure in many characters is one figure', () => {
+  const minus = ['-2', '−2', '–2', '‐2', '‑2', '‒2', '—2', '－2', '﹣2']
+  for (const text of minus) expect(readFigure(text).stated, text).toEqual({ is: 'exact', value: -2 })
+  for (const text of ['１，５', '1,5\u00a0', '\u200b1,5', '\ufeff1.5'])
+    expect(readFigure(text).stated, text).toEqual({ is: 'exact', value: 1.5 })
+  for (const text of ['≤2', '⩽2', '<=2', '< 2', '＜2', '<\u00a02'])
+    expect(readFigure(text).stated, text).toEqual({ is: 'below', limit: 2 })
+  expect(readFigure('-0').stated).toEqual({ is: 'exact', value: 0 })
+})
+
+test('digits of other scripts and fractions are refused, not read in part', () => {
+  for (const text of ['٣', '½', '²']) expect(readFigure(text).wrong, text).toBe('not-a-number')
+})
+
 test('half figures are refused, not cut', () => {
   for (const text of ['foo', '1.2.3', '5 6', '1 000', "1'000", '<5-10', '1e999', '--5', '5-', '5.'])
     expect(readFigure(text).wrong, text).toBe('not-a-number')

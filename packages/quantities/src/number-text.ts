@@ -89,12 +89,17 @@ function maybeThousands(number: string, { thousands, decimal }: NumberStyle): bo
   return thousands === undefined && decimal === undefined && /^[-+]?[1-9]\d{0,2},\d{3}$/.test(number)
 }
 
+/** The decimal mark where the style settles it; the mark between thousands is none. */
+export function decimalMark({ thousands, decimal }: NumberStyle): '.' | ',' | undefined {
+  if (thousands === '.') return ','
+  return thousands === ',' ? '.' : decimal
+}
+
 function plainNumber(text: string, style: NumberStyle): number | undefined {
   const { thousands } = style
   let digits = text
-  let { decimal } = style
-  if (thousands === '.' || thousands === ',') {
-    decimal = thousands === '.' ? ',' : '.'
+  const decimal = decimalMark(style)
+  if (decimal !== undefined && (thousands === '.' || thousands === ',')) {
     const whole = digits.split(decimal)[0] ?? ''
     if (whole.includes(thousands) && !/^[-+]?\d{1,3}(?:[.,]\d{3})+$/.test(whole)) return undefined
     digits = whole.replaceAll(thousands, '') + digits.slice(whole.length)

@@ -28,12 +28,10 @@ export interface SalinityOptions extends NumberStyle {
   readonly reference?: ReferenceTemperatures
 }
 
-export const salinityUnits: readonly string[] = [
-  'psu',
-  'ppt',
-  'g/kg',
-  ...referenceTemperatures.map((reference) => `SG ${reference}`),
-]
+/** Specific gravities that we know, as they are shown. */
+export const gravities = referenceTemperatures.map((reference) => `SG ${reference}`)
+
+export const salinityUnits: readonly string[] = ['psu', 'ppt', 'g/kg', ...gravities]
 
 /**
  * Salinity as one number; a specific gravity without its temperatures is asked about, and a conductivity is
@@ -100,7 +98,7 @@ export function readSalinity(
   const ask =
     scale === 'SG' && found.doubt === 'comma'
       ? undefined
-      : whichFigure(found, { where, got, written, step: options.step })
+      : whichFigure(found, { where, got, written }, options)
   if (ask !== undefined) return ask
   if (conductivity !== undefined) {
     const { factor, shown } = conductivity

@@ -50,3 +50,27 @@ export function oneNumber(stated: Stated): number | undefined {
 export function isHeld(stated: Stated): boolean {
   return Object.values(stated).every((part) => typeof part !== 'number' || Number.isFinite(part))
 }
+
+/**
+ * The statement as people write it, to a number of digits.
+ *
+ * @example statedInWords({ is: 'below', limit: 0.03 }) // '<0.03'
+ * @example statedInWords({ is: 'between', low: 5, high: 10 }) // '5 to 10'
+ */
+export function statedInWords(stated: Stated, digits = 4): string {
+  const put = (value: number): string => String(Number(value.toPrecision(digits)))
+  switch (stated.is) {
+    case 'exact':
+      return put(stated.value)
+    case 'about':
+      return `~${put(stated.value)}`
+    case 'below':
+      return `<${put(stated.limit)}`
+    case 'above':
+      return `>${put(stated.limit)}`
+    case 'between':
+      return `${put(stated.low)} to ${put(stated.high)}`
+    case 'not detected':
+      return 'not detected'
+  }
+}

@@ -44,9 +44,9 @@ const steps: Readonly<Record<NextStep, string>> = {
   'give-power': 'Give a power, such as 60 W or 0.06 kW.',
   'give-light': 'Give light, such as 200 µmol/m²/s, or a daily sum with the hours of light.',
   'give-daily-light': 'Give light over a day, such as 8 mol/m²/d, or light at an instant with its hours.',
-  'give-density': 'Give it by the litre, or tell the density, such as 1.023 kg/L.',
+  'give-density': 'Give a density above 0, such as 1.023 kg/L.',
+  'tell-density': 'Give it by the litre, or tell the density, such as 1.023 kg/L.',
   'give-same-scale': 'Choose a unit of the same scale:',
-  'give-conductivity': 'Give conductivity with its temperature, such as 53 mS/cm at 25 °C.',
 }
 
 /** What is wrong and what to do, in one or two sentences. */
@@ -63,6 +63,8 @@ export function words(issue: Issue): string {
 const questions: Readonly<Record<QuestionCode, string>> = {
   'which-gallon': 'in US or in imperial gallons?',
   'which-fluid-ounce': 'in US or in imperial fluid ounces?',
+  'which-silicate':
+    'of silica (SiO2), of silicon, or of another silicate? The kit or its leaflet says which.',
   'which-form': 'of the ion, or of the atom in it? The kit or its leaflet says which.',
   'which-alkalinity': 'as calcium carbonate or as bicarbonate?',
   'which-reference-temperatures':
