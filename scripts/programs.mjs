@@ -14,6 +14,7 @@ const programs = {
   holdfast: 'apps/cli/src/main.ts',
   validate: 'validation/validate.ts',
   'check-cases': 'validation/check-cases.ts',
+  'check-values': 'validation/check-values.ts',
   'check-sheets': 'validation/check-sheets.ts',
   bench: 'bench/bench.ts',
   'make-example': 'examples/make-example.ts',

@@ -1,6 +1,6 @@
 /** How much of one thing an amount of another allows, and what a dose weighs. */
 import { molarMass } from '@holdfast/quantities'
-import { compoundNamed, doseMass, massFraction, unIonisedAmmoniaFraction } from '@holdfast/seawater'
+import { compoundNamed, doseMass, massFraction, pH, unIonisedAmmoniaFraction } from '@holdfast/seawater'
 import { atomInRation, eventsOf, poured, usualRation, waterChanges } from '../husbandry.ts'
 import { CannotAnswer, type Family, needed, numberIn, type Question, textIn, waterVolume } from './answer.ts'
 import { readingAt, substanceOf, usualValue } from './readings.ts'
@@ -94,9 +94,10 @@ export const stoichiometryAnswers: Family = {
 /** The pH of a system is taken on the total scale. */
 function unIonisedFraction({ file, check }: Question): number {
   const { system } = file
-  const pH = needed(numberIn(check, 'pH') ?? system.pH, 'pH')
+  const reading = pH('total', needed(numberIn(check, 'pH') ?? system.pH, 'pH'))
   const salinity = numberIn(check, 'salinity_psu') ?? system.salinity_psu
-  return unIonisedAmmoniaFraction(pH, salinity, numberIn(check, 'temperature_C') ?? system.temperature_C)
+  const temperature = numberIn(check, 'temperature_C') ?? system.temperature_C
+  return unIonisedAmmoniaFraction(reading, salinity, temperature)
 }
 
 /** What a dose can aim at: the key of the check, the atom it is about, mg of that atom in a mg. */

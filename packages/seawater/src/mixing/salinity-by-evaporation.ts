@@ -3,8 +3,8 @@
  * the mass of water and the mass of salt, so that litres of different salinity add up rightly.
  * Source: mass balance; densities EOS-80 (Millero & Poisson 1981).
  */
-import { densityEos80 } from './density.ts'
-import { demand, OutOfRange } from './out-of-range.ts'
+import { densityEos80 } from '../density/density-eos80.ts'
+import { demand, OutOfRange } from '../out-of-range.ts'
 
 const litres = { low: 0, high: Infinity, next: 'Give litres, 0 or more.' }
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { densityEos80 } from './density.ts'
+import { densityEos80 } from './density-eos80.ts'
 
 // UNESCO 1981 (Millero & Poisson 1981) and UNESCO 1983 p. 22, on the temperature scale of 1968.
 test.each([

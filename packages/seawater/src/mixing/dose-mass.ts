@@ -1,5 +1,5 @@
 import { molarMass, type Substance } from '@holdfast/quantities'
-import { demand } from './out-of-range.ts'
+import { demand } from '../out-of-range.ts'
 
 /** Pure compounds without water of crystals; each formula unit holds one atom of N or of P. */
 const formulas = {

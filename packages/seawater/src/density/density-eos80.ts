@@ -1,4 +1,5 @@
-import { demand } from './out-of-range.ts'
+import { demandSalinity, demandTemperature } from '../demands.ts'
+import { ipts68 } from '../salinity/temperature-scale.ts'
 
 /**
  * Density of sea water at one atmosphere.
@@ -8,13 +9,15 @@ import { demand } from './out-of-range.ts'
  * @returns kg L⁻¹; standard error of the equation 3.6e-6 kg L⁻¹
  * @throws OutOfRange outside these; nothing is clipped
  * @source EOS-80: Millero & Poisson 1981, Deep-Sea Res. 28A:625-629
+ * @check density_eos80 in validation/seawater/seawater-checks.csv (UNESCO 1981 and 1983)
+ * @example densityEos80(35, 25) // 1.02334
  */
 export function densityEos80(salinity: number, temperature: number): number {
-  demand('salinity', salinity, { low: 0, high: 42, next: 'Give practical salinity, such as 35.' })
-  demand('temperature', temperature, { low: -2, high: 40, next: 'Give °C, such as 25.' })
-  // The equation is of 1981 and wants the temperature scale of 1968.
-  const t = 1.00024 * temperature
+  demandSalinity(salinity, 0, 42)
+  demandTemperature(temperature, -2, 40)
+  const t = ipts68(temperature)
   const s = salinity
+  // The last coefficient ends in ...332 in UNESCO 1981 and 1983; some abstracts print ...336.
   const fresh =
     999.842594 +
     t * (6.793952e-2 + t * (-9.09529e-3 + t * (1.001685e-4 + t * (-1.120083e-6 + t * 6.536332e-9))))

@@ -4,7 +4,7 @@
  * 0 to 1 of the net water. Concentrations are those just before and after changes, never means.
  */
 import { exp, ln, pow } from '@holdfast/elementary'
-import { demand, OutOfRange } from './out-of-range.ts'
+import { demand, OutOfRange } from '../out-of-range.ts'
 
 const concentration = { low: 0, high: Infinity, next: 'Give a concentration of 0 or more.' }
 const properFraction = {
