@@ -12,6 +12,14 @@ export function wholeNumber(least: number, most: number): (text: string) => numb
   }
 }
 
+/** A number above 0, for commander. */
+export function numberAboveZero(text: string): number {
+  const number = Number(text.replace(',', '.'))
+  if (text.trim() === '' || !Number.isFinite(number) || number <= 0)
+    throw new InvalidArgumentError('Give a number above 0, such as 0.5.')
+  return number
+}
+
 /** An ISO date, for commander. */
 export function date(text: string): string {
   if (!isDate(text)) throw new InvalidArgumentError('Give a date such as 2026-03-01.')

@@ -1,8 +1,10 @@
+import { quantityNames } from '@holdfast/quantities'
 import { Command, Option } from 'commander'
+import { convertCommand } from './commands/convert.ts'
 import { importCommand } from './commands/import-sheet.ts'
 import { systemAdd, systemList, systemShow } from './commands/system.ts'
 import { undoImport } from './commands/undo-import.ts'
-import { answer, date, waterChange, wholeNumber } from './options.ts'
+import { answer, date, numberAboveZero, waterChange, wholeNumber } from './options.ts'
 import type { Terminal } from './terminal.ts'
 
 const after = `
@@ -19,6 +21,7 @@ Examples:
   holdfast import tests.csv --answer nitrate-form:B=NO3 --yes
   holdfast ledger --from 2026-03-01 --to 2026-03-31 --atom P
   holdfast outlook --days 56 --water-change "60 L / 14 d"
+  holdfast convert "1.1 mg/L NO3-N" --as nitrate
 `
 
 /** The commands; each action sets the exit code through `end` when it is not 0. */
@@ -54,6 +57,18 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
   command(system, 'show [id]', 'The description that holds on the last day of the log.').action(
     (id, options) => systemShow(id, options, terminal),
   )
+
+  holdfast
+    .command('convert <text>')
+    .description('Say a figure in its other units; what has two meanings is asked about.')
+    .requiredOption('--as <quantity>', `one of ${quantityNames.join(', ')}`)
+    .option('--to <unit>', 'this unit only, such as "mg/L NO3-N" (default: all usual ones)')
+    .option('--form <form>', 'form where the text names none, such as NO3-N')
+    .option('--step <number>', 'step of the chart or display, in the unit of the text', numberAboveZero)
+    .option('--density <number>', 'kg/L of the water, for units by the kilogram', numberAboveZero)
+    .option('--hours <number>', 'of light in a day, for light over a day', numberAboveZero)
+    .option('--json', 'one JSON document for programs')
+    .action((text, options) => end(convertCommand(text, options, terminal)))
 
   // The model is loaded by the commands that run it; the others start without.
   const run = (name: string, says: string): Command =>

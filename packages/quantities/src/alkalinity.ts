@@ -72,7 +72,7 @@ export function parseAlkalinity(text: string, options: AlkalinityOptions = {}): 
   const issues: Issue[] = []
   if (found.wrong !== undefined) issues.push(issue(found.wrong))
   if (unit === undefined && bare === undefined) issues.push(issue(rest === '' ? 'no-unit' : 'unknown-unit'))
-  const isByWeight = (unit ?? bare ?? '').includes('/kg')
+  const isByWeight = (bare ?? unit ?? '').includes('/kg')
   if (isByWeight && !isDensity(options.density)) issues.push(issue('needs-density'))
   if (stated !== undefined && (lowest(stated) ?? 0) < 0) issues.push(issue('negative'))
   if (stated === undefined || issues.length > 0) return refused(...issues)
