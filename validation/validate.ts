@@ -1,9 +1,10 @@
 /** `npm run validate`: our numbers beside programs of others; prints each comparison and one line of counts. */
 import type { Check } from './check.ts'
 import { againstCvode } from './cvode.ts'
+import { fuzzQuantities } from './fuzz-quantities.ts'
 
 /** One line a comparison with the world outside. */
-const comparisons: readonly (() => readonly Check[])[] = [againstCvode]
+const comparisons: readonly (() => readonly Check[])[] = [againstCvode, fuzzQuantities]
 
 const checks = comparisons.flatMap((compare) => compare())
 for (const { name, outcome, says } of checks) console.log(`${outcome.padEnd(7)} ${name}: ${says}`)
