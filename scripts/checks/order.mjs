@@ -14,7 +14,7 @@ const stepDown = {
   inference: ['ecosystem'],
   planning: ['inference'],
   survey: ['facts'],
-  logbook: ['quantities'],
+  logbook: ['seawater'],
 }
 
 /** What a package may import with `import type` only, though it stands higher: types leave no code. @type {Readonly<Record<string, readonly string[]>>} */

@@ -25,16 +25,16 @@ export function isSource(path) {
 }
 
 /**
- * Tests, what tests share (testing/, conformance/), configuration of the tools, what runs when the
- * project is built (build/) or shown (screenshots/), and the folders that look at it from outside: they run on a developer's
- * machine, with Node, and are never shipped.
+ * Tests, what tests share (testing/, conformance/, browser/), configuration of the tools, what runs when
+ * the project is built (build/) or shown (screenshots/), and the folders that look at it from outside:
+ * they run on a developer's machine, with Node, and are never shipped.
  *
  * @param {string} path
  */
 export function isForDevelopers(path) {
   return [
     /\.(test|config)\.(ts|tsx|mjs)$/,
-    /\/(testing|conformance|build|screenshots)\//,
+    /\/(testing|conformance|browser|build|screenshots)\//,
     /^(validation|bench|examples)\//,
   ].some((pattern) => pattern.test(path))
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { type Browser, chromium, type Page } from 'playwright-core'
-import { browserFlags, findBrowser } from '../../../scripts/find-browser.mjs'
+import { inject } from 'vitest'
 
 export interface Visit {
   readonly page: Page
@@ -9,13 +9,8 @@ export interface Visit {
   readonly complaints: string[]
 }
 
-/** @throws Error that says what to install where there is no browser */
-export async function startBrowser(): Promise<Browser> {
-  const executablePath = findBrowser()
-  if (!executablePath)
-    throw new Error('No browser of the Chromium family is on this machine. Install one, such as chromium.')
-  return chromium.launch({ executablePath, args: browserFlags() })
-}
+/** The browser of this machine, as the test run found it. */
+export const startBrowser = (): Promise<Browser> => chromium.launch(inject('browser'))
 
 export interface Look {
   readonly width?: number
