@@ -82,7 +82,11 @@ export function parseConcentration(
 
   const form = written.form ?? options.form ?? kind.bare
   if (form !== undefined && !hasForm(kind, form)) return refused(issue('unknown-unit'))
-  const ask = whichFigure(found, { where, got, written: rest === '' ? (options.unit ?? '') : rest }, options)
+  const { step, ...style } = options
+  // the first mark of a chart is a limit only in a unit
+  const isUnitTold = written.unit !== '' || options.unit !== undefined
+  const place = { where, got, written: rest === '' ? (options.unit ?? '') : rest }
+  const ask = whichFigure(found, place, isUnitTold ? options : style)
   if (ask !== undefined) return ask
   if (!isMolar(unit) && form === undefined && !isNothing)
     return whichForm(kind, where, got, `${figure} ${unit}`)
@@ -94,7 +98,7 @@ export function parseConcentration(
     stated: value,
     unit,
     ...(!isMolar(unit) && form !== undefined && { form }),
-    ...(options.step !== undefined && { step: options.step * factor }),
+    ...(step !== undefined && { step: step * factor }),
   })
 }
 
