@@ -84,6 +84,9 @@ test('the place tells unit and form where the text has none, and the text comes 
     readQuantity('nitrate', text, { ...(unit && { unit }), ...(form && { form }) })
   expect(read('5', 'ppm', 'NO3-N')).toMatchObject({ value: { text: '5', unit: 'ppm', form: 'NO3-N' } })
   expect(read('5 mg/L NO3', 'ppm', 'NO3-N')).toMatchObject({ value: { stated: { value: 5 }, form: 'NO3' } })
+  for (const form of ['as N', 'nitrogen', 'N', 'NO₃-N'])
+    expect(read('trace ppm', 'ppm', form).ask?.code, form).toBe('what-trace')
+  expect(read('ND µmol/L as N', undefined, 'as N').ok).toBe(true)
   expect(read('5 mg/L', undefined, 'PO4').issues).toMatchObject([{ code: 'unknown-unit' }])
   expect(readQuantity('alkalinity', '150 ppm', { form: 'CaCO3' })).toMatchObject({
     value: { unit: 'ppm CaCO3' },

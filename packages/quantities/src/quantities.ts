@@ -99,7 +99,9 @@ function ofDissolved(name: Nutrient | Mineral): Quantity {
     isMolar(unit) ? [unit] : forms.map((form) => `${unit} ${form}`)
   const read: Quantity['read'] = (text, options = {}) => {
     const { unit, form, ...rest } = options
-    const named = form === undefined ? undefined : formNamed(kind, form)?.form
+    // 'as N' and 'nitrogen' are said of a form too
+    const bare = form?.replace(/^as\s+/i, '') ?? ''
+    const named = (formNamed(kind, bare) ?? formNamed(kind, `as ${bare}`))?.form
     // a form that is none is left to be refused with the text
     const typed = withUnit(text, options, named === undefined ? form : undefined)
     const answer = parseConcentration(name, typed, { ...rest, ...(named && { form: named }) })
