@@ -17,7 +17,7 @@ import { waterVapourWeissPrice1980 } from './water-vapour-weiss-price-1980.ts'
  * @source Garcia & Gordon 1992, Limnol. Oceanogr. 37:1307-1312, eq. 8 with the coefficients fitted to Benson &
  *   Krause; other pressures by the vapour of Weiss & Price 1980
  * @check oxygen_saturation in validation/seawater/seawater-checks.csv; GSW O2sol_SP_pt in validation/gsw
- * @example oxygenSaturationGarciaGordon1992(35, 25) // 206.7
+ * @example oxygenSaturationGarciaGordon1992(35, 25) // 206.8
  */
 export function oxygenSaturationGarciaGordon1992(
   salinity: number,

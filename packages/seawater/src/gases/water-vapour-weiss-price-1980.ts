@@ -10,7 +10,7 @@ import { demandSalinity, demandTemperature } from '../demands.ts'
  * @throws OutOfRange outside these; nothing is clipped
  * @source Weiss & Price 1980, Mar. Chem. 8:347-359, eq. 10 (number from memory)
  * @check oxygen_saturation row SW066 of validation/seawater/seawater-checks.csv
- * @example waterVapourWeissPrice1980(35, 25) // 0.0306
+ * @example waterVapourWeissPrice1980(35, 25) // 0.0307
  */
 export function waterVapourWeissPrice1980(salinity: number, temperature: number): number {
   demandSalinity(salinity, 0, 42)

@@ -11,7 +11,7 @@ import { type PH, pH } from './ph.ts'
  * @throws OutOfRange outside these; nothing is clipped
  * @source DelValls & Dickson 1998, Deep-Sea Res. I 45:1541-1554, eq. 18 (number from memory)
  * @check pH_tris_buffer in validation/seawater/seawater-checks.csv
- * @example trisBufferPHDelVallsDickson1998(35, 25).value // 8.0936
+ * @example trisBufferPHDelVallsDickson1998(35, 25).value // 8.094
  */
 export function trisBufferPHDelVallsDickson1998(salinity: number, temperature: number): PH<'total'> {
   demandSalinity(salinity, 20, 40)
