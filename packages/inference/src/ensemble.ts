@@ -77,8 +77,10 @@ export function ensemble<T>(question: EnsembleQuestion<T>): Ensemble<T> {
     tried = runAll()
   }
   const power = rounds.length > 0 ? leftForWeights : 1
+  const weights = weigh(tried.map(({ logLikelihood }) => power * logLikelihood))
   return {
     results: tried.map(({ result }) => result),
-    weights: weigh(tried.map(({ logLikelihood }) => power * logLikelihood)),
+    // What the rounds told and what the weights told of the rest.
+    weights: { ...weights, tempering: 1 - power + power * weights.tempering },
   }
 }
