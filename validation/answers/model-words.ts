@@ -64,9 +64,7 @@ export const modelAnswers: Family = {
     unit: 'words',
     keys: ['surface', 'algae'],
     answer: (question) =>
-      of(growthAsked(question), ({ net }) =>
-        net === 0 ? 'zero' : net > 0 ? 'positive' : 'negative',
-      ),
+      of(growthAsked(question), ({ net }) => (net === 0 ? 'zero' : net > 0 ? 'positive' : 'negative')),
   },
 }
 

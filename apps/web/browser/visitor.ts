@@ -15,14 +15,16 @@ export const startBrowser = (): Promise<Browser> => chromium.launch(inject('brow
 export interface Look {
   readonly width?: number
   readonly scheme?: 'light' | 'dark'
-  /** Whether the visit begins only when the rivers are there. */
-  readonly rivers?: boolean
+  /** What must be there before the visit begins. */
+  readonly from?: 'heading' | 'fans' | 'rivers'
+  /** Done to the page before it goes anywhere. */
+  readonly prepare?: (page: Page) => Promise<unknown>
 }
 
 export async function visit(
   browser: Browser,
   address: string,
-  { width = 1280, scheme = 'light', rivers = true }: Look = {},
+  { width = 1280, scheme = 'light', from = 'rivers', prepare }: Look = {},
 ): Promise<Visit> {
   const context = await browser.newContext({
     viewport: { width, height: 844 },
@@ -42,13 +44,27 @@ export async function visit(
       )
     })
   })
+  await page.addInitScript(() => {
+    const heard: string[] = []
+    Object.assign(window, { heard })
+    new MutationObserver(() => {
+      const said = document.getElementById('spoken')?.textContent
+      if (said && said !== heard.at(-1)) heard.push(said)
+    }).observe(document, { subtree: true, childList: true, characterData: true })
+  })
+  await prepare?.(page)
   await page.goto(address)
+  await page.locator('h1').waitFor()
   // The model takes its time on a machine that is busy with other tests.
-  await page.locator('.fan').first().waitFor({ timeout: 60_000 })
-  if (rivers) await page.locator('.river').first().waitFor({ timeout: 90_000 })
+  if (from !== 'heading') await page.locator('.fan').first().waitFor({ timeout: 60_000 })
+  if (from === 'rivers') await page.locator('.river').first().waitFor({ timeout: 90_000 })
   await page.evaluate(() => document.fonts.ready)
   return { page, complaints }
 }
+
+/** All that the live region said so far: one sentence is soon over another. */
+export const heard = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => (window as unknown as { heard: readonly string[] }).heard)
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
