@@ -1,6 +1,6 @@
 import type { Block, Model } from '../src/assemble/model.ts'
 import { type Layout, layoutOf } from '../src/declare/index.ts'
-import { ends, equationsOf, type Moment } from '../src/simulate/index.ts'
+import { ends, equationsOf, type Moment, type Values } from '../src/simulate/index.ts'
 import { type Dialect, identifier, inputText, neededNames, text } from './generate.ts'
 import { type Expression, parse } from './parse.ts'
 
@@ -110,6 +110,13 @@ function bodyOf(
   ]
 }
 
+/** How a moment changes settings, by the sign the driver knows it by. */
+function changeOf(moment: Moment): readonly ['=' | '+' | '*', Values] {
+  if ('happens' in moment) return ['=', moment.with]
+  if ('set' in moment) return ['=', moment.set]
+  return 'add' in moment ? ['+', moment.add] : ['*', moment.multiply]
+}
+
 /** Moments as rows: day, event (-1 for a lasting change), and which settings take which value. */
 function timelineOf(model: Model, events: readonly Block[], moments: readonly Moment[]): readonly string[] {
   const rows: string[] = []
@@ -118,9 +125,9 @@ function timelineOf(model: Model, events: readonly Block[], moments: readonly Mo
     const happens = 'happens' in moment
     const which = happens ? events.findIndex(({ process }) => process.id === moment.happens) : -1
     const first = changes.length
-    for (const [key, value] of Object.entries(happens ? moment.with : moment.set)) {
-      const sign = key[0] === '+' || key[0] === '*' ? key[0] : '='
-      const slot = model.settings.ids.indexOf(sign === '=' ? key : key.slice(1))
+    const [sign, values] = changeOf(moment)
+    for (const [id, value] of Object.entries(values)) {
+      const slot = model.settings.ids.indexOf(id)
       if (slot >= 0) changes.push(`{${slot}, '${sign}', ${value}}`)
     }
     rows.push(`{${moment.day}, ${which}, ${first}, ${changes.length - first}}`)

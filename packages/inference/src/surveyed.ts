@@ -1,14 +1,27 @@
-import type { AlgaePresent, Day, Observation, System } from '@holdfast/ecosystem'
+import type { AlgaePresent, Animals, Day, Event, Observation, System } from '@holdfast/ecosystem'
+
+/** Animals that came later, none of them on the first day: what the run has is fixed before it begins. */
+function newcomers(system: System, events: readonly Event[]): readonly Animals[] {
+  const known = new Set(system.animals.map(({ taxon }) => taxon))
+  const added = events.flatMap((event) => (event.kind === 'animals added' ? [event.taxon] : []))
+  return [...new Set(added)]
+    .filter((taxon) => !known.has(taxon))
+    .map((taxon) => ({ kind: taxon, taxon, count: 0, role: 'grazer' }))
+}
 
 /**
- * The system with the algae that were there about a day: of each kind at each surface the survey
+ * The system with the animals of its whole log, and with the algae that were there about a day: of each kind at each surface the survey
  * nearest to it, else what the description says. A kind that nobody saw is not there.
  */
 export function surveyed(
-  question: { readonly system: System; readonly observations: readonly Observation[] },
+  question: {
+    readonly system: System
+    readonly observations: readonly Observation[]
+    readonly events: readonly Event[]
+  },
   day: Day,
 ): System {
-  const { system, observations } = question
+  const { system, observations, events } = question
   const nearest = new Map<string, { readonly present: AlgaePresent; readonly away: number }>()
   for (const { quantity, surface, algae, value, day: on } of observations) {
     if (quantity !== 'cover' || surface === undefined || algae === undefined) continue
@@ -19,5 +32,6 @@ export function surveyed(
       nearest.set(place, { present: { kind: algae, surface, cover: value }, away })
   }
   const told = system.algae.filter(({ kind, surface }) => !nearest.has(`${kind} at ${surface}`))
-  return { ...system, algae: [...told, ...[...nearest.values()].map(({ present }) => present)] }
+  const animals = [...system.animals, ...newcomers(system, events)]
+  return { ...system, animals, algae: [...told, ...[...nearest.values()].map(({ present }) => present)] }
 }

@@ -74,7 +74,7 @@ export function momentsOf(event: Event, system: System): readonly Moment[] {
         event.mass_g === undefined || sign < 0
           ? []
           : [{ day, happens: 'animals added', with: { [broughtMass]: event.count * event.mass_g } }]
-      return [...arrive, { day, set: { [`+${countSetting(event.taxon)}`]: sign * event.count } }]
+      return [...arrive, { day, add: { [countSetting(event.taxon)]: sign * event.count } }]
     }
     case 'equipment change':
       return [{ day, set: changedSettings(event.equipment, event.changes) }]

@@ -1,10 +1,19 @@
 import type { Day, Event } from '../log.ts'
 import type { System } from '../system.ts'
 
-/** A setting that takes a new value, or an event that happens with settings filled just for it. */
-export type Moment =
-  | { readonly day: Day; readonly set: Readonly<Record<string, number>> }
-  | { readonly day: Day; readonly happens: string; readonly with: Readonly<Record<string, number>> }
+/** Values of settings, by their ids. */
+export type Values = Readonly<Record<string, number>>
+
+/** Settings take new values, gain, or are multiplied; or an event happens, with settings filled just for it. */
+export type Moment = { readonly day: Day } & (
+  | { readonly set: Values }
+  | { readonly add: Values }
+  | { readonly multiply: Values }
+  | { readonly happens: string; readonly with: Values }
+)
+
+/** A moment at which something happens to what the system holds. */
+export type Happening = Extract<Moment, { readonly happens: string }>
 
 /** Levers on what is done from a day on. */
 export interface Change {

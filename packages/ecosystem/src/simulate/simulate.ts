@@ -12,7 +12,7 @@ import {
 import { limit, limiterWork } from '../integrate/limiter.ts'
 import type { Day } from '../log.ts'
 import { ends, equationsOf } from './equations-of.ts'
-import type { Moment } from './moment.ts'
+import type { Happening, Moment, Values } from './moment.ts'
 
 export interface SimulationQuestion {
   readonly model: Model
@@ -105,8 +105,8 @@ export function simulate(question: SimulationQuestion): Simulation {
   for (const moment of question.timeline) {
     if (moment.day >= to) break
     advance(moment.day)
-    if ('set' in moment) setAll(settings, slots, moment.set)
-    else happen(moment, integrator.y)
+    if ('happens' in moment) happen(moment, integrator.y)
+    else change(settings, slots, moment)
   }
   advance(to)
   sampleNow(to)
@@ -118,24 +118,26 @@ export function simulate(question: SimulationQuestion): Simulation {
 export function settingsOn(model: Model, moments: readonly Moment[], day: Day): Float64Array {
   const settings = Float64Array.from(model.settings.values)
   const slots = new Map(model.settings.ids.map((id, index) => [id, index]))
-  for (const moment of moments) if (moment.day < day && 'set' in moment) setAll(settings, slots, moment.set)
+  for (const moment of moments)
+    if (moment.day < day && !('happens' in moment)) change(settings, slots, moment)
   return settings
 }
 
-/** A key with + adds, one with * multiplies; a setting that the model does not read is nothing to it. */
-function setAll(
+/** Changes settings as a moment says; one that the model does not read is nothing to it, and none falls below zero by a loss. */
+function change(
   settings: Float64Array,
   slots: ReadonlyMap<string, number>,
-  values: Readonly<Record<string, number>>,
+  moment: Exclude<Moment, Happening>,
 ): void {
-  for (const [key, value] of Object.entries(values)) {
-    const sign = key[0] === '+' || key[0] === '*' ? key[0] : ''
-    const slot = slots.get(key.slice(sign.length))
-    if (slot === undefined) continue
-    if (sign === '+') settings[slot] = Math.max(0, settings[slot] + value)
-    else if (sign === '*') settings[slot] *= value
-    else settings[slot] = value
+  const each = (values: Values, become: (now: number, value: number) => number): void => {
+    for (const [id, value] of Object.entries(values)) {
+      const slot = slots.get(id)
+      if (slot !== undefined) settings[slot] = become(settings[slot], value)
+    }
   }
+  if ('set' in moment) each(moment.set, (_, value) => value)
+  else if ('add' in moment) each(moment.add, (now, value) => Math.max(0, now + value))
+  else each(moment.multiply, (now, value) => now * value)
 }
 
 /** Events are flows at an instant: worked out from the states before, limited alike, added whole. */
@@ -145,7 +147,7 @@ function eventsOf(
   settings: Float64Array,
   slots: ReadonlyMap<string, number>,
   sums: Float64Array,
-): (moment: Extract<Moment, { happens: string }>, y: Float64Array) => void {
+): (moment: Happening, y: Float64Array) => void {
   const all = new Float64Array(model.eventFluxes.length)
   const none = new Float64Array(0)
   const work = limiterWork(model.states.length)
@@ -181,7 +183,7 @@ function eventsOf(
     const block = model.events.get(moment.happens)
     if (!block) return
     const before = Float64Array.from(settings)
-    setAll(settings, slots, moment.with)
+    change(settings, slots, { day: moment.day, set: moment.with })
     apply(block, y)
     settings.set(before)
   }
