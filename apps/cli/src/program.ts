@@ -4,6 +4,7 @@ import { convertCommand } from './commands/convert.ts'
 import { importCommand } from './commands/import-sheet.ts'
 import { systemAdd, systemList, systemShow } from './commands/system.ts'
 import { undoImport } from './commands/undo-import.ts'
+import { waterCommand } from './commands/water.ts'
 import { answer, date, numberAboveZero, waterChange, wholeNumber } from './options.ts'
 import type { Terminal } from './terminal.ts'
 
@@ -22,6 +23,7 @@ Examples:
   holdfast ledger --from 2026-03-01 --to 2026-03-31 --atom P
   holdfast outlook --days 56 --water-change "60 L / 14 d"
   holdfast convert "1.1 mg/L NO3-N" --as nitrate
+  holdfast water oxygen_saturation S=35 t=25
 `
 
 /** The commands; each action sets the exit code through `end` when it is not 0. */
@@ -69,6 +71,11 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
     .option('--hours <number>', 'of light in a day, for light over a day', numberAboveZero)
     .option('--json', 'one JSON document for programs')
     .action((text, options) => end(convertCommand(text, options, terminal)))
+  holdfast
+    .command('water [quantity] [inputs...]')
+    .description('Reckon a quantity of sea water from inputs such as S=35 t=25; without one, list them.')
+    .option('--json', 'one JSON document for programs')
+    .action((quantity, inputs, options) => end(waterCommand(quantity, inputs, options, terminal)))
 
   // The model is loaded by the commands that run it; the others start without.
   const run = (name: string, says: string): Command =>
