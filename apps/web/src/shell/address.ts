@@ -1,6 +1,21 @@
 /** What the address of the page says; every view can be shared as a link. */
 export const fromAddress = (name: string) => new URLSearchParams(location.search).get(name)
 
+/** The places of the page. */
+export type Place = 'water' | 'record'
+
+export const placeInAddress = (): Place => (fromAddress('place') === 'record' ? 'record' : 'water')
+
+/** The address of a place, for the same system. */
+export function addressOf(place: Place): string {
+  const system = fromAddress('system')
+  const search = new URLSearchParams({
+    ...(place === 'record' ? { place } : {}),
+    ...(system === null ? {} : { system }),
+  })
+  return search.size > 0 ? `?${search}` : location.pathname
+}
+
 export function intoAddress(values: Readonly<Record<string, string | undefined>>): void {
   const search = new URLSearchParams(location.search)
   for (const [name, value] of Object.entries(values)) {

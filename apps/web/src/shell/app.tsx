@@ -1,10 +1,15 @@
 import { useEffect, useState } from 'preact/hooks'
 import { Water } from '../water/index.tsx'
-import { fromAddress, intoAddress } from './address.ts'
+import { fromAddress, intoAddress, placeInAddress } from './address.ts'
 import { Header } from './header.tsx'
+import { Later } from './later.tsx'
 import { fetchSystem, fetchSystems, type SystemData, type SystemName } from './system-data.ts'
 
-/** The page: a system, and its water. */
+const place = placeInAddress()
+/** The record brings the equations of sea water along, which the first view does without. */
+const loadRecord = () => import('../record/index.tsx').then(({ RecordPlace }) => RecordPlace)
+
+/** The page: a system, and one of its places. */
 export function App() {
   const [systems, setSystems] = useState<readonly SystemName[] | undefined>()
   const [chosen, setChosen] = useState<string | undefined>(fromAddress('system') ?? undefined)
@@ -28,7 +33,8 @@ export function App() {
   }, [id])
 
   useEffect(() => {
-    document.title = data ? `Water · ${data.system.name} · Holdfast` : 'Holdfast'
+    const title = place === 'water' ? 'Water' : 'Record'
+    document.title = data ? `${title} · ${data.system.name} · Holdfast` : 'Holdfast'
   }, [data])
 
   const choose = (next: string) => {
@@ -37,19 +43,20 @@ export function App() {
   }
   return (
     <>
-      <Header systems={systems ?? []} data={data} onSystem={choose} />
-      <main id="water" tabIndex={-1}>
+      <Header place={place} systems={systems ?? []} data={data} onSystem={choose} />
+      <main id="place" tabIndex={-1}>
         {trouble && (
           <p class="issue" role="alert">
             {trouble}
           </p>
         )}
-        {systems?.length === 0 && (
+        {place === 'water' && systems?.length === 0 && (
           <p class="lead">
             There is no system yet. Bring one in with the command line, then reload this page.
           </p>
         )}
-        {data && <Water key={data.system.id} data={data} />}
+        {place === 'record' && <Later load={loadRecord} />}
+        {place === 'water' && data && <Water key={data.system.id} data={data} />}
       </main>
     </>
   )

@@ -29,12 +29,15 @@ function fromAnyPair<Name extends (typeof withCalcium)[number]>(
   read: (system: CarbonateSystem, given: Given<Name>) => number,
 ): readonly Form[] {
   return pairs.map(([one, other]) =>
-    form([one, other, ...water, ...inputs], (given) => {
-      const pair = { ...measures[one](given[one]), ...measures[other](given[other]) } as CarbonatePair
-      const { S: salinity, t: temperature, B_umol_kg: boron } = given
-      const measured = boron === undefined ? {} : { boron }
-      return read(carbonateSystem(pair, { salinity, temperature, ...measured }), given)
-    }),
+    form(
+      [one, other, ...water, ...inputs.filter((input) => !water.some((each) => each === input))],
+      (given) => {
+        const pair = { ...measures[one](given[one]), ...measures[other](given[other]) } as CarbonatePair
+        const { S: salinity, t: temperature, B_umol_kg: boron } = given
+        const measured = boron === undefined ? {} : { boron }
+        return read(carbonateSystem(pair, { salinity, temperature, ...measured }), given)
+      },
+    ),
   )
 }
 

@@ -1,0 +1,13 @@
+import '../style/record.css'
+import { Convert } from './convert.tsx'
+import { SeaWater } from './sum.tsx'
+
+/** What is written down beside the tank: for now the sums that come before a figure is written. */
+export function RecordPlace() {
+  return (
+    <>
+      <Convert />
+      <SeaWater />
+    </>
+  )
+}
