@@ -1,5 +1,12 @@
 import { readFileSync } from 'node:fs'
-import { observationsAndEvents, readEntry, readSheet, readSystemFile, type Stored } from '@holdfast/logbook'
+import {
+  entriesFromSheet,
+  observationsAndEvents,
+  readEntry,
+  readSheet,
+  readSystemFile,
+  type Stored,
+} from '@holdfast/logbook'
 import { expect, test } from 'vitest'
 import { reef600 } from './year/reef-600.ts'
 
@@ -77,4 +84,21 @@ test('the year is one that a keeper could have had', () => {
   expect(worst.at > '2026-05-16' && worst.at < '2026-08-01').toBe(true)
   expect(worst.cover).toBeGreaterThan(4 * (onRock[0]?.cover ?? 1))
   expect(onRock.at(-1)?.cover ?? 1).toBeLessThan(0.7 * worst.cover)
+})
+
+test('importing the spreadsheet into the log adds nothing, for its readings are there', () => {
+  const sheet = readSheet(new TextEncoder().encode(fileOf('tests.csv')), 'another name.csv')
+  const into = {
+    workspace: 'home',
+    system: 'reef-600',
+    timeZone: 'Europe/Berlin',
+    by: 'keeper',
+    device: 'desk',
+    madeAt: '2026-11-09T08:00:00Z',
+    batch: 'second',
+  }
+  const again = entriesFromSheet(sheet, into, entries)
+  expect(again.entries).toEqual([])
+  expect(again.already).toHaveLength(52 + 47 + sheet.notes.length)
+  expect(entriesFromSheet(sheet, into, []).entries).toHaveLength(again.already.length)
 })
