@@ -46,6 +46,7 @@ test('what is missing, unknown or beyond the range is said with what is accepted
   expect(run('oxygen_saturation', ['S=350', 't=10']).err).toContain('350')
   expect(run('phlogiston', []).err).toContain('phlogiston')
   expect(() => run('oxygen_saturation', ['35'])).toThrow()
+  expect(() => run('salinity_from_specific_gravity', ['SG=1,026', 't=25', 't_ref=25'])).toThrow()
 })
 
 test('every quantity is listed with its inputs', () => {

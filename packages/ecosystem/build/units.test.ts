@@ -66,7 +66,7 @@ test('a rate that is an amount, a carry without its day and a share with a unit 
       each.kind === 'split'
         ? {
             ...each,
-            into: each.into.map((part) => (part.share === 'rest' ? part : { ...part, share: 'ammonia' })),
+            into: each.into.map((part) => (part.share === 'rest' ? part : { ...part, share: 'substrate' })),
           }
         : each,
     ),

@@ -59,6 +59,14 @@ function inputsOf(pairs: readonly string[]): Readonly<Record<string, number | st
           'A name and a value such as S=35.',
           'Write each input so.',
         )
+      if (/^\d{1,3}(,\d{3})+$/.test(typed))
+        throw refuse(
+          'which-comma',
+          name,
+          `"${typed}" may be a decimal or a thousand`,
+          'A decimal point, or no mark at all.',
+          `Write ${typed.replace(',', '.')} or ${typed.replaceAll(',', '')}.`,
+        )
       const number = Number(typed.replace(',', '.'))
       return [name, Number.isNaN(number) ? typed : number]
     }),

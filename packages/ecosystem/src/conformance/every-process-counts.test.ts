@@ -17,7 +17,7 @@ const stops: Readonly<Record<string, readonly string[]>> = {
   'dissolved-organics': ['min.doc.k_labile', 'min.doc.k_semilabile'],
   'ammonia-oxidation': ['coral.s_nh4'],
   'nitrite-oxidation': ['coral.s_nh4'],
-  'nitrifier-decay': ['nit.aob.decay', 'nit.nob.decay'],
+  'nitrifier-decay': ['nit.aob.decay', 'nit.nob.decay', 'nit.poor.decay'],
   'foam-fractionation': ['foam.k.tank'],
   'carbonate-sorption': ['sorb.k_fast', 'sorb.k_slow'],
   'ferric-media': ['fe.klump'],

@@ -1,5 +1,5 @@
 import { rock } from '../accounts/index.ts'
-import { type Account, fact, setting } from '../declare/index.ts'
+import { type Account, setting } from '../declare/index.ts'
 import type { System } from '../system.ts'
 import { hasRockOrSand, type InSystem, porousArea } from './readings.ts'
 
@@ -34,7 +34,7 @@ export const ammoniaOxidisers: readonly (readonly [string, Omit<Group, 'system'>
       fastestFact: 'nit.aoa.mumax',
       halfFact: 'nit.aoa.ks',
       yieldFact: 'nit.aob.yield_n',
-      decayFact: 'nit.aob.decay',
+      decayFact: 'nit.poor.decay',
     },
   ],
 ]
@@ -57,7 +57,7 @@ export const nitriteOxidisers: readonly (readonly [string, Omit<Group, 'system'>
       fastestFact: 'nit.nob_poor.mumax',
       halfFact: 'nit.nob_poor.ks',
       yieldFact: 'nit.nob.yield_n',
-      decayFact: 'nit.nob.decay',
+      decayFact: 'nit.poor.decay',
     },
   ],
 ]
@@ -73,21 +73,4 @@ export const habitat = {
   rockMass: setting<InSystem>('rock mass', 'kg', ({ system }) => sum(system.rock)),
   sandMass: setting<InSystem>('sand mass', 'kg', ({ system }) => system.sand?.mass_kg ?? 0),
   planarArea: setting<InSystem>('porous area', 'm²', ({ system }) => porousArea(system)),
-}
-
-export const growth = {
-  fastest: fact<Group>(({ fastestFact }) => fastestFact, 'd⁻¹'),
-  half: fact<Group>(({ halfFact }) => halfFact, 'µmol L⁻¹'),
-  yield: fact<Group>(({ yieldFact }) => yieldFact, '1'),
-  warming: fact<Group>('nit.q10', '1'),
-  rockArea: fact<Group>('nit.area.rock', 'm² kg⁻¹'),
-  sandArea: fact<Group>('nit.area.sand', 'm² kg⁻¹'),
-  areal: fact<Group>('nit.areal.max_sea', 'µmol m⁻² d⁻¹'),
-  transfer: fact<Group>('coral.s_nh4', 'L m⁻² d⁻¹'),
-}
-
-/** Formulas that both steps share. `fill` is the mass that stands on the surface already. */
-export const capacityTerms = {
-  capacity: { is: 'fastest * q10(warming, temperature) * oxidisers / yield', unit: 'µmol d⁻¹' },
-  supply: { is: 'transfer * planarArea', unit: 'L d⁻¹' },
 }
