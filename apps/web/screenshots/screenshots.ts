@@ -1,6 +1,6 @@
 /**
- * Takes the pictures of the README from the real program: `npm run screenshots -- [FOLDER]`, docs/pictures
- * unless named. It starts the built server on a folder of its own, so no log of a keeper is shown.
+ * Takes pictures of the real program: `npm run screenshots` those of the README into docs/pictures,
+ * `npm run screenshots -- FOLDER` every view, to be looked at. It starts the built server on a folder of its own, so no log of a keeper is shown.
  */
 import { spawn } from 'node:child_process'
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
@@ -12,7 +12,11 @@ import { type Browser, chromium } from 'playwright-core'
 import { browserFlags, findBrowser } from '../../../scripts/find-browser.mjs'
 
 const here = dirname(fileURLToPath(import.meta.url))
-const folder = process.argv[2] ?? join(here, '..', 'docs', 'pictures')
+const named = process.argv[2]
+const folder = named ?? join(here, '..', 'docs', 'pictures')
+/** What the README shows. */
+const shown = ['ledger-desktop', 'outlook-desktop', 'outlook-phone']
+const isWanted = (picture: string): boolean => named !== undefined || shown.includes(picture)
 const data = mkdtempSync(join(tmpdir(), 'holdfast-pictures-'))
 /** Long enough for the whole ensemble on a slow machine. */
 const patience_ms = 180_000
@@ -32,6 +36,7 @@ async function addressOf(server: ReturnType<typeof spawn>): Promise<string> {
 
 async function take(browser: Browser, address: string): Promise<void> {
   for (const { name, width, height, scheme } of views) {
+    if (!isWanted(`ledger-${name}`) && !isWanted(`outlook-${name}`)) continue
     const page = await browser.newPage({ viewport: { width, height }, colorScheme: scheme })
     await page.goto(address)
     await page.locator('.fan').first().waitFor({ timeout: patience_ms })
@@ -40,6 +45,7 @@ async function take(browser: Browser, address: string): Promise<void> {
     // On a telephone the words fill the first screen: the picture is further down.
     const starts = { ledger: '#ledger-title', outlook: width < 600 ? '.fan' : '#outlook-title' }
     for (const [part, start] of Object.entries(starts)) {
+      if (!isWanted(`${part}-${name}`)) continue
       await page
         .locator(start)
         .first()
