@@ -272,3 +272,14 @@ test('a long run tells how far it is, and Ctrl-C ends it there with the log whol
   expect(stopped).toMatchObject({ signal: 'SIGINT', out: '' })
   expect(await entriesIn(data)).toBe(126)
 })
+
+test('sea water is reckoned without a log, and open questions and errors end with 2 and 1', async () => {
+  const data = temporaryFolder()
+  const warm = await run(data, ['water', 'oxygen_saturation', 'S=35', 't=77 °F', '--json'])
+  expect(warm).toMatchObject({ code: 0, err: '' })
+  expect(json(warm)).toMatchObject({ quantity: 'oxygen_saturation', unit: 'umol/kg', inputs: { S: 35 } })
+  const gallons = ['water', 'top_off_volume', 'S=36', 'S_target=35', 't=25', 'volume_L=100 gal']
+  expect(await run(data, gallons)).toMatchObject({ code: 2, err: '' })
+  const missing = await run(data, ['water', 'oxygen_saturation', 'S=35'])
+  expect(missing).toMatchObject({ code: 1, out: '', err: expect.stringMatching(/^t: is missing/) })
+})

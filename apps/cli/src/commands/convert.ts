@@ -12,8 +12,8 @@ import {
   readingInCommonUnits,
   readQuantity,
   statedInWords,
-  words,
 } from '@holdfast/quantities'
+import { notRead } from '../not-read.ts'
 import { refuse } from '../refuse.ts'
 import { table } from '../table.ts'
 import type { Terminal } from '../terminal.ts'
@@ -76,21 +76,6 @@ function inUnits(
   const usual = readingInCommonUnits(name, reading, setting)
   const { canonical: unit, stated } = reading
   return usual.length > 0 ? usual : [{ unit, stated }]
-}
-
-function notRead(answer: Refused | Asked, { json }: ConvertOptions, terminal: Terminal): 1 | 2 {
-  if (answer.issues !== undefined) {
-    terminal.err(`${answer.issues.map(words).join('\n')}\n`)
-    return 1
-  }
-  const { code, question, options } = answer.ask
-  const choices = options.map(({ answer: typed, means }) => `  "${typed}": ${means}`)
-  terminal.out(
-    json
-      ? JSON.stringify({ question: { code, question, options } }, null, 2)
-      : [question, ...choices].join('\n'),
-  )
-  return 2
 }
 
 function inWords(name: QuantityName, { text, step }: Reading, shown: readonly ReadingIn[]): string {
