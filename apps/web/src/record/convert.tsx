@@ -9,6 +9,7 @@ import {
   words,
 } from '@holdfast/quantities'
 import { useState } from 'preact/hooks'
+import { Choices } from './choices.tsx'
 
 /** What stands in the field when a quantity is chosen, so that one sees how it is written. */
 const starts: Partial<Record<QuantityName, string>> = {
@@ -74,22 +75,7 @@ function Answer({ name, text, onAnswer }: AnswerOf) {
   const where = quantities[name].title
   if (text.trim() === '') return <p class="line quiet">A number with its unit, such as 5 mg/L.</p>
   const read = readQuantity(name, text, { where })
-  if (read.ask)
-    return (
-      <>
-        <p class="line">{read.ask.question}</p>
-        <ul class="choices">
-          {read.ask.options.map(({ answer, means }) => (
-            <li key={answer}>
-              <button type="button" class="key" onClick={() => onAnswer(answer)}>
-                {answer}
-              </button>{' '}
-              <span class="quiet">{means}</span>
-            </li>
-          ))}
-        </ul>
-      </>
-    )
+  if (read.ask) return <Choices ask={read.ask} onAnswer={onAnswer} />
   if (read.issues) return <p class="issue">{read.issues.map(words).join(' ')}</p>
   const usual = readingInCommonUnits(name, read.value)
   return (
