@@ -46,7 +46,7 @@ export function SeaWater() {
               onInput={(event) => fill(input, event.currentTarget.value)}
             />{' '}
             <span class="quiet" id={`unit-${input}`}>
-              {unit}
+              {hasOwnUnit(typed[input]) ? '' : unit}
             </span>
           </span>
         </div>
@@ -55,12 +55,15 @@ export function SeaWater() {
         <Answer answer={answer} onAnswer={fill} />
       </div>
       {sum.caution && <p class="line">{sum.caution}</p>}
-      <p class="caution">
+      <p class="reach">
         {holdsFor(sum)}By {sum.source}.
       </p>
     </section>
   )
 }
+
+/** Whether what is typed ends in a unit, beside which that of the blank would be a second one. */
+const hasOwnUnit = (text = ''): boolean => /[^\d.,\s]\s*$/.test(text)
 
 interface AnswerOf {
   readonly answer: SumAnswer

@@ -16,6 +16,7 @@ export const chemistrySums: readonly Sum[] = [
         kind: 'number',
         unit: '',
         start: 8.2,
+        holds: [6, 10],
       },
     ],
     shown: { factor: 100, unit: '% of total ammonia' },
