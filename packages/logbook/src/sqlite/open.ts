@@ -30,10 +30,11 @@ export function openLogbook({ folder, workspace = 'home', clock = () => new Date
   if (folderIssue) return { ok: false, issues: [folderIssue] }
   let database: Database.Database | undefined
   try {
-    database = new Database(file)
+    const opened = new Database(file)
+    database = opened
     // Before all else: a second process may hold the lock while this one sets the journal.
     database.exec('PRAGMA busy_timeout = 10000')
-    const foreign = issueOfContent(database, file)
+    const foreign = asOneReader(database, () => issueOfContent(opened, file))
     if (foreign) {
       database.close()
       return { ok: false, issues: [foreign] }
@@ -45,6 +46,16 @@ export function openLogbook({ folder, workspace = 'home', clock = () => new Date
   } catch (error) {
     database?.close()
     return { ok: false, issues: [issueOfError(error, file)] }
+  }
+}
+
+/** Runs `read` on one state of the file: another program may be making its first schema meanwhile. */
+function asOneReader<Result>(database: Database.Database, read: () => Result): Result {
+  database.exec('BEGIN')
+  try {
+    return read()
+  } finally {
+    database.exec('COMMIT')
   }
 }
 
