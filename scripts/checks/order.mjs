@@ -15,12 +15,13 @@ const stepDown = {
   planning: ['inference'],
   survey: ['facts'],
   logbook: ['seawater'],
+  client: ['logbook'],
 }
 
 /** What a package may import with `import type` only, though it stands higher: types leave no code. @type {Readonly<Record<string, readonly string[]>>} */
-const typesOnly = { logbook: ['ecosystem'] }
+const typesOnly = { logbook: ['ecosystem'], client: ['ecosystem'] }
 
-/** Packages that know no clock, no disk and no network, and so run in a browser as they do in Node. */
+/** Packages that take nothing of Node, and so run in a browser as they do there. */
 export const pure = Object.keys(stepDown).filter((name) => name !== 'logbook')
 
 /** Packages whose results have the same bits on every engine. */

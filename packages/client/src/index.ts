@@ -1,0 +1,1 @@
+export { default as createClient } from 'openapi-fetch'
