@@ -5,7 +5,17 @@ export { type ReadQuantity, readQuantities } from './entries/reading.ts'
 export { rivalCorrections, standing } from './entries/standing.ts'
 export { systemAt } from './entries/system-at.ts'
 export { type Issue, issueInWords, Refused } from './issue.ts'
-export type { Appended, Logbook, Span } from './logbook.ts'
+export type {
+  Appended,
+  Attachment,
+  Clock,
+  Kept,
+  Logbook,
+  Opened,
+  Page,
+  Sent,
+  Span,
+} from './logbook.ts'
 export { dateOf, endOfDay, isDate, modelDay } from './model-day.ts'
 export { type LogForModel, type NotUsed, observationsAndEvents } from './observations-and-events.ts'
 export {

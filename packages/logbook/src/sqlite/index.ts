@@ -1,2 +1,2 @@
 export { dataFolder, type Surroundings } from './data-folder.ts'
-export { type Opened, type OpenOptions, openLogbook } from './open.ts'
+export { type OpenOptions, openLogbook } from './open.ts'

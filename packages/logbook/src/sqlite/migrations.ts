@@ -1,29 +1,88 @@
 import type Database from 'libsql'
 
-import { inTransaction } from './queries.ts'
+import { rowOf } from '../storage/entry-row.ts'
+import type { Tables } from '../storage/tables.ts'
+import { inTransaction, rowsOf, sqliteQueries } from './queries.ts'
 
 /** Marks the file as ours: "Hold" in ASCII. */
 export const applicationId = 0x486f6c64
 
+/** Leads the file from one schema to the next, inside a transaction. */
+export type Migration = (database: Database.Database) => void
+
 /**
- * Statements that lead from schema n (the place in the list) to n + 1. Forward only: a released one is
- * never changed.
+ * Each leads from schema n (its place in the list) to n + 1. Forward only: a released one is never
+ * changed.
  */
-export const migrations: readonly string[] = [
-  `CREATE TABLE entry (
-     workspace TEXT NOT NULL,
-     id TEXT NOT NULL,
-     receipt INTEGER NOT NULL,
-     system TEXT NOT NULL,
-     kind TEXT NOT NULL,
-     day TEXT NOT NULL,
-     known_at TEXT NOT NULL,
-     document TEXT NOT NULL,
-     PRIMARY KEY (workspace, id)
-   ) STRICT, WITHOUT ROWID;
-   CREATE UNIQUE INDEX entry_by_receipt ON entry (workspace, receipt);
-   CREATE INDEX entry_by_system ON entry (workspace, system, kind, day);`,
-]
+export const migrations: readonly Migration[] = [entriesAlone, sealsAttachmentsAndCaches]
+
+function entriesAlone(database: Database.Database): void {
+  database.exec(`
+    CREATE TABLE entry (
+      workspace TEXT NOT NULL,
+      id TEXT NOT NULL,
+      receipt INTEGER NOT NULL,
+      system TEXT NOT NULL,
+      kind TEXT NOT NULL,
+      day TEXT NOT NULL,
+      known_at TEXT NOT NULL,
+      document TEXT NOT NULL,
+      PRIMARY KEY (workspace, id)
+    ) STRICT, WITHOUT ROWID;
+    CREATE UNIQUE INDEX entry_by_receipt ON entry (workspace, receipt);
+    CREATE INDEX entry_by_system ON entry (workspace, system, kind, day);`)
+}
+
+function sealsAttachmentsAndCaches(database: Database.Database): void {
+  database.exec(`
+    DROP INDEX entry_by_receipt;
+    DROP INDEX entry_by_system;
+    ALTER TABLE entry RENAME TO unsealed;
+    CREATE TABLE entry (
+      workspace TEXT NOT NULL,
+      id TEXT NOT NULL,
+      receipt INTEGER NOT NULL,
+      system TEXT NOT NULL,
+      kind TEXT NOT NULL,
+      day TEXT NOT NULL,
+      known_at TEXT NOT NULL,
+      replaces TEXT,
+      document TEXT NOT NULL,
+      seal TEXT NOT NULL,
+      PRIMARY KEY (workspace, id)
+    ) STRICT, WITHOUT ROWID;`)
+  const queries = sqliteQueries<Tables & { unsealed: Omit<Tables['entry'], 'replaces' | 'seal'> }>()
+  for (const { document, receipt, known_at } of rowsOf(
+    database,
+    queries.selectFrom('unsealed').selectAll(),
+  )) {
+    rowsOf(database, queries.insertInto('entry').values(rowOf(JSON.parse(document), receipt, known_at)))
+  }
+  database.exec(`
+    DROP TABLE unsealed;
+    CREATE UNIQUE INDEX entry_by_receipt ON entry (workspace, receipt);
+    CREATE INDEX entry_by_system ON entry (workspace, system, receipt);
+    CREATE INDEX entry_by_day ON entry (workspace, system, day, receipt, kind);
+    CREATE INDEX entry_by_kind ON entry (workspace, system, kind, day);
+    CREATE INDEX entry_by_replaced ON entry (workspace, replaces) WHERE replaces IS NOT NULL;
+    CREATE TRIGGER entry_stays BEFORE UPDATE ON entry
+      BEGIN SELECT RAISE(ABORT, 'an entry is never changed'); END;
+    CREATE TRIGGER entry_remains BEFORE DELETE ON entry
+      BEGIN SELECT RAISE(ABORT, 'an entry is never deleted'); END;
+    CREATE TABLE attachment (
+      workspace TEXT NOT NULL,
+      sha256 TEXT NOT NULL,
+      type TEXT NOT NULL,
+      size INTEGER NOT NULL,
+      PRIMARY KEY (workspace, sha256)
+    ) STRICT, WITHOUT ROWID;
+    CREATE TABLE cache (
+      workspace TEXT NOT NULL,
+      key TEXT NOT NULL,
+      document TEXT NOT NULL,
+      PRIMARY KEY (workspace, key)
+    ) STRICT, WITHOUT ROWID;`)
+}
 
 /** One number that a PRAGMA answers. */
 export function pragmaNumber(database: Database.Database, name: string): number {
@@ -41,14 +100,14 @@ export function pragmaNumber(database: Database.Database, name: string): number 
 export function migrate(
   database: Database.Database,
   copyTo: (schema: number) => string,
-  list: readonly string[] = migrations,
+  list: readonly Migration[] = migrations,
 ): number {
   const before = pragmaNumber(database, 'user_version')
   if (before >= list.length) return before
   if (before > 0) database.exec(`VACUUM INTO '${copyTo(before).replaceAll("'", "''")}'`)
   return inTransaction(database, () => {
     const found = pragmaNumber(database, 'user_version')
-    for (const statements of list.slice(found)) database.exec(statements)
+    for (const step of list.slice(found)) step(database)
     if (found < list.length) {
       database.exec(`PRAGMA application_id = ${applicationId}`)
       database.exec(`PRAGMA user_version = ${list.length}`)

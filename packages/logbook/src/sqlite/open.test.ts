@@ -101,7 +101,7 @@ test('a log is copied before it moves to a newer schema, and moves once', async 
   await opened.logbook.append([nitrate(1)])
   await opened.logbook.close()
   const database = new Database(opened.file)
-  const list = [...migrations, 'CREATE TABLE later (x TEXT)']
+  const list = [...migrations, (later: Database.Database) => later.exec('CREATE TABLE later (x TEXT)')]
   const copyTo = (schema: number): string => join(folder, `copy-${schema}.db`)
   expect(migrate(database, copyTo, list)).toBe(migrations.length)
   expect(migrate(database, copyTo, list)).toBe(list.length)

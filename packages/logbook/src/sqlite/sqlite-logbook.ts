@@ -1,126 +1,127 @@
-import canonicalize from 'canonicalize'
 import Database from 'libsql'
 
-import type { Entry, Stored } from '../entries/entry.ts'
-import { readEntry } from '../entries/read-entry.ts'
 import { type Issue, Refused } from '../issue.ts'
-import type { Appended, Logbook, Span } from '../logbook.ts'
+import type { Appended, Attachment, Clock, Logbook, Sent } from '../logbook.ts'
+import { keptOf, storedOf } from '../storage/entry-row.ts'
+import { inParts, LogQueries } from '../storage/log-queries.ts'
+import { notRead, notWritten } from '../storage/not-available.ts'
+import { pageOf } from '../storage/page.ts'
+import { receive, refuseUnreadable } from '../storage/receive.ts'
+import { sha256 } from '../storage/sha256.ts'
+import type { Tables } from '../storage/tables.ts'
+import { comingNow, type LastKnown, refuseBackwards, takenOver } from '../storage/times-of-receipt.ts'
+import type { AttachmentFiles } from './attachment-files.ts'
 import { inTransaction, rowsOf, sqliteQueries } from './queries.ts'
 
-/** Tells the time of receipt. */
-export type Clock = () => Date
-
-interface Tables {
-  readonly entry: {
-    readonly workspace: string
-    readonly id: string
-    /** 1, 2, 3 … within the workspace: the order in which entries came. */
-    readonly receipt: number
-    readonly system: string
-    readonly kind: string
-    /** The civil day of `at`. */
-    readonly day: string
-    readonly known_at: string
-    /** The entry as it was sent, whole: fields that this version does not know are kept. */
-    readonly document: string
-  }
-}
-
-const queries = sqliteQueries<Tables>()
-
 /** The log of one workspace in an open SQLite file of the newest schema. */
-export function sqliteLogbook(database: Database.Database, workspace: string, clock: Clock): Logbook {
+export function sqliteLogbook(
+  database: Database.Database,
+  files: AttachmentFiles,
+  workspace: string,
+  clock: Clock,
+): Logbook {
+  const log = new LogQueries(sqliteQueries<Tables>(), workspace)
+  const store = (
+    entries: readonly Sent[],
+    knownAt: (last: LastKnown) => (entry: Sent) => string,
+  ): Appended => {
+    refuseUnreadable(entries, workspace)
+    return orRefuse(notWritten, () => inTransaction(database, () => append(database, log, entries, knownAt)))
+  }
   return {
     workspace,
     async append(entries) {
-      refuseForeign(entries, workspace)
-      try {
-        return inTransaction(database, () => append(database, workspace, clock().toISOString(), entries))
-      } catch (error) {
-        throw error instanceof Database.SqliteError ? new Refused([notWritten(error)]) : error
-      }
+      return store(entries, (last) => comingNow(last, clock()))
     },
-    async read(span = {}) {
-      return read(database, workspace, span)
+    async takeOver(kept) {
+      refuseBackwards(kept)
+      const entries = kept.map(({ knownAt, ...sent }) => sent)
+      return store(entries, (last) => takenOver(kept, last, clock()))
+    },
+    async read(span) {
+      return orRefuse(notRead, () => rowsOf(database, log.entries(span)).map(storedOf))
+    },
+    async asSent(span) {
+      return orRefuse(notRead, () => rowsOf(database, log.entries(span)).map(keptOf))
+    },
+    async newest(limit, span, before) {
+      return orRefuse(notRead, () => pageOf(rowsOf(database, log.page(limit, span, before)), limit))
+    },
+    async received() {
+      return orRefuse(notRead, () => lastReceipt(database, log))
     },
     async systems() {
-      const query = queries.selectFrom('entry').select('system').distinct().where('workspace', '=', workspace)
-      return rowsOf(database, query.orderBy('system')).map((row) => row.system)
+      return orRefuse(notRead, () => rowsOf(database, log.systems()).map(({ system }) => system))
+    },
+    async attach(bytes, type) {
+      const attached: Attachment = { sha256: sha256(bytes), type, size: bytes.length }
+      return orRefuse(notWritten, () => {
+        // The bytes first: a row must never name a file that is not there.
+        files.put(attached.sha256, bytes)
+        rowsOf(database, log.attach(attached))
+        const [{ workspace: _, ...row }] = rowsOf(database, log.attachments(attached.sha256))
+        return row
+      })
+    },
+    async attachment(name) {
+      return orRefuse(notRead, () => {
+        const [found] = rowsOf(database, log.attachments(name))
+        if (found === undefined) return undefined
+        const { workspace: _, ...row } = found
+        return { ...row, bytes: files.get(row.sha256) }
+      })
+    },
+    async attachments() {
+      const rows = orRefuse(notRead, () => rowsOf(database, log.attachments()))
+      return rows.map(({ workspace: _, ...row }) => row)
+    },
+    async cached(key) {
+      return orRefuse(notRead, () => rowsOf(database, log.cached(key))[0]?.document)
+    },
+    async cache(key, document) {
+      orRefuse(notWritten, () => rowsOf(database, log.cache(key, document)))
+    },
+    async forgetCaches() {
+      orRefuse(notWritten, () => rowsOf(database, log.forgetCaches()))
     },
     async close() {
-      if (database.open) database.close()
+      if (!database.open) return
+      // The driver lets go of the file when its statements are collected, which may be at the end of
+      // the program; until then the file alone must hold everything.
+      database.exec('PRAGMA wal_checkpoint(TRUNCATE)')
+      database.close()
     },
   }
 }
 
 function append(
   database: Database.Database,
-  workspace: string,
-  now: string,
-  entries: readonly Entry[],
+  log: LogQueries,
+  entries: readonly Sent[],
+  knownAt: (last: LastKnown) => (entry: Sent) => string,
 ): Appended {
-  const ofWorkspace = queries.selectFrom('entry').where('workspace', '=', workspace)
-  const [last] = rowsOf(
-    database,
-    ofWorkspace.select(['receipt', 'known_at']).orderBy('receipt', 'desc').limit(1),
-  )
-  // A clock set back must not put a later receipt before an earlier one.
-  const known_at = last !== undefined && last.known_at > now ? last.known_at : now
-  const outcome = { added: [] as string[], already: [] as string[], differing: [] as string[] }
-  let receipt = last?.receipt ?? 0
-  for (const entry of entries) {
-    const { id, system, kind } = entry
-    const [present] = rowsOf(database, ofWorkspace.select('document').where('id', '=', id))
-    if (present === undefined) {
-      receipt++
-      const row = { workspace, id, receipt, system, kind, day: entry.at.slice(0, 10), known_at }
-      rowsOf(database, queries.insertInto('entry').values({ ...row, document: JSON.stringify(entry) }))
-      outcome.added.push(id)
-    } else {
-      outcome.already.push(id)
-      if (saysOtherwise(JSON.parse(present.document), entry)) outcome.differing.push(id)
-    }
-  }
-  return outcome
-}
-
-function saysOtherwise(stored: Entry, sent: Entry): boolean {
-  return canonicalize([stored.kind, stored.at, stored.body]) !== canonicalize([sent.kind, sent.at, sent.body])
-}
-
-function read(database: Database.Database, workspace: string, span: Span): readonly Stored[] {
-  let query = queries.selectFrom('entry').select(['document', 'known_at']).where('workspace', '=', workspace)
-  if (span.system !== undefined) query = query.where('system', '=', span.system)
-  if (span.kinds !== undefined) query = query.where('kind', 'in', span.kinds)
-  if (span.from !== undefined) query = query.where('day', '>=', span.from)
-  if (span.to !== undefined) query = query.where('day', '<=', span.to)
-  return rowsOf(database, query.orderBy('receipt')).map(({ document, known_at }) => {
-    const entry = readEntry(JSON.parse(document))
-    if (!entry.ok) throw new Refused(entry.issues)
-    return { ...entry.entry, knownAt: known_at }
+  const ids = [...new Set(entries.map(({ id }) => id))]
+  const systems = [...new Set(entries.map(({ system }) => system))]
+  const last = systems.flatMap((system) => rowsOf(database, log.lastKnownAt(system)))
+  const { rows, appended } = receive(entries, {
+    receipt: lastReceipt(database, log),
+    rows: inParts(ids).flatMap((part) => rowsOf(database, log.present(part))),
+    knownAt: knownAt(new Map(last.map(({ system, known_at }) => [system, known_at]))),
   })
+  for (const row of rows) rowsOf(database, log.insert(row))
+  return appended
 }
 
-function refuseForeign(entries: readonly Entry[], workspace: string): void {
-  const foreign = entries.filter((entry) => entry.workspace !== workspace)
-  if (foreign.length === 0) return
-  throw new Refused(
-    foreign.map((entry) => ({
-      code: 'other-workspace',
-      where: `Entry ${entry.id}`,
-      got: `it belongs to workspace "${entry.workspace}"`,
-      accepted: `This log is that of "${workspace}".`,
-      next: 'Send it to its own workspace. Nothing was stored.',
-    })),
-  )
+function lastReceipt(database: Database.Database, log: LogQueries): number {
+  return rowsOf(database, log.lastReceipt())[0]?.receipt ?? 0
 }
 
-function notWritten(error: Error): Issue {
-  return {
-    code: 'log-not-written',
-    where: 'Log',
-    got: `the disk did not take the entries (${error.message})`,
-    accepted: 'A log that no other program has locked, on a disk with room.',
-    next: 'Free some room or close the other program, then send again. Nothing was stored.',
+/** Runs `work`; what the disk refuses becomes an issue. */
+function orRefuse<Result>(issue: (reason: string) => Issue, work: () => Result): Result {
+  try {
+    return work()
+  } catch (error) {
+    const ofDisk = error instanceof Database.SqliteError || (error instanceof Error && 'errno' in error)
+    throw ofDisk ? new Refused([issue(error.message)]) : error
   }
 }
