@@ -1,15 +1,16 @@
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { buildProgram, root, temporaryFolder } from '@holdfast/testing'
 import { beforeAll, expect, test, vi } from 'vitest'
-import { buildCli, type Ran, root, runCli } from './testing/built-cli.ts'
-import { fileWith, systemFile, temporaryFolder } from './testing/small-reef.ts'
+import { type Ran, runCli } from './testing/run-cli.ts'
+import { fileWith, systemFile } from './testing/small-reef.ts'
 
 // Each command is a process of its own, which a busy machine starts slowly.
 vi.setConfig({ testTimeout: 60_000 })
 
 let program = ''
 beforeAll(async () => {
-  program = await buildCli()
+  program = await buildProgram('apps/cli/src/main.ts', 'cli-main')
 }, 60_000)
 
 const weekly = join(root, 'validation', 'spreadsheets', '01-plain-weekly.csv')

@@ -2,11 +2,12 @@ import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { type Logbook, Refused } from '@holdfast/logbook'
 import { openLogbook } from '@holdfast/logbook/sqlite'
+import { temporaryFolder } from '@holdfast/testing'
 import type { Hono } from 'hono'
 import { expect, onTestFinished, test } from 'vitest'
 import { app } from './app.ts'
 import { putExampleIn } from './example.ts'
-import { smallExample, temporaryFolder } from './testing/small-example.ts'
+import { smallExample } from './testing/small-example.ts'
 
 const here = 'http://localhost:4173'
 

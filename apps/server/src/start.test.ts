@@ -2,28 +2,22 @@ import { existsSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { join } from 'node:path'
 import { openLogbook } from '@holdfast/logbook/sqlite'
+import { buildProgram, type Child, startedServer, temporaryFolder } from '@holdfast/testing'
 import { beforeAll, expect, onTestFinished, test, vi } from 'vitest'
 import { putExampleIn } from './example.ts'
 import { browserCommand } from './open-browser.ts'
-import { buildServer, type Child, startServer } from './testing/built-server.ts'
-import { smallExample, temporaryFolder } from './testing/small-example.ts'
+import { smallExample } from './testing/small-example.ts'
 
 // A busy machine starts a process slowly.
 vi.setConfig({ testTimeout: 60_000 })
 
 let program = ''
 beforeAll(async () => {
-  program = await buildServer()
+  program = await buildProgram('apps/server/src/main.ts', 'server-start')
 }, 60_000)
 
-function started(folder: string, env: Readonly<Record<string, string>> = { PORT: '0' }): Child {
-  const server = startServer(program, { HOLDFAST_DATA: folder, ...env })
-  onTestFinished(async () => {
-    server.child.kill('SIGKILL')
-    await server.ended
-  })
-  return server
-}
+const started = (folder: string, env?: Readonly<Record<string, string>>): Child =>
+  startedServer(program, folder, env)
 
 /** Holds a port of this machine until the test has ended. */
 async function takenPort(): Promise<number> {

@@ -4,23 +4,9 @@ import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { extname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { pageHeaders } from '@holdfast/page-headers'
 import { build } from 'vite'
 import { exampleData } from '../src/fixtures/example-system.ts'
-
-/** The policy under which the app is served; the same words as in the architecture. */
-export const contentPolicy = [
-  "default-src 'none'",
-  "script-src 'self' 'wasm-unsafe-eval'",
-  "style-src 'self'",
-  "img-src 'self' blob: data:",
-  "font-src 'self'",
-  "connect-src 'self'",
-  "worker-src 'self'",
-  "manifest-src 'self'",
-  "base-uri 'none'",
-  "form-action 'self'",
-  "frame-ancestors 'none'",
-].join('; ')
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -46,7 +32,7 @@ export async function buildSite(mode: 'example' | 'production') {
 export async function serveSite(folder: string) {
   const server = createServer(async (request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://localhost')
-    response.setHeader('content-security-policy', contentPolicy)
+    for (const [name, value] of Object.entries(pageHeaders)) response.setHeader(name, value)
     const { system } = exampleData
     if (pathname === '/api/systems') return void json([{ id: system.id, name: system.name }])
     if (pathname === `/api/systems/${system.id}`) return void json(exampleData)

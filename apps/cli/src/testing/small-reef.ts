@@ -1,15 +1,7 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { hall } from '@holdfast/logbook/testing/hall.ts'
-import { onTestFinished } from 'vitest'
-
-/** A folder that is gone when the test has ended. */
-export function temporaryFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), 'cli-'))
-  onTestFinished(() => rmSync(folder, { recursive: true, force: true }))
-  return folder
-}
+import { temporaryFolder } from '@holdfast/testing'
 
 /** A file in a folder of its own. */
 export function fileWith(name: string, content: string | Uint8Array): string {

@@ -1,7 +1,6 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { onTestFinished } from 'vitest'
+import { temporaryFolder } from '@holdfast/testing'
 
 /** An invented small reef, as a system file. */
 const system = {
@@ -51,13 +50,6 @@ const log = [
     body: { volume_L: 6, text: '' },
   },
 ]
-
-/** A folder that is gone when the test has ended. */
-export function temporaryFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), 'server-'))
-  onTestFinished(() => rmSync(folder, { recursive: true, force: true }))
-  return folder
-}
 
 /** A folder like examples/reef-600, small; `changes` go into its system file. */
 export function smallExample(changes: Readonly<Record<string, unknown>> = {}): string {

@@ -1,30 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process'
-import { join } from 'node:path'
-import { build } from 'vite'
-import { plugins } from '../../../../vite.shared.ts'
-
-/** The root of the project. */
-const root = join(import.meta.dirname, '..', '..', '..', '..')
-const folder = join(root, '.build', 'server-under-test')
-
-/** Builds the server as it ships, apart from the build in dist. @returns the program's file */
-export async function buildServer(): Promise<string> {
-  await build({
-    configFile: false,
-    root,
-    logLevel: 'warn',
-    plugins: plugins(),
-    publicDir: false,
-    ssr: { noExternal: [/^@holdfast\//] },
-    build: {
-      ssr: join(root, 'apps/server/src/main.ts'),
-      target: 'node20.19',
-      outDir: folder,
-      rolldownOptions: { output: { entryFileNames: 'server.mjs' }, checks: { bundlerTimings: false } },
-    },
-  })
-  return join(folder, 'server.mjs')
-}
+import { onTestFinished } from 'vitest'
 
 /** A server process and what it has said so far. */
 export interface Child {
@@ -36,9 +11,19 @@ export interface Child {
   readonly ended: Promise<readonly [number | null, NodeJS.Signals | null]>
 }
 
-export function startServer(program: string, env: Readonly<Record<string, string>>): Child {
+/**
+ * Starts a built server, which is gone when the test has ended.
+ *
+ * @param program  its file
+ * @param folder   where the log lives
+ */
+export function startedServer(
+  program: string,
+  folder: string,
+  env: Readonly<Record<string, string>> = { PORT: '0' },
+): Child {
   const child = spawn(process.execPath, [program], {
-    env: { PATH: process.env.PATH, HOLDFAST_NO_BROWSER: '1', ...env },
+    env: { PATH: process.env.PATH, HOLDFAST_NO_BROWSER: '1', HOLDFAST_DATA: folder, ...env },
     stdio: ['ignore', 'pipe', 'pipe'],
   })
   const said = { out: '', err: '' }
@@ -58,5 +43,9 @@ export function startServer(program: string, env: Readonly<Record<string, string
   })
   // Starts that are meant to fail are looked at by their end.
   address.catch(() => undefined)
+  onTestFinished(async () => {
+    child.kill('SIGKILL')
+    await ended
+  })
   return { child, said, address, ended }
 }

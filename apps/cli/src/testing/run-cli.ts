@@ -1,30 +1,4 @@
 import { spawn } from 'node:child_process'
-import { join } from 'node:path'
-import { build } from 'vite'
-import { plugins } from '../../../../vite.shared.ts'
-
-/** The root of the project. */
-export const root = join(import.meta.dirname, '..', '..', '..', '..')
-const folder = join(root, '.build', 'cli-under-test')
-
-/** Builds the command line as it ships, apart from the build in dist. @returns the program's file */
-export async function buildCli(): Promise<string> {
-  await build({
-    configFile: false,
-    root,
-    logLevel: 'warn',
-    plugins: plugins(),
-    publicDir: false,
-    ssr: { noExternal: [/^@holdfast\//] },
-    build: {
-      ssr: join(root, 'apps/cli/src/main.ts'),
-      target: 'node20.19',
-      outDir: folder,
-      rolldownOptions: { output: { entryFileNames: 'holdfast.mjs' }, checks: { bundlerTimings: false } },
-    },
-  })
-  return join(folder, 'holdfast.mjs')
-}
 
 /** What a run of the program came to. */
 export interface Ran {

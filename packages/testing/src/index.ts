@@ -1,0 +1,3 @@
+export { buildProgram, root } from './built-program.ts'
+export { type Child, startedServer } from './started-server.ts'
+export { temporaryFolder } from './temporary-folder.ts'
