@@ -1,12 +1,13 @@
 import { useEffect, useState } from 'preact/hooks'
-import { Water } from '../water/index.tsx'
-import { fromAddress, intoAddress, placeInAddress } from './address.ts'
+import { fromAddress, intoAddress, placeInAddress, places } from './address.ts'
+import { type Described, describedBefore, keepDescribed } from './described.ts'
 import { Header } from './header.tsx'
 import { Later } from './later.tsx'
 import { fetchSystem, fetchSystems, type SystemData, type SystemName } from './system-data.ts'
 
 const place = placeInAddress()
-/** The record brings the equations of sea water along, which the first view does without. */
+/** Logging brings no model along, and the model no form for logging. */
+const loadWater = () => import('../water/index.tsx').then(({ Water }) => Water)
 const loadRecord = () => import('../record/index.tsx').then(({ RecordPlace }) => RecordPlace)
 
 /** The page: a system, and one of its places. */
@@ -14,6 +15,7 @@ export function App() {
   const [systems, setSystems] = useState<readonly SystemName[] | undefined>()
   const [chosen, setChosen] = useState<string | undefined>(fromAddress('system') ?? undefined)
   const [data, setData] = useState<SystemData | undefined>()
+  const [before, setBefore] = useState<Described | undefined>(() => describedBefore(chosen))
   const [trouble, setTrouble] = useState('')
   const tell = (error: unknown) => setTrouble(error instanceof Error ? error.message : String(error))
 
@@ -26,16 +28,21 @@ export function App() {
     if (id === undefined) return
     let overtaken = false
     setData(undefined)
-    fetchSystem(id).then((answer) => !overtaken && setData(answer), tell)
+    setBefore(describedBefore(id))
+    fetchSystem(id).then((answer) => {
+      keepDescribed(answer)
+      if (!overtaken) setData(answer)
+    }, tell)
     return () => {
       overtaken = true
     }
   }, [id])
 
+  const described = data ?? before
+  const name = described?.system.name
   useEffect(() => {
-    const title = place === 'water' ? 'Water' : 'Record'
-    document.title = data ? `${title} · ${data.system.name} · Holdfast` : 'Holdfast'
-  }, [data])
+    document.title = [places[place], name, 'Holdfast'].filter((part) => part !== undefined).join(' · ')
+  }, [name])
 
   const choose = (next: string) => {
     intoAddress({ system: next, volume: undefined, every: undefined })
@@ -43,20 +50,20 @@ export function App() {
   }
   return (
     <>
-      <Header place={place} systems={systems ?? []} data={data} onSystem={choose} />
+      <Header place={place} systems={systems ?? []} shown={described?.system} onSystem={choose} />
       <main id="place" tabIndex={-1}>
         {trouble && (
           <p class="issue" role="alert">
             {trouble}
           </p>
         )}
-        {place === 'water' && systems?.length === 0 && (
+        {systems?.length === 0 && (
           <p class="lead">
             There is no system yet. Bring one in with the command line, then reload this page.
           </p>
         )}
-        {place === 'record' && <Later load={loadRecord} />}
-        {place === 'water' && data && <Water key={data.system.id} data={data} />}
+        {place === 'record' && <Later load={loadRecord} given={{ described }} />}
+        {place === 'water' && data && <Later key={data.system.id} load={loadWater} given={{ data }} />}
       </main>
     </>
   )

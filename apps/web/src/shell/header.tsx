@@ -1,49 +1,33 @@
-import { addressOf, type Place } from './address.ts'
+import { addressOf, type Place, places } from './address.ts'
 import type { SystemData, SystemName } from './system-data.ts'
-
-const places: readonly (readonly [Place, string])[] = [
-  ['water', 'Water'],
-  ['record', 'Record'],
-]
 
 export interface HeaderOf {
   readonly place: Place
   readonly systems: readonly SystemName[]
-  readonly data: SystemData | undefined
+  /** The system shown, where it is known already. */
+  readonly shown: SystemName | undefined
   readonly onSystem: (id: string) => void
 }
 
-export function Header({ place, systems, data, onSystem }: HeaderOf) {
+export function Header({ place, systems, shown, onSystem }: HeaderOf) {
   return (
     <header>
       <a class="skip" href="#place">
         {place === 'water' ? 'To the water' : 'To the record'}
       </a>
       <p class="mark">Holdfast</p>
-      <h1>{data ? data.system.name : 'Water'}</h1>
-      {data && <p class="lead">Your log is kept {data.kept}.</p>}
+      <h1>{shown ? shown.name : places[place]}</h1>
       <nav aria-label="Places">
-        {places.map(([each, title]) => (
+        {(Object.keys(places) as Place[]).map((each) => (
           <a key={each} href={addressOf(each)} aria-current={each === place ? 'page' : undefined}>
-            {title}
+            {places[each]}
           </a>
         ))}
       </nav>
-      {place === 'water' && (
-        <nav aria-label="On this page">
-          <a href="#ledger-title">Ledger</a>
-          <a href="#outlook-title">Outlook</a>
-          <a href="#not-modelled">Not modelled yet</a>
-        </nav>
-      )}
       {systems.length > 1 && (
         <p class="system-choice">
           <label for="system">System</label>{' '}
-          <select
-            id="system"
-            value={data?.system.id}
-            onChange={(event) => onSystem(event.currentTarget.value)}
-          >
+          <select id="system" value={shown?.id} onChange={(event) => onSystem(event.currentTarget.value)}>
             {systems.map((system) => (
               <option key={system.id} value={system.id}>
                 {system.name}
@@ -54,4 +38,9 @@ export function Header({ place, systems, data, onSystem }: HeaderOf) {
       )}
     </header>
   )
+}
+
+/** Where the log lives, in a plain sentence. */
+export function Kept({ data }: { readonly data: Pick<SystemData, 'kept'> }) {
+  return <p class="lead">Your log is kept {data.kept}.</p>
 }

@@ -1,9 +1,15 @@
 import type { ComponentType } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 
+interface LaterOf<Props> {
+  readonly load: () => Promise<ComponentType<Props>>
+  /** What the part is given. */
+  readonly given: Props
+}
+
 /** A part of the page that is fetched when it is shown. */
-export function Later({ load }: { readonly load: () => Promise<ComponentType> }) {
-  const [part, setPart] = useState<{ readonly Part: ComponentType } | undefined>()
+export function Later<Props extends object>({ load, given }: LaterOf<Props>) {
+  const [part, setPart] = useState<{ readonly Part: ComponentType<Props> } | undefined>()
   const [trouble, setTrouble] = useState('')
   useEffect(() => {
     load().then(
@@ -17,5 +23,5 @@ export function Later({ load }: { readonly load: () => Promise<ComponentType> })
         This part of the page could not be fetched: {trouble}. Reload the page.
       </p>
     )
-  return part ? <part.Part /> : null
+  return part ? <part.Part {...given} /> : null
 }

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'preact/hooks'
 import { fromAddress, intoAddress } from '../shell/address.ts'
+import { Kept } from '../shell/header.tsx'
 import { NotModelled } from '../shell/not-modelled.tsx'
 import type { SystemData } from '../shell/system-data.ts'
 import type { LedgerAnswer } from '../worker/answers.ts'
@@ -39,6 +40,12 @@ export function Water({ data }: { readonly data: SystemData }) {
   }
   return (
     <>
+      <Kept data={data} />
+      <nav aria-label="On this page">
+        <a href="#ledger-title">Ledger</a>
+        <a href="#outlook-title">Outlook</a>
+        <a href="#not-modelled">Not modelled yet</a>
+      </nav>
       <SpanChoiceOf
         choice={choice}
         onChoice={(next) => {

@@ -6,6 +6,7 @@ export const chemistrySums: readonly Sum[] = [
   {
     id: 'ammonia',
     asks: 'How much of the ammonia is the poisonous NH3?',
+    says: 'A kit counts NH3 and NH4 together. How much of it is NH3, which harms, hangs on pH and temperature.',
     reckon: listed('unionised_ammonia_fraction', { method: 'clegg_whitfield_1995' }),
     blanks: [
       { ...salinity('S', 'Salinity'), holds: [10, 40] },
@@ -27,6 +28,7 @@ export const chemistrySums: readonly Sum[] = [
   {
     id: 'oxygen',
     asks: 'How much oxygen does the water hold beside air?',
+    says: 'What water can take up from the air at most: the more, the colder and the fresher it is.',
     reckon: listed('oxygen_saturation_mg_L'),
     // The lower end is where sea water of 35 freezes.
     blanks: [{ ...salinity('S', 'Salinity'), holds: [0, 42] }, warm(-1.9, 40)],
@@ -37,6 +39,7 @@ export const chemistrySums: readonly Sum[] = [
   {
     id: 'aragonite',
     asks: 'How far is aragonite saturated?',
+    says: 'Corals build with aragonite. Above 1 it can form, below 1 it dissolves.',
     reckon: ({ S = Number.NaN, t = Number.NaN, pH_total, alkalinity = Number.NaN }) => {
       // A kit counts in a litre, the carbonate system in a kilogram.
       const perKilogram = within('umol/kg', () => (1000 * alkalinity) / densityEos80(S, t))

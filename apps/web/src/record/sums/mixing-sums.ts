@@ -8,6 +8,7 @@ export const mixingSums: readonly Sum[] = [
   {
     id: 'salt',
     asks: 'How much salt for so much new water?',
+    says: 'The salt that turns so much fresh water into sea water of the salinity you want.',
     reckon: listed('salt_mass_for_volume'),
     blanks: [
       { ...salinity('S', 'Salinity wanted'), holds: [0, 42] },
@@ -23,11 +24,13 @@ export const mixingSums: readonly Sum[] = [
     ],
     shown: { factor: 0.001, unit: 'kg of mix' },
     source,
-    caution: 'Mixes differ in moisture: weigh out a little less, mix, measure, then mend.',
+    caution:
+      'Dry salt warms the water as it dissolves, and its dust irritates eyes and lungs: add the salt to the water, in parts, never water to the salt, and let the mix cool before it meets an animal. Mixes differ in moisture: weigh out a little less, mix, measure, then mend.',
   },
   {
     id: 'mix',
     asks: 'What salinity have two waters together?',
+    says: 'Salt is kept when two waters meet: the salinity of both together, before you pour.',
     reckon: listed('mix_two_waters'),
     blanks: [
       litres('volume1_L', 'First water', 500),
@@ -43,6 +46,7 @@ export const mixingSums: readonly Sum[] = [
   {
     id: 'top-off',
     asks: 'How much fresh water brings salinity down?',
+    says: 'The fresh water that makes up for evaporation, or thins water that has grown too salt.',
     reckon: listed('top_off_volume'),
     blanks: [
       salinity('S', 'Salinity now', 36.5),
@@ -57,6 +61,7 @@ export const mixingSums: readonly Sum[] = [
   {
     id: 'replace',
     asks: 'How much water must be replaced to reach a salinity?',
+    says: 'How much of the tank’s water to take out and replace by water of another salinity.',
     reckon: listed('replace_volume_for_salinity'),
     blanks: [
       salinity('S', 'Salinity now', 33),
@@ -72,6 +77,7 @@ export const mixingSums: readonly Sum[] = [
   {
     id: 'changes',
     asks: 'What is left after several water changes?',
+    says: 'Each change takes its share of what is left, so that five changes of a fifth are no whole change.',
     reckon: listed('concentration_after_changes'),
     blanks: [
       { input: 'value', label: 'Concentration now', kind: 'number', unit: 'mg/L', start: 20 },

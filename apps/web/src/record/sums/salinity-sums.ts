@@ -7,6 +7,7 @@ export const salinitySums: readonly Sum[] = [
   {
     id: 'specific-gravity',
     asks: 'What salinity is this specific gravity?',
+    says: 'A float or a refractometer compares the weight of the water with that of fresh water; the temperature printed on it decides what its figure means.',
     reckon: listed('salinity_from_specific_gravity'),
     blanks: [
       { input: 'SG', label: 'Specific gravity', kind: 'gravity', unit: '', start: 1.026 },
@@ -26,6 +27,7 @@ export const salinitySums: readonly Sum[] = [
   {
     id: 'conductivity',
     asks: 'What salinity is this conductivity?',
+    says: 'A probe measures how well the water conducts, and salinity follows from that and the temperature. Take the figure before any correction of the probe.',
     reckon: listed('practical_salinity'),
     blanks: [
       { input: 'C', label: 'Conductivity at that temperature', kind: 'number', unit: 'mS/cm', start: 53 },

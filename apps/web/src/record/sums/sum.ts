@@ -26,12 +26,15 @@ export type Given = Readonly<Record<string, number>>
 export interface Sum {
   readonly id: string
   readonly asks: string
+  /** What it is, in a sentence, for one who has not met it. */
+  readonly says: string
   readonly blanks: readonly Blank[]
   readonly reckon: (given: Given) => WaterAnswer
   /** A factor and a unit that people read more easily than those of the list. */
   readonly shown: { readonly factor: number; readonly unit: string }
   /** Author and year of the form. */
   readonly source: string
+  /** Stands before the result: what may go wrong with water, animals or hands. */
   readonly caution?: string
 }
 

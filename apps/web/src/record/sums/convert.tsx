@@ -11,26 +11,39 @@ import {
 import { useState } from 'preact/hooks'
 import { Choices } from './choices.tsx'
 
-/** What stands in the field when a quantity is chosen, so that one sees how it is written. */
-const starts: Partial<Record<QuantityName, string>> = {
+/** How a figure of each quantity is written; it stands in the field when the quantity is chosen. */
+const written: Readonly<Record<QuantityName, string>> = {
+  volume: '50 US gal',
+  length: '24 in',
+  area: '1.2 m²',
+  mass: '3 oz',
+  temperature: '78 °F',
+  duration: '6 weeks',
+  flow: '800 US gal/h',
+  power: '120 W',
+  density: '1.023 kg/L',
+  light: '200 µmol/m²/s',
+  'daily-light': '7 mol/m²/d',
   nitrate: '5 mg/L NO3',
-  phosphate: '0.05 mg/L PO4',
-  ammonia: '0.2 mg/L NH3-N',
   nitrite: '0.1 mg/L NO2',
+  ammonia: '0.2 mg/L NH3-N',
+  phosphate: '0.05 mg/L PO4',
+  silicate: '1 mg/L SiO2',
+  calcium: '420 mg/L',
+  magnesium: '1300 mg/L',
+  potassium: '400 mg/L',
   alkalinity: '8 dKH',
   salinity: '35 psu',
-  volume: '50 US gal',
-  temperature: '78 °F',
 }
 
 /** A figure in all its usual units; what has two meanings is asked about. */
 export function Convert() {
   const [name, setName] = useState<QuantityName>('nitrate')
-  const [text, setText] = useState(starts.nitrate ?? '')
+  const [text, setText] = useState(written.nitrate)
   const choose = (next: string) => {
     if (!isQuantityName(next)) return
     setName(next)
-    setText(starts[next] ?? '')
+    setText(written[next])
   }
   return (
     <section class="view" aria-labelledby="convert-title">
@@ -73,7 +86,7 @@ interface AnswerOf {
 
 function Answer({ name, text, onAnswer }: AnswerOf) {
   const where = quantities[name].title
-  if (text.trim() === '') return <p class="line quiet">A number with its unit, such as 5 mg/L.</p>
+  if (text.trim() === '') return <p class="line quiet">A number with its unit, such as {written[name]}.</p>
   const read = readQuantity(name, text, { where })
   if (read.ask) return <Choices ask={read.ask} onAnswer={onAnswer} />
   if (read.issues) return <p class="issue">{read.issues.map(words).join(' ')}</p>

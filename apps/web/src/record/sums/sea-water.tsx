@@ -1,13 +1,15 @@
 import { useState } from 'preact/hooks'
+import { fromAddress, intoAddress } from '../../shell/address.ts'
+import { hasOwnUnit } from '../own-unit.ts'
+import { answerTo, holdsFor, type SumAnswer, type Typed } from './answer.ts'
 import { Choices } from './choices.tsx'
-import { answerTo, holdsFor, type SumAnswer, type Typed } from './sums/answer.ts'
-import { sums } from './sums/sums.ts'
+import { sums } from './sums.ts'
 
 /** One sum at a time, worked out as one types. */
 export function SeaWater() {
-  const [id, setId] = useState(sums[0]?.id)
+  const [id, setId] = useState(() => fromAddress('sum') ?? sums[0]?.id)
   const [typed, setTyped] = useState<Typed>({})
-  const sum = sums.find((one) => one.id === id)
+  const sum = sums.find((one) => one.id === id) ?? sums[0]
   if (!sum) return null
   const answer = answerTo(sum, typed)
   const fill = (input: string, text: string) => setTyped({ ...typed, [input]: text })
@@ -19,8 +21,9 @@ export function SeaWater() {
         <label for="sum">You want to know</label>
         <select
           id="sum"
-          value={id}
+          value={sum.id}
           onChange={(event) => {
+            intoAddress({ sum: event.currentTarget.value })
             setId(event.currentTarget.value)
             setTyped({})
           }}
@@ -32,6 +35,9 @@ export function SeaWater() {
           ))}
         </select>
       </div>
+      <p class="lead" id="sum-says">
+        {sum.says}
+      </p>
       {sum.blanks.map(({ input, label, unit, start }) => (
         <div class="blank" key={`${sum.id} ${input}`}>
           <label for={`blank-${input}`}>{label}</label>
@@ -46,24 +52,25 @@ export function SeaWater() {
               onInput={(event) => fill(input, event.currentTarget.value)}
             />{' '}
             <span class="quiet" id={`unit-${input}`}>
-              {hasOwnUnit(typed[input]) ? '' : unit}
+              {hasOwnUnit(typed[input] ?? '') ? '' : unit}
             </span>
           </span>
         </div>
       ))}
+      {sum.caution && (
+        <p class="caution" id="sum-caution">
+          {sum.caution}
+        </p>
+      )}
       <div aria-live="polite" id="sum-answer">
         <Answer answer={answer} onAnswer={fill} />
       </div>
-      {sum.caution && <p class="line">{sum.caution}</p>}
       <p class="reach">
         {holdsFor(sum)}By {sum.source}.
       </p>
     </section>
   )
 }
-
-/** Whether what is typed ends in a unit, beside which that of the blank would be a second one. */
-const hasOwnUnit = (text = ''): boolean => /[^\d.,\s]\s*$/.test(text)
 
 interface AnswerOf {
   readonly answer: SumAnswer

@@ -1,0 +1,39 @@
+import { keep, kept } from './browser-store.ts'
+import type { SystemData } from './system-data.ts'
+
+/** What logging needs of a system. */
+export type Described = Pick<SystemData, 'system' | 'kept'>
+
+const nameOf = (id: string) => `holdfast.described.${id}`
+const lastShown = 'holdfast.described'
+
+/**
+ * The system as this browser saw it last, so that an entry can be written before the server has
+ * answered, and where it does not.
+ *
+ * @param id  of the system; left out: the one shown last
+ */
+export function describedBefore(id?: string): Described | undefined {
+  const of = id ?? kept(lastShown)
+  const found = typeof of === 'string' ? kept(nameOf(of)) : undefined
+  return isDescribed(found) ? found : undefined
+}
+
+export function keepDescribed({ system, kept }: Described): void {
+  keep(nameOf(system.id), { system, kept })
+  keep(lastShown, system.id)
+}
+
+/** It was written by this page, perhaps by an older one. */
+function isDescribed(value: unknown): value is Described {
+  return (
+    typeof value === 'object' &&
+    value !== null &&
+    'kept' in value &&
+    typeof value.kept === 'string' &&
+    'system' in value &&
+    typeof value.system === 'object' &&
+    value.system !== null &&
+    ['id', 'name', 'timeZone'].every((key) => typeof Reflect.get(value.system as object, key) === 'string')
+  )
+}
