@@ -1,11 +1,17 @@
 import { randomUUID } from 'node:crypto'
 import { issueInWords, Refused } from '@holdfast/logbook'
-import { dataFolder, openLogbook, type Surroundings } from '@holdfast/logbook/sqlite'
+import {
+  dataFolder,
+  markRunning,
+  openLogbook,
+  runningOn,
+  type Surroundings,
+  unmark,
+} from '@holdfast/logbook/sqlite'
 import { app } from './app.ts'
 import { putExampleIn } from './example.ts'
 import { listen } from './listen.ts'
 import { openBrowser } from './open-browser.ts'
-import { markRunning, runningOn, unmark } from './running.ts'
 
 const usualPort = 4173
 

@@ -1,0 +1,5 @@
+export { type BackUpOptions, backUp } from './back-up.ts'
+export { type Backup, backupsIn, lastGoodBackup, usualBackups } from './backups-in.ts'
+export { checkBackup } from './check-backup.ts'
+export { type Restored, restore } from './restore.ts'
+export { thinOut } from './thin-out.ts'
