@@ -1,10 +1,12 @@
-import { type Entry, readEntry } from '@holdfast/logbook'
+import { type Entry, kinds, readEntry } from '@holdfast/logbook'
 import { v5 } from 'uuid'
 import type { Deed } from './husbandry.ts'
 import { systemDocument } from './system-document.ts'
 
 /** Namespace of the entries of the examples; made once and never changed. */
 const namespace = '0d2b8a6e-52a4-4b1f-9f0e-3a4c77c1d9e2'
+
+const newest = new Map<string, number>(kinds.map(({ name, v }) => [name, v]))
 
 /** Entries of the log out of what was done; the id is made of place in the day, kind and text. */
 export function entriesOf(deeds: readonly Deed[]): readonly Entry[] {
@@ -18,7 +20,7 @@ export function entriesOf(deeds: readonly Deed[]): readonly Entry[] {
       workspace: 'home',
       system: systemDocument.id,
       kind,
-      v: 1,
+      v: newest.get(kind),
       at: date,
       precision: 'day',
       madeAt: `${date}T18:30:00Z`,

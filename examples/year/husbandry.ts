@@ -29,10 +29,17 @@ const fed = (date: string, g_per_day: number, text: string): Deed => ({
   body: { g_per_day, text },
 })
 
-const snails = (date: string, change: 'added' | 'lost', count: number, text: string): Deed => ({
+const snails = (date: string, change: 'added' | 'died', count: number, text: string): Deed => ({
   date,
   kind: 'animals',
-  body: { change, taxon: 'Trochus histrio', count, mass_g: 9, text },
+  body: {
+    change,
+    taxon: 'Trochus histrio',
+    count,
+    mass_g: 9,
+    ...(change === 'died' && { bodyTakenOut: text.includes('taken out') }),
+    text,
+  },
 })
 
 const plucked = (date: string, share: number, text: string): Deed => ({
@@ -65,11 +72,11 @@ export const deeds: readonly Deed[] = [
   fed('2026-05-02', 18, 'neighbour feeds while we are away'),
   fed('2026-05-17', 10.5, 'back home, old amount again'),
   fed('2026-07-12', 9.5, 'less, until the hair algae is gone'),
-  snails('2026-01-18', 'lost', 3, 'three empty trochus shells'),
-  snails('2026-04-12', 'lost', 9, 'nine dead trochus after the heater stuck, shells taken out'),
+  snails('2026-01-18', 'died', 3, 'three empty trochus shells'),
+  snails('2026-04-12', 'died', 9, 'nine dead trochus after the heater stuck, shells taken out'),
   snails('2026-06-14', 'added', 25, '25 trochus, drip acclimatised'),
   snails('2026-07-05', 'added', 30, '30 more trochus'),
-  snails('2026-09-20', 'lost', 2, 'two empty shells'),
+  snails('2026-09-20', 'died', 2, 'two empty shells'),
   plucked('2026-06-14', 0.5, 'plucked about half off the rock face, siphoned out'),
   plucked('2026-07-19', 0.4, 'plucked again, mostly the left pillar'),
   note(firstDate, 'Log begins. Tank is two and a half years old.'),

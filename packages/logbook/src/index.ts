@@ -1,10 +1,26 @@
-export type { BodyOf, Entry, EntryKind, EntryOf, Envelope, Stored } from './entries/entry.ts'
+export { anyEntry } from './entries/any-entry.ts'
+export type { About, Blank, Choice, Holds, Typed } from './entries/blank.ts'
+export { composeEntry, type EntryParts } from './entries/compose-entry.ts'
+export { blanksOf, type Draft, draftEntry, sayEntry, typedOf } from './entries/draft-entry.ts'
+export {
+  type BodyOf,
+  type Entry,
+  type EntryKind,
+  type EntryOf,
+  type Envelope,
+  envelope,
+  type Stored,
+} from './entries/entry.ts'
+export type { BlankQuestion, NotUnderstood } from './entries/fill-in.ts'
 export { kinds } from './entries/index.ts'
+export { type JournalLine, journal } from './entries/journal.ts'
 export { type EntryRead, readEntry } from './entries/read-entry.ts'
 export { type ReadQuantity, readQuantities } from './entries/reading.ts'
 export { rivalCorrections, standing } from './entries/standing.ts'
 export { systemAt } from './entries/system-at.ts'
+export { systemDescription } from './entries/system-description.ts'
 export { type Issue, issueInWords, Refused } from './issue.ts'
+export { type JournalPage, type JournalQuestion, journalPage } from './journal-page.ts'
 export type {
   Appended,
   Attachment,

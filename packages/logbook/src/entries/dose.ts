@@ -1,6 +1,8 @@
 import type { DosedSubstance } from '@holdfast/ecosystem'
 
-import { asTyped, kind, positive } from './kind.ts'
+import { choicesOf } from './blank.ts'
+import { asTyped, kind, positive, typedTexts } from './kind.ts'
+import { figure, inWordsOf } from './says.ts'
 import { z } from './schema.ts'
 
 const substances = [
@@ -16,5 +18,24 @@ export const dose = kind({
   name: 'dose',
   title: 'Dose',
   v: 1,
-  body: { substance: z.enum(substances), mass_g: positive, text: asTyped },
+  body: { substance: z.enum(substances), mass_g: positive, text: asTyped, typed: typedTexts },
+  blanks: () => [
+    {
+      name: 'substance',
+      label: 'Salt',
+      holds: 'choice',
+      required: true,
+      hint: 'The pure salt that was dosed',
+      choices: choicesOf(substances),
+    },
+    { name: 'mass', label: 'Mass of the pure salt', holds: 'mass', required: true, hint: 'Such as 2 g' },
+  ],
+  understand: (filled) => ({
+    substance: filled.words('substance') as DosedSubstance,
+    mass_g: filled.number('mass'),
+    text: filled.typed.mass ?? '',
+    typed: filled.typed,
+  }),
+  fills: ({ substance, mass_g }) => ({ substance, mass: `${mass_g} g` }),
+  says: (body) => inWordsOf(body, `Dose of ${figure(body.mass_g)} g ${body.substance}`),
 })

@@ -1,4 +1,5 @@
 import type { kinds } from './index.ts'
+import { count, name } from './kind.ts'
 import { z } from './schema.ts'
 
 type KindOf = (typeof kinds)[number]
@@ -7,25 +8,25 @@ type KindOf = (typeof kinds)[number]
 export const envelope = z.looseObject({
   /** Made by the client: UUIDv7, or UUIDv5 for an imported value. Identity, not order. */
   id: z.uuid(),
-  workspace: z.string().min(1),
-  system: z.string().min(1),
-  kind: z.string().min(1),
+  workspace: name,
+  system: name,
+  kind: name,
   /** Version of the body. */
-  v: z.int().positive(),
+  v: count,
   /**
    * When it was so, as said: a civil date (precision 'day'), or a civil date and time with offset and
    * zone such as 2026-03-01T08:10+01:00[Europe/Berlin] (precision 'minute').
    */
-  at: z.string().regex(/^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2})?[+-]\d{2}:\d{2}\[[\w/+-]+\])?$/),
+  at: z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2})?[+-]\d{2}:\d{2}\[[\w/+-]+\])?$/)),
   precision: z.enum(['day', 'minute']),
   /** When it was written down, by the clock of the device; never used for order. */
   madeAt: z.iso.datetime({ offset: true }),
-  by: z.string().min(1),
-  device: z.string().min(1),
+  by: name,
+  device: name,
   /** The entry that this one corrects. */
   replaces: z.exactOptional(z.uuid()),
   /** Entries made together, such as one import: one undo takes them all back. */
-  batch: z.exactOptional(z.string().min(1)),
+  batch: z.exactOptional(name),
   body: z.record(z.string(), z.unknown()),
 })
 

@@ -1,4 +1,6 @@
-import { asTyped, kind, share } from './kind.ts'
+import { algaeOf, surfacesOf } from './described.ts'
+import { asTyped, kind, name, share, typedTexts } from './kind.ts'
+import { inWordsOf, percent } from './says.ts'
 import { z } from './schema.ts'
 
 /** Algae plucked or scraped off; what is left to drift stays in the system. */
@@ -6,11 +8,52 @@ export const handRemoval = kind({
   name: 'hand-removal',
   title: 'Algae removed by hand',
   v: 1,
-  body: {
-    surface: z.string().min(1),
-    algae: z.string().min(1),
-    share,
-    leftToDrift: z.boolean(),
-    text: asTyped,
+  body: { surface: name, algae: name, share, leftToDrift: z.boolean(), text: asTyped, typed: typedTexts },
+  blanks: (about) => [
+    {
+      name: 'surface',
+      label: 'Surface',
+      required: true,
+      hint: 'A surface of the system',
+      ...surfacesOf(about),
+    },
+    { name: 'algae', label: 'Algae', required: true, hint: 'Such as hair_green', ...algaeOf(about) },
+    {
+      name: 'share',
+      label: 'Share taken off',
+      holds: 'share',
+      required: true,
+      hint: 'Of those algae on that surface, such as 50 %',
+    },
+    {
+      name: 'left',
+      label: 'What became of it',
+      holds: 'choice',
+      required: true,
+      hint: 'What drifts stays in the water as waste',
+      choices: [
+        { value: 'out', words: 'taken out of the water' },
+        { value: 'drifting', words: 'left to drift' },
+      ],
+    },
+  ],
+  understand: (filled) => ({
+    surface: filled.words('surface'),
+    algae: filled.words('algae'),
+    share: filled.number('share'),
+    leftToDrift: filled.words('left') === 'drifting',
+    text: filled.typed.share ?? '',
+    typed: filled.typed,
+  }),
+  fills: ({ surface, algae, share, leftToDrift }) => ({
+    surface,
+    algae,
+    share: percent(share),
+    left: leftToDrift ? 'drifting' : 'out',
+  }),
+  says: (body) => {
+    const { share, algae, surface, leftToDrift } = body
+    const end = leftToDrift ? ', left to drift' : ''
+    return inWordsOf(body, `${percent(share)} of ${algae} on ${surface} removed by hand${end}`)
   },
 })

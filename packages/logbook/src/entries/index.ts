@@ -3,6 +3,7 @@ import { dose } from './dose.ts'
 import { equipmentChange } from './equipment-change.ts'
 import { feeding } from './feeding.ts'
 import { handRemoval } from './hand-removal.ts'
+import type { Kind } from './kind.ts'
 import { media } from './media.ts'
 import { note } from './note.ts'
 import { reading } from './reading.ts'
@@ -26,3 +27,12 @@ export const kinds = [
   system,
   retraction,
 ] as const
+
+const byName = new Map<string, Kind>(kinds.map((kind) => [kind.name, kind]))
+
+/** @throws Error for a name that is no kind: entries that were read have one */
+export function kindNamed(name: string): Kind {
+  const kind = byName.get(name)
+  if (kind === undefined) throw new Error(`there is no kind of entry "${name}"`)
+  return kind
+}

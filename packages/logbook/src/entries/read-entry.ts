@@ -2,9 +2,7 @@ import type { Issue } from '../issue.ts'
 import { type Entry, envelope } from './entry.ts'
 import { kinds } from './index.ts'
 import type { Kind, OldBody } from './kind.ts'
-import type { z } from './schema.ts'
-
-type AnyKind = Kind<string, z.ZodType>
+import { schemaIssues } from './schema-issues.ts'
 
 /** An entry understood, or all that is wrong with it. */
 export type EntryRead =
@@ -12,7 +10,7 @@ export type EntryRead =
   | { readonly ok: false; readonly issues: readonly Issue[] }
 
 /** The body of version `v` at the newest version of its kind; stored entries are never rewritten. */
-export function lift(to: AnyKind, v: number, body: OldBody): OldBody {
+export function lift(to: Kind, v: number, body: OldBody): OldBody {
   let lifted = body
   for (let version = v; version < to.v; version++) {
     const step = to.lifts[version]
@@ -26,18 +24,19 @@ export function lift(to: AnyKind, v: number, body: OldBody): OldBody {
  * Reads an entry of any version ever released, as JSON gives it. Unknown fields are kept; every issue
  * is reported.
  */
-export function readEntry(value: unknown, known: readonly AnyKind[] = kinds): EntryRead {
+export function readEntry(value: unknown, known: readonly Kind[] = kinds): EntryRead {
   const outer = envelope.safeParse(value)
-  if (!outer.success) return { ok: false, issues: issuesOf(outer.error, 'entry') }
+  if (!outer.success) return { ok: false, issues: schemaIssues(outer.error, 'entry', value) }
   const { kind: name, v, body } = outer.data
   const kind = known.find((one) => one.name === name)
   if (kind === undefined)
     return refused('unknown-kind', `kind "${name}"`, known.map((one) => one.name).join(', '))
   if (v > kind.v)
     return refused('newer-version', `version ${v} of kind "${name}"`, `version ${kind.v} or older`)
-  const inner = kind.body.safeParse(lift(kind, v, body))
+  const newest = lift(kind, v, body)
+  const inner = kind.body.safeParse(newest)
   if (!inner.success)
-    return { ok: false, issues: issuesOf(inner.error, `entry ${outer.data.id}, ${kind.title}`) }
+    return { ok: false, issues: schemaIssues(inner.error, `entry ${outer.data.id}, ${kind.title}`, newest) }
   // The kind's own schema has just checked the body, which the compiler cannot follow through the list.
   return { ok: true, entry: { ...outer.data, v: kind.v, body: inner.data } as Entry }
 }
@@ -50,14 +49,4 @@ function refused(code: string, got: string, accepted: string): EntryRead {
       { code, where: 'entry', got: `${got} is not known here`, accepted: `Known: ${accepted}.`, next },
     ],
   }
-}
-
-function issuesOf(error: z.ZodError, where: string): Issue[] {
-  return error.issues.map((issue) => ({
-    code: issue.code,
-    where: `${where}: ${issue.path.join('.') || 'whole'}`,
-    got: issue.message,
-    accepted: 'The form is in the schema of the kind.',
-    next: 'Nothing was stored.',
-  }))
 }

@@ -1,4 +1,4 @@
-import { kind } from './kind.ts'
+import { kind, name } from './kind.ts'
 import { z } from './schema.ts'
 
 /** Undo: takes back one entry, or every entry of one batch. */
@@ -6,5 +6,6 @@ export const retraction = kind({
   name: 'retraction',
   title: 'Taken back',
   v: 1,
-  body: { of: z.enum(['entry', 'batch']), id: z.string().min(1) },
+  body: { of: z.enum(['entry', 'batch']), id: name },
+  says: ({ of }) => (of === 'batch' ? 'An import taken back' : 'An entry taken back'),
 })

@@ -30,7 +30,7 @@ test('a correction stands in the place of what it corrects, also through a chain
 test('of two corrections of one entry the later received holds, whatever the order of the list', () => {
   const log = [said(1, 1), said(3, 3, { replaces: id(1) }), said(2, 2, { replaces: id(1) })]
   expect(numbers(standing(log))).toEqual([3])
-  expect(rivalCorrections(log)).toEqual(new Map([[id(1), [id(3), id(2)]]]))
+  expect(rivalCorrections(log)).toEqual(new Map([[id(1), [id(2), id(3)]]]))
 })
 
 test('the clock of the device decides nothing', () => {

@@ -1,10 +1,37 @@
-import { asTyped, kind, share } from './kind.ts'
-import { z } from './schema.ts'
+import { algaeOf, surfacesOf } from './described.ts'
+import { asTyped, kind, name, share, typedTexts } from './kind.ts'
+import { inWordsOf, percent } from './says.ts'
 
 /** Share of a surface that a kind of algae covers. */
 export const survey = kind({
   name: 'survey',
   title: 'Survey of a surface',
   v: 1,
-  body: { surface: z.string().min(1), algae: z.string().min(1), cover: share, text: asTyped },
+  body: { surface: name, algae: name, cover: share, text: asTyped, typed: typedTexts },
+  blanks: (about) => [
+    {
+      name: 'surface',
+      label: 'Surface',
+      required: true,
+      hint: 'A surface of the system',
+      ...surfacesOf(about),
+    },
+    { name: 'algae', label: 'Algae', required: true, hint: 'Such as hair_green', ...algaeOf(about) },
+    {
+      name: 'cover',
+      label: 'Cover',
+      holds: 'share',
+      required: true,
+      hint: 'A share of the surface, such as 12 %',
+    },
+  ],
+  understand: (filled) => ({
+    surface: filled.words('surface'),
+    algae: filled.words('algae'),
+    cover: filled.number('cover'),
+    text: filled.typed.cover ?? '',
+    typed: filled.typed,
+  }),
+  fills: ({ surface, algae, cover }) => ({ surface, algae, cover: percent(cover) }),
+  says: (body) => inWordsOf(body, `${body.algae} on ${percent(body.cover)} of ${body.surface}`),
 })

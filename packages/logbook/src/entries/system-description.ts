@@ -1,10 +1,8 @@
 import type { Equipment, System } from '@holdfast/ecosystem'
 
-import { positive, share } from './kind.ts'
+import { count, name, notNegative, positive, share } from './kind.ts'
 import { z } from './schema.ts'
 
-const name = z.string().min(1)
-const notNegative = z.number().min(0)
 /** Days of 86,400 s from 1970-01-01T00:00Z, as the model's clock has them. */
 const day = z.number()
 
@@ -45,7 +43,7 @@ export const animalRoles = ['fish', 'grazer', 'other'] as const
 
 const newWater = z.object({ kind: z.exactOptional(name), NO3_mg_L: notNegative, PO4_mg_L: notNegative })
 
-const equipment: z.ZodType<Equipment> = z.discriminatedUnion('kind', [
+const equipment: z.ZodMiniType<Equipment> = z.discriminatedUnion('kind', [
   z.object({
     kind: z.literal('water change'),
     volume_L: positive,
@@ -72,7 +70,7 @@ const equipment: z.ZodType<Equipment> = z.discriminatedUnion('kind', [
 ])
 
 /** The ecosystem's `System` as stored in an entry; the compiler holds the two equal. */
-export const systemDescription: z.ZodType<System> = z.object({
+export const systemDescription: z.ZodMiniType<System> = z.object({
   id: name,
   name,
   timeZone: name,
@@ -86,7 +84,7 @@ export const systemDescription: z.ZodType<System> = z.object({
         length_cm: z.exactOptional(positive),
       }),
     )
-    .min(1),
+    .check(z.minLength(1)),
   flow: z.array(z.object({ a: name, b: name, L_per_hour: positive })),
   surfaces: z
     .array(
@@ -96,21 +94,21 @@ export const systemDescription: z.ZodType<System> = z.object({
         kind: z.enum(surfaceKinds),
         area_m2: positive,
         light_umol_m2_s: notNegative,
-        light_h_per_day: z.number().min(0).max(24),
+        light_h_per_day: z.number().check(z.minimum(0), z.maximum(24)),
         age_days: notNegative,
         enclosed: z.exactOptional(z.boolean()),
         opening_mm: z.exactOptional(positive),
         hand_cleaned_every_days: z.exactOptional(positive),
       }),
     )
-    .min(1),
+    .check(z.minLength(1)),
   rock: z.array(z.object({ kind: z.enum(rockKinds), mass_kg: positive, age_days: notNegative })),
   sand: z.exactOptional(z.object({ mass_kg: positive, depth_cm: positive })),
   source_water: newWater,
   salt_mix: newWater,
   salinity_psu: positive,
-  temperature_C: z.number().min(0).max(45),
-  pH: z.exactOptional(z.number().min(0).max(14)),
+  temperature_C: z.number().check(z.minimum(0), z.maximum(45)),
+  pH: z.exactOptional(z.number().check(z.minimum(0), z.maximum(14))),
   evaporation_L_per_day: notNegative,
   feeds: z.array(
     z.object({
@@ -127,7 +125,7 @@ export const systemDescription: z.ZodType<System> = z.object({
     z.object({
       kind: name,
       taxon: z.exactOptional(name),
-      count: z.int().positive(),
+      count: count,
       mass_g: z.exactOptional(positive),
       adult_size_cm: z.exactOptional(positive),
       role: z.enum(animalRoles),

@@ -9,7 +9,9 @@ import {
 import * as text from './measured-text.ts'
 
 const optional = z.exactOptional
-const name = z.string().trim().min(1)
+/** A list that is empty where the key is left out. */
+const listOf = <One extends z.ZodMiniType>(one: One) => z._default(z.array(one), [])
+const name = z.string().check(z.trim(), z.minLength(1))
 const date = z.iso.date()
 
 const vessel = z.strictObject({
@@ -28,7 +30,7 @@ const surface = z.strictObject({
   kind: z.enum(surfaceKinds),
   area: text.area,
   light: text.light,
-  hours: z.number().min(0).max(24).meta({ description: 'Hours of light a day' }),
+  hours: z.number().check(z.minimum(0), z.maximum(24), z.meta({ description: 'Hours of light a day' })),
   age: text.age,
   enclosed: optional(z.boolean()),
   opening: optional(text.millimetres),
@@ -78,37 +80,41 @@ const equipment = z.discriminatedUnion('kind', [
 const animals = z.strictObject({
   kind: name,
   taxon: optional(name),
-  count: z.int().positive(),
+  count: z.int().check(z.positive()),
   mass: optional(text.grams),
   'adult size': optional(text.centimetres),
   role: z.enum(animalRoles),
 })
 
 /** A share of a surface, 0 to 1. */
-const cover = z.number().min(0).max(1)
+const cover = z.number().check(z.minimum(0), z.maximum(1))
 
 /** The system file: a JSON document that the keeper writes, values with their units as people write them. */
 export const systemDocument = z.strictObject({
   $schema: optional(z.string()),
-  id: optional(name.meta({ description: 'Without it, made of the name; keep it when the name changes' })),
+  id: optional(
+    name.check(z.meta({ description: 'Without it, made of the name; keep it when the name changes' })),
+  ),
   name,
-  timeZone: name.meta({ description: 'IANA zone in which the dates are meant', examples: ['Europe/Berlin'] }),
-  vessels: z.array(vessel).min(1),
-  flow: z.array(flow).default([]),
-  surfaces: z.array(surface).min(1),
-  rock: z.array(rock).default([]),
+  timeZone: name.check(
+    z.meta({ description: 'IANA zone in which the dates are meant', examples: ['Europe/Berlin'] }),
+  ),
+  vessels: z.array(vessel).check(z.minLength(1)),
+  flow: listOf(flow),
+  surfaces: z.array(surface).check(z.minLength(1)),
+  rock: listOf(rock),
   sand: optional(z.strictObject({ mass: text.kilograms, depth: text.centimetres })),
   'source water': newWater,
   'salt mix': newWater,
   salinity: text.salinity,
   temperature: text.temperature,
-  pH: optional(z.number().min(0).max(14)),
+  pH: optional(z.number().check(z.minimum(0), z.maximum(14))),
   evaporation: text.litresPerDay,
-  feeds: z.array(feed).default([]),
-  equipment: z.array(equipment).default([]),
-  animals: z.array(animals).default([]),
+  feeds: listOf(feed),
+  equipment: listOf(equipment),
+  animals: listOf(animals),
   corals: optional(z.strictObject({ kind: name, area: text.area })),
-  algae: z.array(z.strictObject({ kind: name, surface: name, cover })).default([]),
+  algae: listOf(z.strictObject({ kind: name, surface: name, cover })),
 })
 
 export type SystemDocument = z.output<typeof systemDocument>

@@ -3,11 +3,11 @@ import { systemFileJsonSchema } from './document.ts'
 
 const alternative = z.looseObject({ properties: z.record(z.string(), z.unknown()) })
 const node = z.looseObject({
-  properties: z.record(z.string(), z.unknown()).default({}),
-  items: z.unknown().optional(),
-  oneOf: z.array(alternative).default([]),
+  properties: z._default(z.record(z.string(), z.unknown()), {}),
+  items: z.optional(z.unknown()),
+  oneOf: z._default(z.array(alternative), []),
 })
-const kindOf = z.looseObject({ const: z.string().optional(), enum: z.array(z.string()).default([]) })
+const kindOf = z.looseObject({ const: z.optional(z.string()), enum: z._default(z.array(z.string()), []) })
 
 /**
  * The keys that the schema knows at a place of a document, or the kinds where the place is a kind. Read

@@ -34,17 +34,15 @@ type Outcome = { readonly value: number } | { readonly faults: readonly TextFaul
 
 /** A text with its unit in the file, a number in the unit named behind it. */
 function measured(says: string, example: string, read: (text: string) => Outcome) {
-  return z
-    .string()
-    .transform((text, context) => {
-      const outcome = read(text)
-      if ('value' in outcome) return outcome.value
-      for (const fault of outcome.faults) {
-        context.issues.push({ code: 'custom', input: text, params: { [faultKey]: fault } })
-      }
-      return z.NEVER
-    })
-    .meta({ description: says, examples: [example] })
+  const value = z.transform((typed: string, context) => {
+    const outcome = read(typed)
+    if ('value' in outcome) return outcome.value
+    for (const fault of outcome.faults) {
+      context.issues.push({ code: 'custom', input: typed, params: { [faultKey]: fault } })
+    }
+    return z.NEVER
+  })
+  return z.pipe(z.string(), value).check(z.meta({ description: says, examples: [example] }))
 }
 
 function outcomeOf<Value>(answer: Answer<Value>, numberOf: (value: Value) => Outcome): Outcome {

@@ -1,0 +1,35 @@
+import { type About, type Blank, choicesOf } from './blank.ts'
+
+type Offered = Pick<Blank, 'holds' | 'choices' | 'open'>
+
+/** The surfaces of the system, or any word while none is described. */
+export const surfacesOf = ({ system }: About): Offered =>
+  offered(
+    (system?.surfaces ?? []).map(({ id }) => id),
+    false,
+  )
+
+/** The vessels of the system, or any word while none is described. */
+export const vesselsOf = ({ system }: About): Offered =>
+  offered(
+    (system?.vessels ?? []).map(({ id }) => id),
+    false,
+  )
+
+/** Algae that the description names; others may come. */
+export const algaeOf = ({ system }: About): Offered =>
+  offered(
+    (system?.algae ?? []).map(({ kind }) => kind),
+    true,
+  )
+
+/** Animals that the description names; others may come. */
+export const taxaOf = ({ system }: About): Offered =>
+  offered(
+    (system?.animals ?? []).map(({ kind, taxon }) => taxon ?? kind),
+    true,
+  )
+
+function offered(values: readonly string[], open: boolean): Offered {
+  return { holds: 'choice', choices: choicesOf(values), open: open || values.length === 0 }
+}

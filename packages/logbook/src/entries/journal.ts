@@ -1,0 +1,44 @@
+import { sayEntry } from './draft-entry.ts'
+import type { Stored } from './entry.ts'
+import { fatesOf } from './fate.ts'
+import { inOrderOfReceipt } from './standing.ts'
+
+/** An entry with what became of it, for a list that hides nothing. */
+export interface JournalLine {
+  readonly entry: Stored
+  readonly state: 'holds' | 'corrected' | 'taken back'
+  /** Id of the entry that corrected it or took it back. */
+  readonly by?: string
+  /** Other entries that say something else of the same; of these the later received holds. */
+  readonly rivals: readonly string[]
+  readonly says: string
+}
+
+const none: readonly string[] = []
+
+/**
+ * Every entry but retractions, the latest day first, of a day the latest time and then the later received.
+ *
+ * @param stored  the entries of one system in the order of receipt
+ */
+export function journal(stored: readonly Stored[]): readonly JournalLine[] {
+  const received = inOrderOfReceipt(stored)
+  const { corrected, takenBack, rivals } = fatesOf(received)
+  const rivalsOf = new Map<string, readonly string[]>()
+  for (const group of rivals.values())
+    for (const id of group)
+      rivalsOf.set(
+        id,
+        group.filter((other) => other !== id),
+      )
+  const lines: JournalLine[] = []
+  for (let place = received.length - 1; place >= 0; place--) {
+    const entry = received[place]
+    if (entry.kind === 'retraction') continue
+    const by = takenBack.get(entry.id) ?? corrected.get(entry.id)
+    const state = takenBack.has(entry.id) ? 'taken back' : by === undefined ? 'holds' : 'corrected'
+    const line = { entry, state, rivals: rivalsOf.get(entry.id) ?? none, says: sayEntry(entry) } as const
+    lines.push(by === undefined ? line : { ...line, by })
+  }
+  return lines.sort((a, b) => (a.entry.at > b.entry.at ? -1 : a.entry.at < b.entry.at ? 1 : 0))
+}
