@@ -1,6 +1,7 @@
 import { homedir } from 'node:os'
 import { type Logbook, Refused, type Stored, type SystemLog, systemLog } from '@holdfast/logbook'
-import { dataFolder, openLogbook } from '@holdfast/logbook/sqlite'
+import { openStore } from '@holdfast/logbook/open'
+import { dataFolder } from '@holdfast/logbook/sqlite'
 import { refuse } from './refuse.ts'
 
 /** Where the log lives, if the keeper names it. */
@@ -8,13 +9,19 @@ export interface Where {
   readonly data?: string
 }
 
+/** The data folder. */
+export function folderOf({ data }: Where): string {
+  return data ?? dataFolder({ platform: process.platform, home: homedir(), env: process.env })
+}
+
 /** Opens the log, does the work, and closes the log in any case. @throws Refused when it cannot be opened */
 export async function withLog<Result>(
-  { data }: Where,
+  where: Where,
   work: (logbook: Logbook) => Promise<Result>,
 ): Promise<Result> {
-  const usual = dataFolder({ platform: process.platform, home: homedir(), env: process.env })
-  const opened = openLogbook({ folder: data ?? usual })
+  // A folder that was named goes before a server that stands in the surroundings.
+  const databaseUrl = where.data === undefined ? process.env.DATABASE_URL : undefined
+  const opened = await openStore({ folder: folderOf(where), databaseUrl })
   if (!opened.ok) throw new Refused(opened.issues)
   try {
     return await work(opened.logbook)

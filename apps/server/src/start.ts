@@ -1,13 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { issueInWords, Refused } from '@holdfast/logbook'
-import {
-  dataFolder,
-  markRunning,
-  openLogbook,
-  runningOn,
-  type Surroundings,
-  unmark,
-} from '@holdfast/logbook/sqlite'
+import { openStore } from '@holdfast/logbook/open'
+import { dataFolder, markRunning, runningOn, type Surroundings, unmark } from '@holdfast/logbook/sqlite'
 import { app } from './app.ts'
 import { putExampleIn } from './example.ts'
 import { listen } from './listen.ts'
@@ -53,13 +47,14 @@ export async function start(options: StartOptions): Promise<Started> {
     show(running, `in ${folder}, where Holdfast runs already`)
     return { exitCode: 0 }
   }
-  const opened = openLogbook({ folder })
+  // A folder that was chosen for this start goes before a server that stands in the surroundings.
+  const databaseUrl = options.folder === undefined ? env.DATABASE_URL : undefined
+  const opened = await openStore({ folder, databaseUrl })
   if (!opened.ok) {
     for (const issue of opened.issues) complain(issueInWords(issue))
     return { exitCode: 1 }
   }
-  const { logbook, file } = opened
-  const kept = `on this machine, in ${file}`
+  const { logbook, kept } = opened
   const mark = { start: randomUUID(), pid: process.pid }
   try {
     await putExampleIn(logbook, options.exampleFolder, new Date())

@@ -11,7 +11,7 @@ import {
 } from 'node:fs'
 import { join } from 'node:path'
 
-import { Refused } from '../issue.ts'
+import { damagedAttachment } from '../storage/damaged-attachment.ts'
 import { sha256 } from '../storage/sha256.ts'
 
 /**
@@ -52,11 +52,11 @@ export class AttachmentFiles {
     const file = join(this.#folder, name)
     let bytes: Uint8Array
     try {
-      bytes = readFileSync(file)
+      bytes = new Uint8Array(readFileSync(file))
     } catch (error) {
-      throw damaged(file, error instanceof Error ? error.message : String(error))
+      throw damagedAttachment(file, error instanceof Error ? error.message : String(error))
     }
-    if (sha256(bytes) !== name) throw damaged(file, 'its bytes are not those that were attached')
+    if (sha256(bytes) !== name) throw damagedAttachment(file, 'its bytes are not those that were attached')
     return bytes
   }
 }
@@ -70,16 +70,4 @@ function syncFolder(folder: string): void {
   } finally {
     closeSync(handle)
   }
-}
-
-function damaged(file: string, why: string): Refused {
-  return new Refused([
-    {
-      code: 'damaged-attachment',
-      where: `Attachment ${file}`,
-      got: `it is damaged or gone (${why})`,
-      accepted: 'The file as it was attached.',
-      next: 'Copy it from your last backup. The entries are not touched by this.',
-    },
-  ])
 }

@@ -4,13 +4,13 @@ import { type Issue, Refused } from '../issue.ts'
 import type { Appended, Attachment, Clock, Logbook, Sent } from '../logbook.ts'
 import { keptOf, storedOf } from '../storage/entry-row.ts'
 import { inParts, LogQueries } from '../storage/log-queries.ts'
-import { notRead, notWritten } from '../storage/not-available.ts'
 import { pageOf } from '../storage/page.ts'
 import { receive, refuseUnreadable } from '../storage/receive.ts'
 import { sha256 } from '../storage/sha256.ts'
 import type { Tables } from '../storage/tables.ts'
 import { comingNow, type LastKnown, refuseBackwards, takenOver } from '../storage/times-of-receipt.ts'
 import type { AttachmentFiles } from './attachment-files.ts'
+import { notRead, notWritten } from './not-available.ts'
 import { inTransaction, rowsOf, sqliteQueries } from './queries.ts'
 
 /** The log of one workspace in an open SQLite file of the newest schema. */
@@ -59,21 +59,18 @@ export function sqliteLogbook(
         // The bytes first: a row must never name a file that is not there.
         files.put(attached.sha256, bytes)
         rowsOf(database, log.attach(attached))
-        const [{ workspace: _, ...row }] = rowsOf(database, log.attachments(attached.sha256))
-        return row
+        const [found] = rowsOf(database, log.attachments(attached.sha256))
+        return found
       })
     },
     async attachment(name) {
       return orRefuse(notRead, () => {
         const [found] = rowsOf(database, log.attachments(name))
-        if (found === undefined) return undefined
-        const { workspace: _, ...row } = found
-        return { ...row, bytes: files.get(row.sha256) }
+        return found && { ...found, bytes: files.get(found.sha256) }
       })
     },
     async attachments() {
-      const rows = orRefuse(notRead, () => rowsOf(database, log.attachments()))
-      return rows.map(({ workspace: _, ...row }) => row)
+      return orRefuse(notRead, () => rowsOf(database, log.attachments()))
     },
     async cached(key) {
       return orRefuse(notRead, () => rowsOf(database, log.cached(key))[0]?.document)
@@ -108,7 +105,7 @@ function append(
     rows: inParts(ids).flatMap((part) => rowsOf(database, log.present(part))),
     knownAt: knownAt(new Map(last.map(({ system, known_at }) => [system, known_at]))),
   })
-  for (const row of rows) rowsOf(database, log.insert(row))
+  for (const part of inParts(rows)) rowsOf(database, log.insert(part))
   return appended
 }
 

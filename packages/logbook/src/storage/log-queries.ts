@@ -1,19 +1,19 @@
 import type { Compilable, Kysely, SelectQueryBuilder } from 'kysely'
 
-import type { Span } from '../logbook.ts'
+import type { Attachment, Span } from '../logbook.ts'
 import { markOf } from './page.ts'
-import type { AttachmentRow, EntryRow, Tables } from './tables.ts'
+import type { EntryRow, Tables } from './tables.ts'
 
 type Entries = SelectQueryBuilder<Tables, 'entry', EntryRow>
 
 /** A statement ready to run, and the rows it gives. */
 export type Query<Row> = Compilable<Row> & { execute(): Promise<Row[]> }
 
-/** Ids in parts that one statement can carry; SQLite takes 32,766 values in one. */
-export function inParts(ids: readonly string[]): readonly (readonly string[])[] {
+/** A list in parts that one statement can carry: SQLite takes 32,766 values in one, a row has ten. */
+export function inParts<Item>(list: readonly Item[]): readonly (readonly Item[])[] {
   const size = 1000
-  return Array.from({ length: Math.ceil(ids.length / size) }, (_, part) =>
-    ids.slice(part * size, (part + 1) * size),
+  return Array.from({ length: Math.ceil(list.length / size) }, (_, part) =>
+    list.slice(part * size, (part + 1) * size),
   )
 }
 
@@ -56,8 +56,9 @@ export class LogQueries {
     return ofSystem.select(['system', 'known_at']).orderBy('receipt', 'desc').limit(1)
   }
 
-  insert(row: EntryRow): Query<unknown> {
-    return this.#on.insertInto('entry').values(row)
+  /** Stores rows, of which `inParts` makes few enough. */
+  insert(rows: readonly EntryRow[]): Query<unknown> {
+    return this.#on.insertInto('entry').values(rows)
   }
 
   systems(): Query<Pick<EntryRow, 'system'>> {
@@ -65,14 +66,15 @@ export class LogQueries {
   }
 
   /** One attachment, or all of them by name. */
-  attachments(sha256?: string): Query<AttachmentRow> {
-    const all = this.#on.selectFrom('attachment').selectAll().where('workspace', '=', this.#workspace)
-    return (sha256 === undefined ? all : all.where('sha256', '=', sha256)).orderBy('sha256')
+  attachments(sha256?: string): Query<Attachment> {
+    const all = this.#on.selectFrom('attachment').where('workspace', '=', this.#workspace)
+    const some = sha256 === undefined ? all : all.where('sha256', '=', sha256)
+    return some.select(['sha256', 'type', 'size']).orderBy('sha256')
   }
 
   /** Keeps the first of those with one name. */
-  attach(row: Omit<AttachmentRow, 'workspace'>): Query<unknown> {
-    const insert = this.#on.insertInto('attachment').values({ ...row, workspace: this.#workspace })
+  attach(attachment: Attachment): Query<unknown> {
+    const insert = this.#on.insertInto('attachment').values({ ...attachment, workspace: this.#workspace })
     return insert.onConflict((conflict) => conflict.doNothing())
   }
 

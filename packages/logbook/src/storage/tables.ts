@@ -1,7 +1,10 @@
+import type { Attachment } from '../logbook.ts'
+
 /** The tables that both engines have; each adapter's migrations make them. */
 export interface Tables {
   readonly entry: EntryRow
-  readonly attachment: AttachmentRow
+  /** Where the bytes lie is the adapter's. */
+  readonly attachment: Attachment & { readonly workspace: string }
   readonly cache: { readonly workspace: string; readonly key: string; readonly document: string }
 }
 
@@ -21,12 +24,4 @@ export interface EntryRow {
   readonly document: string
   /** SHA-256 of all the above; see `sealOf`. */
   readonly seal: string
-}
-
-/** A file kept beside the entries; where its bytes lie is the adapter's. */
-export interface AttachmentRow {
-  readonly workspace: string
-  readonly sha256: string
-  readonly type: string
-  readonly size: number
 }
