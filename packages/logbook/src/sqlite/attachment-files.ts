@@ -23,13 +23,14 @@ import { sha256 } from '../storage/sha256.ts'
 export class AttachmentFiles {
   readonly #folder: string
 
+  /** @param folder  made where it is missing */
   constructor(folder: string) {
+    mkdirSync(folder, { recursive: true })
     this.#folder = folder
   }
 
   /** Puts the bytes on the disk: whole and for good when this returns, or not at all. */
   put(name: string, bytes: Uint8Array): void {
-    mkdirSync(this.#folder, { recursive: true })
     const unfinished = join(this.#folder, `${name}.${randomUUID()}.unfinished`)
     try {
       const file = openSync(unfinished, 'wx')

@@ -6,21 +6,26 @@ import type { EntryRow } from '../storage/tables.ts'
 import { damaged } from './faults.ts'
 import { applicationId, migrations, pragmaNumber } from './migrations.ts'
 
-/** Why the file cannot be our log, all of it read at one state; undefined where it is one or is new. */
-export function issueOfContent(database: Database.Database, file: string): Issue | undefined {
+/** Why the file cannot be our log, all of it read at one state; undefined where it is one or may be new. */
+export function issueOfContent(
+  database: Database.Database,
+  file: string,
+  mayBeEmpty = false,
+): Issue | undefined {
   // One state: another program may be making its first schema meanwhile.
   database.exec('BEGIN')
   try {
-    return issueOfMarks(database, file) ?? issueOfPages(database, file)
+    return issueOfMarks(database, file, mayBeEmpty) ?? issueOfPages(database, file)
   } finally {
     database.exec('COMMIT')
   }
 }
 
-function issueOfMarks(database: Database.Database, file: string): Issue | undefined {
+function issueOfMarks(database: Database.Database, file: string, mayBeEmpty: boolean): Issue | undefined {
   const schema = pragmaNumber(database, 'user_version')
   const mark = pragmaNumber(database, 'application_id')
   const isEmpty = database.prepare('SELECT name FROM sqlite_schema LIMIT 1').all().length === 0
+  if (isEmpty && !mayBeEmpty) return damaged(file, 'it is empty')
   if (!isEmpty && mark !== applicationId) {
     return {
       code: 'not-our-file',

@@ -1,7 +1,18 @@
 import { spawn } from 'node:child_process'
 import { once } from 'node:events'
 import { existsSync, readdirSync } from 'node:fs'
-import { chmod, mkdtemp, open, readFile, rm, writeFile } from 'node:fs/promises'
+import {
+  chmod,
+  copyFile,
+  mkdir,
+  mkdtemp,
+  open,
+  readFile,
+  rm,
+  stat,
+  truncate,
+  writeFile,
+} from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -17,6 +28,21 @@ beforeEach(async () => {
   folder = await mkdtemp(join(tmpdir(), 'log-'))
 })
 afterEach(() => rm(folder, { recursive: true, force: true }))
+
+/** A log with as many readings, closed. */
+async function logOf(readings: number): Promise<string> {
+  const opened = openLogbook({ folder })
+  if (!opened.ok) throw new Error('not opened')
+  await opened.logbook.append(Array.from({ length: readings }, (_, number) => nitrate(number)))
+  await opened.logbook.close()
+  return opened.file
+}
+
+async function overwrite(path: string, at: number, bytes: Buffer): Promise<void> {
+  const file = await open(path, 'r+')
+  await file.write(bytes, 0, bytes.length, at)
+  await file.close()
+}
 
 const codesIn = (where: string): readonly string[] => {
   const opened = openLogbook({ folder: where })
@@ -57,18 +83,87 @@ test('a file that is no database is refused and left as it was', async () => {
 })
 
 test('a log whose pages were overwritten is refused', async () => {
+  const file = await logOf(200)
+  await overwrite(file, 8192, Buffer.alloc(8000, 0x5a))
+  expect(codesIn(folder)).toEqual(['damaged-file'])
+})
+
+test('a log in which one digit of one reading was changed is refused', async () => {
+  const file = await logOf(20)
+  // Pages that were split keep what moved away, so the text may stand in the file more than once.
+  const bytes = await readFile(file, 'latin1')
+  await writeFile(file, bytes.replaceAll('"value":7,', '"value":8,'), 'latin1')
+  const database = new Database(file)
+  expect(database.prepare('PRAGMA quick_check').all()).toEqual([{ quick_check: 'ok' }])
+  database.close()
+  expect(codesIn(folder)).toEqual(['damaged-file'])
+})
+
+test.for([0, 1000, 4096, 12_288])('a log cut off after %i bytes is refused and left so', async (length) => {
+  const file = await logOf(200)
+  await truncate(file, length)
+  expect(codesIn(folder)).toEqual(['damaged-file'])
+  expect((await stat(file)).size).toBe(length)
+})
+
+test('the file alone holds everything after each write and after the end', async () => {
   const opened = openLogbook({ folder })
   if (!opened.ok) throw new Error('not opened')
-  await opened.logbook.append(Array.from({ length: 200 }, (_, number) => nitrate(number)))
+  const elsewhere = join(folder, 'elsewhere')
+  await mkdir(elsewhere)
+  const entriesOfCopy = async (): Promise<number> => {
+    await copyFile(opened.file, join(elsewhere, 'holdfast.db'))
+    const copy = openLogbook({ folder: elsewhere })
+    if (!copy.ok) throw new Error('not opened')
+    const { length } = await copy.logbook.read()
+    await copy.logbook.close()
+    return length
+  }
+  await opened.logbook.append([nitrate(1)])
+  expect(await entriesOfCopy()).toBe(1)
+  await opened.logbook.append([nitrate(2)])
   await opened.logbook.close()
-  // The pages must lie in the file itself, not in the journal beside it.
-  const database = new Database(opened.file)
-  database.prepare('PRAGMA wal_checkpoint(TRUNCATE)').all()
+  expect(await entriesOfCopy()).toBe(2)
+  expect((await stat(`${opened.file}-wal`)).size).toBe(0)
+})
+
+test('a log that another program is writing to is waited for, and then named', async () => {
+  const opened = openLogbook({ folder, patience: 50 })
+  if (!opened.ok) throw new Error('not opened')
+  const other = new Database(opened.file)
+  other.exec('BEGIN IMMEDIATE')
+  const refused = await opened.logbook.append([nitrate(1)]).catch((error: unknown) => error)
+  expect(refused).toMatchObject({ issues: [{ code: 'log-not-written' }] })
+  expect(await opened.logbook.read()).toEqual([])
+  other.exec('COMMIT')
+  other.close()
+  expect((await opened.logbook.append([nitrate(1)])).added).toHaveLength(1)
+  await opened.logbook.close()
+})
+
+test('what is stored can be neither changed nor deleted', async () => {
+  const database = new Database(await logOf(1))
+  expect(() => database.exec("UPDATE entry SET day = '2026-01-05'")).toThrow('never changed')
+  expect(() => database.exec('DELETE FROM entry')).toThrow('never deleted')
   database.close()
-  const file = await open(opened.file, 'r+')
-  await file.write(Buffer.alloc(8000, 0x5a), 0, 8000, 8192)
-  await file.close()
-  expect(codesIn(folder)).toEqual(['damaged-file'])
+})
+
+test('an attachment that is damaged or gone is refused by name, and the entries are read', async () => {
+  const opened = openLogbook({ folder })
+  if (!opened.ok) throw new Error('not opened')
+  const { logbook } = opened
+  await logbook.append([nitrate(1)])
+  const [first, second] = await Promise.all(
+    [1, 2].map((byte) => logbook.attach(Buffer.from([byte]), 'image/jpeg')),
+  )
+  await writeFile(join(folder, 'attachments', first.sha256), 'other bytes')
+  await rm(join(folder, 'attachments', second.sha256))
+  for (const { sha256 } of [first, second]) {
+    const refused = await logbook.attachment(sha256).catch((error: unknown) => error)
+    expect(refused).toMatchObject({ issues: [{ code: 'damaged-attachment' }] })
+  }
+  expect(await logbook.read()).toHaveLength(1)
+  await logbook.close()
 })
 
 test('a log of a newer program and a database of another program are refused and left as they were', async () => {
@@ -93,6 +188,35 @@ test('a folder where nothing can be written is refused by name', async () => {
 test.skipIf(process.getuid?.() === 0)('a read-only folder is refused by name', async () => {
   await chmod(folder, 0o500)
   expect(codesIn(folder)).toEqual(['data-folder-not-writable'])
+})
+
+test('a log of the first schema is copied, moved and sealed, and says the same', async () => {
+  const file = join(folder, 'holdfast.db')
+  const database = new Database(file)
+  migrate(database, () => join(folder, 'none.db'), migrations.slice(0, 1))
+  const sent = [nitrate(1), nitrate(2, { replaces: nitrate(1).id })]
+  for (const [place, entry] of sent.entries()) {
+    const { workspace, id, system, kind, at } = entry
+    const row = [
+      workspace,
+      id,
+      place + 1,
+      system,
+      kind,
+      at,
+      '2026-02-01T08:00:00.000Z',
+      JSON.stringify(entry),
+    ]
+    database.prepare('INSERT INTO entry VALUES (?, ?, ?, ?, ?, ?, ?, ?)').run(row)
+  }
+  database.close()
+  const opened = openLogbook({ folder })
+  if (!opened.ok) throw new Error('not opened')
+  const kept = sent.map((entry) => ({ ...entry, knownAt: '2026-02-01T08:00:00.000Z' }))
+  expect(await opened.logbook.read()).toEqual(kept)
+  expect(await opened.logbook.read({ replacing: [nitrate(1).id] })).toHaveLength(1)
+  await opened.logbook.close()
+  expect(readdirSync(folder).filter((name) => name.startsWith('holdfast.before-schema-2'))).toHaveLength(1)
 })
 
 test('a log is copied before it moves to a newer schema, and moves once', async () => {

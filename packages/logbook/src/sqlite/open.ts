@@ -33,13 +33,16 @@ export function openLogbook(options: OpenOptions): OpenedFile {
   const file = join(folder, 'holdfast.db')
   const folderIssue = makeWritable(folder, file)
   if (folderIssue) return { ok: false, issues: [folderIssue] }
+  const besides = join(folder, 'attachments')
+  // The folder is made after the file has its tables, so beside it an empty file is one that was cut off.
+  const mayBeEmpty = !existsSync(file) || !existsSync(besides)
   let database: Database.Database | undefined
   try {
     const opened = new Database(file)
     database = opened
     // Before all else: a second process may hold the lock while this one sets the journal.
     opened.exec(`PRAGMA busy_timeout = ${patience}`)
-    const issue = patiently(patience, () => issueOfContent(opened, file))
+    const issue = patiently(patience, () => issueOfContent(opened, file, mayBeEmpty))
     if (issue) {
       opened.close()
       return { ok: false, issues: [issue] }
@@ -48,8 +51,8 @@ export function openLogbook(options: OpenOptions): OpenedFile {
     patiently(patience, () => opened.exec('PRAGMA journal_mode = WAL'))
     opened.exec('PRAGMA synchronous = FULL')
     migrate(opened, (schema) => join(folder, `holdfast.before-schema-${schema + 1}.${Date.now()}.db`))
-    const files = new AttachmentFiles(join(folder, 'attachments'))
-    const logbook = sqliteLogbook(opened, files, workspace, clock)
+    const attachments = new AttachmentFiles(besides)
+    const logbook = sqliteLogbook({ database: opened, attachments, patience }, workspace, clock)
     return { ok: true, logbook, kept: `on this machine, in ${file}`, file }
   } catch (error) {
     database?.close()

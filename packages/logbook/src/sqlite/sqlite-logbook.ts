@@ -3,30 +3,41 @@ import Database from 'libsql'
 import { type Issue, Refused } from '../issue.ts'
 import type { Appended, Attachment, Clock, Logbook, Sent } from '../logbook.ts'
 import { keptOf, storedOf } from '../storage/entry-row.ts'
-import { inParts, LogQueries } from '../storage/log-queries.ts'
+import { inParts, LogQueries, type Query } from '../storage/log-queries.ts'
 import { pageOf } from '../storage/page.ts'
 import { receive, refuseUnreadable } from '../storage/receive.ts'
 import { sha256 } from '../storage/sha256.ts'
 import type { Tables } from '../storage/tables.ts'
 import { comingNow, type LastKnown, refuseBackwards, takenOver } from '../storage/times-of-receipt.ts'
 import type { AttachmentFiles } from './attachment-files.ts'
+import { foldJournal } from './fold-journal.ts'
 import { notRead, notWritten } from './not-available.ts'
 import { inTransaction, rowsOf, sqliteQueries } from './queries.ts'
 
-/** The log of one workspace in an open SQLite file of the newest schema. */
-export function sqliteLogbook(
-  database: Database.Database,
-  files: AttachmentFiles,
-  workspace: string,
-  clock: Clock,
-): Logbook {
+/** An open file of the newest schema, and how long it waits for another program, in milliseconds. */
+export interface OpenFile {
+  readonly database: Database.Database
+  readonly attachments: AttachmentFiles
+  readonly patience: number
+}
+
+/** The log of one workspace in an open file. */
+export function sqliteLogbook(file: OpenFile, workspace: string, clock: Clock): Logbook {
+  const { database, attachments: files, patience } = file
   const log = new LogQueries(sqliteQueries<Tables>(), workspace)
+  const rows = <Row>(query: Query<Row>): readonly Row[] => rowsOf(database, query)
+  const reading = <Result>(work: () => Result): Result => orRefuse(notRead, work)
+  const writing = <Result>(work: () => Result): Result => {
+    const result = orRefuse(notWritten, () => inTransaction(database, work))
+    foldJournal(database, patience)
+    return result
+  }
   const store = (
     entries: readonly Sent[],
     knownAt: (last: LastKnown) => (entry: Sent) => string,
   ): Appended => {
     refuseUnreadable(entries, workspace)
-    return orRefuse(notWritten, () => inTransaction(database, () => append(database, log, entries, knownAt)))
+    return writing(() => append(database, log, entries, knownAt))
   }
   return {
     workspace,
@@ -39,53 +50,50 @@ export function sqliteLogbook(
       return store(entries, (last) => takenOver(kept, last, clock()))
     },
     async read(span) {
-      return orRefuse(notRead, () => rowsOf(database, log.entries(span)).map(storedOf))
+      return reading(() => rows(log.entries(span)).map(storedOf))
     },
     async asSent(span) {
-      return orRefuse(notRead, () => rowsOf(database, log.entries(span)).map(keptOf))
+      return reading(() => rows(log.entries(span)).map(keptOf))
     },
     async newest(limit, span, before) {
-      return orRefuse(notRead, () => pageOf(rowsOf(database, log.page(limit, span, before)), limit))
+      return reading(() => pageOf(rows(log.page(limit, span, before)), limit))
     },
     async received() {
-      return orRefuse(notRead, () => lastReceipt(database, log))
+      return reading(() => lastReceipt(database, log))
     },
     async systems() {
-      return orRefuse(notRead, () => rowsOf(database, log.systems()).map(({ system }) => system))
+      return reading(() => rows(log.systems()).map(({ system }) => system))
     },
     async attach(bytes, type) {
       const attached: Attachment = { sha256: sha256(bytes), type, size: bytes.length }
-      return orRefuse(notWritten, () => {
-        // The bytes first: a row must never name a file that is not there.
-        files.put(attached.sha256, bytes)
-        rowsOf(database, log.attach(attached))
-        const [found] = rowsOf(database, log.attachments(attached.sha256))
-        return found
+      // The bytes first: a row must never name a file that is not there.
+      orRefuse(notWritten, () => files.put(attached.sha256, bytes))
+      return writing(() => {
+        rows(log.attach(attached))
+        return rows(log.attachments(attached.sha256))[0]
       })
     },
     async attachment(name) {
-      return orRefuse(notRead, () => {
-        const [found] = rowsOf(database, log.attachments(name))
-        return found && { ...found, bytes: files.get(found.sha256) }
-      })
+      const [found] = reading(() => rows(log.attachments(name)))
+      return found && { ...found, bytes: files.get(found.sha256) }
     },
     async attachments() {
-      return orRefuse(notRead, () => rowsOf(database, log.attachments()))
+      return reading(() => rows(log.attachments()))
     },
     async cached(key) {
-      return orRefuse(notRead, () => rowsOf(database, log.cached(key))[0]?.document)
+      return reading(() => rows(log.cached(key))[0]?.document)
     },
     async cache(key, document) {
-      orRefuse(notWritten, () => rowsOf(database, log.cache(key, document)))
+      writing(() => rows(log.cache(key, document)))
     },
     async forgetCaches() {
-      orRefuse(notWritten, () => rowsOf(database, log.forgetCaches()))
+      writing(() => rows(log.forgetCaches()))
     },
     async close() {
       if (!database.open) return
       // The driver lets go of the file when its statements are collected, which may be at the end of
       // the program; until then the file alone must hold everything.
-      database.exec('PRAGMA wal_checkpoint(TRUNCATE)')
+      foldJournal(database, patience)
       database.close()
     },
   }
