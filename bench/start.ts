@@ -3,17 +3,16 @@ import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { createInterface } from 'node:readline'
-import { fileURLToPath } from 'node:url'
 import { gzipSync } from 'node:zlib'
 import { type Browser, chromium } from 'playwright-core'
 import { browserFlags, findBrowser } from '../scripts/find-browser.mjs'
 import { table } from './table.ts'
 
-/** The bench runs from dist. */
-const root = fileURLToPath(new URL('..', import.meta.url))
-const dist = join(root, 'dist')
+/** Where the running program was built to; this part of it may lie in a chunk below. */
+const dist = dirname(process.argv[1])
+const root = dirname(dist)
 const megabyte = 1e6
 
 /**
@@ -60,6 +59,8 @@ async function started(data: string): Promise<Started> {
     cwd: root,
     env: { ...process.env, HOLDFAST_NO_BROWSER: '1', PORT: '0' },
     stdio: ['ignore', 'pipe', 'inherit'],
+    // A group of its own: npm does not hand a signal on to what it started.
+    detached: true,
   })
   for await (const line of createInterface(server.stdout))
     if (line.startsWith('http')) return { server, began, address: line, seconds: since(began) }
@@ -79,11 +80,12 @@ async function paint(browser: Browser | undefined | '', { began, address }: Star
   return ((paintedAt - performance.timeOrigin - began) / 1000).toFixed(2)
 }
 
-/** Stops the server, which npm started for us. */
+/** Stops npm and the server below it, as Ctrl-C does, and waits until their output is closed. */
 async function ended(server: ChildProcess): Promise<void> {
-  const exit = once(server, 'exit')
-  server.kill('SIGTERM')
-  await exit
+  if (server.pid === undefined) return
+  const close = once(server, 'close')
+  process.kill(-server.pid, 'SIGINT')
+  await close
 }
 
 /** Memory of the largest process below npm, where /proc tells it. */
