@@ -1,22 +1,14 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { type Logbook, Refused } from '@holdfast/logbook'
-import { openLogbook } from '@holdfast/logbook/sqlite'
+import { type Issue, issueInWords, type Logbook, Refused } from '@holdfast/logbook'
 import { temporaryFolder } from '@holdfast/testing'
-import type { Hono } from 'hono'
-import { expect, onTestFinished, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { app } from './app.ts'
 import { putExampleIn } from './example.ts'
+import { emptyLogbook, served } from './testing/served.ts'
 import { smallExample } from './testing/small-example.ts'
 
 const here = 'http://localhost:4173'
-
-function openEmpty(): Logbook {
-  const opened = openLogbook({ folder: temporaryFolder() })
-  if (!opened.ok) throw new Error('not opened')
-  onTestFinished(() => opened.logbook.close())
-  return opened.logbook
-}
 
 function builtWeb(): string {
   const folder = join(temporaryFolder(), 'web')
@@ -27,20 +19,8 @@ function builtWeb(): string {
   return folder
 }
 
-interface Served {
-  readonly server: Hono
-  readonly told: unknown[]
-}
-
-async function served(logbook = openEmpty(), webFolder = builtWeb()): Promise<Served> {
-  const told: unknown[] = []
-  const tell = (failure: unknown): number => told.push(failure)
-  await putExampleIn(logbook, smallExample(), new Date())
-  return { server: app({ logbook, kept: 'in a test', webFolder, start: 'this one', tell }), told }
-}
-
 test('the page gets the systems and, of one, its description and log in the model’s days', async () => {
-  const { server } = await served()
+  const { server } = await served(emptyLogbook(), builtWeb())
   expect(await (await server.request(`${here}/api/systems`)).json()).toEqual([
     { id: 'example-reef', name: 'Example reef' },
   ])
@@ -62,28 +42,38 @@ test('the page gets the systems and, of one, its description and log in the mode
   ])
 })
 
+/** The issues of a refusal, in words. */
+async function said(answer: Response): Promise<string> {
+  const { issues }: { issues: Issue[] } = await answer.json()
+  return issues.map(issueInWords).join('\n')
+}
+
 test('what is not there is said in words', async () => {
-  const { server } = await served()
+  const { server } = await served(emptyLogbook(), builtWeb())
   const missing = await server.request(`${here}/api/systems/pond`)
-  expect([missing.status, await missing.text()]).toEqual([
+  expect([missing.status, await said(missing)]).toEqual([
     404,
-    'System: "pond" is not in this log. Choose one of api/systems.\n',
+    'System: "pond" is not in this log. Choose one of api/systems.',
   ])
-  expect((await server.request(`${here}/api/nothing`)).status).toBe(404)
+  const nothing = await server.request(`${here}/api/nothing`)
+  expect([nothing.status, await said(nothing)]).toEqual([
+    404,
+    'Address: there is nothing at /api/nothing. The addresses of api/openapi.json.',
+  ])
   expect((await server.request(`${here}/nothing.html`)).status).toBe(404)
 })
 
 test('the example goes into an empty log once, and beside no other system', async () => {
-  const logbook = openEmpty()
+  const logbook = emptyLogbook()
   const example = smallExample()
   expect(await putExampleIn(logbook, example, new Date())).toBe(true)
   expect(await putExampleIn(logbook, example, new Date())).toBe(false)
-  expect(await putExampleIn(openEmpty(), temporaryFolder(), new Date())).toBe(false)
+  expect(await putExampleIn(emptyLogbook(), temporaryFolder(), new Date())).toBe(false)
   expect(await logbook.read()).toHaveLength(3)
 })
 
 test('an example with a mistake is refused with the words of the mistake, and nothing is stored', async () => {
-  const logbook = openEmpty()
+  const logbook = emptyLogbook()
   const wrong = smallExample({ temperature: '25 foo', evaporation: '-1 L/d' })
   const refusal = await putExampleIn(logbook, wrong, new Date()).catch((error: unknown) => error)
   expect(refusal).toBeInstanceOf(Refused)
@@ -93,7 +83,7 @@ test('an example with a mistake is refused with the words of the mistake, and no
 
 test('files of the app are given, hashed ones for ever, and nothing outside their folder', async () => {
   const webFolder = builtWeb()
-  const { server } = await served(openEmpty(), webFolder)
+  const { server } = await served(emptyLogbook(), webFolder)
   const page = await server.request(`${here}/`)
   expect(await page.text()).toContain('<title>Holdfast</title>')
   expect(page.headers.get('content-type')).toBe('text/html; charset=utf-8')
@@ -106,13 +96,13 @@ test('files of the app are given, hashed ones for ever, and nothing outside thei
 })
 
 test('before the web app is built, the page says how to build it', async () => {
-  const { server } = await served(openEmpty(), join(temporaryFolder(), 'none'))
+  const { server } = await served(emptyLogbook(), join(temporaryFolder(), 'none'))
   const page = await server.request(`${here}/`)
   expect([page.status, await page.text()]).toEqual([503, expect.stringContaining('npm run build')])
 })
 
 test('only this machine’s own pages are answered', async () => {
-  const { server } = await served()
+  const { server } = await served(emptyLogbook(), builtWeb())
   const status = async (headers: Record<string, string>): Promise<number> =>
     (await server.request('/api/systems', { headers })).status
   for (const host of ['localhost:4173', '127.0.0.1:4173', '[::1]:4173', 'LOCALHOST:4173'])
@@ -128,17 +118,23 @@ test('only this machine’s own pages are answered', async () => {
   )
 })
 
-test('nothing but reading is allowed', async () => {
-  const { server } = await served()
+test('an address takes the methods that are declared for it and no others', async () => {
+  const { server } = await served(emptyLogbook(), builtWeb())
   for (const method of ['POST', 'PUT', 'PATCH', 'DELETE', 'OPTIONS']) {
     const answer = await server.request(`${here}/api/systems`, { method })
     expect([answer.status, answer.headers.get('allow')]).toEqual([405, 'GET, HEAD'])
+    expect((await server.request(`${here}/`, { method })).status).toBe(405)
   }
+  const reading = await server.request(`${here}/api/entries`)
+  expect([reading.status, reading.headers.get('allow')]).toEqual([405, 'POST'])
   expect((await server.request(`${here}/api/systems`, { method: 'HEAD' })).status).toBe(200)
 })
 
 test('every answer carries the content policy, refusals and failures too', async () => {
-  const broken: Logbook = { ...openEmpty(), systems: () => Promise.reject(new Error('secret place.ts:12')) }
+  const broken: Logbook = {
+    ...emptyLogbook(),
+    systems: () => Promise.reject(new Error('secret place.ts:12')),
+  }
   const told: unknown[] = []
   const tell = (failure: unknown): number => told.push(failure)
   const server = app({ logbook: broken, kept: '', webFolder: builtWeb(), start: '', tell })
@@ -165,14 +161,14 @@ test('every answer carries the content policy, refusals and failures too', async
 
 test('the store’s own refusal reaches the page in the keeper’s words', async () => {
   const issue = { code: 'x', where: 'Log', got: 'it is damaged', accepted: 'A log.', next: 'Put it back.' }
-  const broken: Logbook = { ...openEmpty(), read: () => Promise.reject(new Refused([issue])) }
+  const broken: Logbook = { ...emptyLogbook(), read: () => Promise.reject(new Refused([issue])) }
   const server = app({ logbook: broken, kept: '', webFolder: '', start: '', tell: () => undefined })
   const answer = await server.request(`${here}/api/systems/reef`)
-  expect([answer.status, await answer.text()]).toEqual([500, 'Log: it is damaged. A log. Put it back.\n'])
+  expect([answer.status, await said(answer)]).toEqual([500, 'Log: it is damaged. A log. Put it back.'])
 })
 
 test('the health of a start names it', async () => {
-  const { server } = await served()
+  const { server } = await served(emptyLogbook(), builtWeb())
   const health = await (await server.request(`${here}/api/health`)).json()
   expect(health).toEqual({ program: 'holdfast', status: 'ok', start: 'this one' })
 })

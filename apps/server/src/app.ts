@@ -1,7 +1,10 @@
 import { issueInWords, type Logbook, Refused } from '@holdfast/logbook'
 import { Hono } from 'hono'
-import { ownPagesOnly, readingOnly, withHeaders } from './guard.ts'
-import { systems } from './systems.ts'
+import { Journals } from './api/journals.ts'
+import { declaredOf, mounted } from './api/mount.ts'
+import { failed, nothingAt } from './api/refusals.ts'
+import { routes } from './api/routes.ts'
+import { declaredMethods, ownPagesOnly, withHeaders } from './guard.ts'
 import { webFiles } from './web-files.ts'
 
 export interface AppOptions {
@@ -21,25 +24,20 @@ export function app({ logbook, kept, webFolder, start, tell }: AppOptions): Hono
   const server = new Hono()
   server.use(withHeaders)
   server.use(ownPagesOnly)
-  server.use(readingOnly)
+  server.use(declaredMethods(declaredOf(routes)))
   server.use('/api/*', async (context, next) => {
     await next()
-    context.res.headers.set('cache-control', 'no-store')
+    if (!context.res.headers.has('cache-control')) context.res.headers.set('cache-control', 'no-store')
   })
-  server.get('/api/health', (context) => context.json({ program: 'holdfast', status: 'ok', start }))
-  server.route('/api/systems', systems(logbook, kept))
-  server.all('/api/*', (context) =>
-    context.text(`There is nothing at ${context.req.path.slice(0, 200)}.\n`, 404),
-  )
+  server.route('/', mounted(routes, { logbook, journals: new Journals(logbook), kept, start }))
+  server.all('/api/*', (context) => context.json({ issues: [nothingAt(context.req.path)] }, 404))
   server.get('*', webFiles(webFolder))
   server.onError((error, context) => {
     tell(error)
     // A refusal of the store is in the keeper's words; anything else is for whoever mends the program.
-    const words = error instanceof Refused ? error.issues.map(issueInWords).join('\n') : undefined
-    return context.text(
-      `${words ?? 'Something failed in Holdfast. The window in which it was started says what.'}\n`,
-      500,
-    )
+    const issues = error instanceof Refused ? error.issues : [failed]
+    if (context.req.path.startsWith('/api/')) return context.json({ issues }, 500)
+    return context.text(`${issues.map(issueInWords).join('\n')}\n`, 500)
   })
   return server
 }

@@ -1,37 +1,10 @@
+import { pageHeaders } from '@holdfast/page-headers'
 import type { MiddlewareHandler } from 'hono'
-
-/**
- * What a page of ours may load and do: only what this server gives. `wasm-unsafe-eval` lets compiled
- * modules run and nothing else.
- */
-export const contentPolicy = [
-  "default-src 'none'",
-  "script-src 'self' 'wasm-unsafe-eval'",
-  "style-src 'self'",
-  "img-src 'self' blob: data:",
-  "font-src 'self'",
-  "connect-src 'self'",
-  "worker-src 'self'",
-  "manifest-src 'self'",
-  "base-uri 'none'",
-  "form-action 'self'",
-  "frame-ancestors 'none'",
-].join('; ')
-
-const headers: Readonly<Record<string, string>> = {
-  'content-security-policy': contentPolicy,
-  'x-content-type-options': 'nosniff',
-  'referrer-policy': 'no-referrer',
-  'cross-origin-opener-policy': 'same-origin',
-  'cross-origin-resource-policy': 'same-origin',
-  'permissions-policy': 'camera=(), geolocation=(), microphone=()',
-  'x-frame-options': 'DENY',
-}
 
 /** Puts the headers on every answer, refusals and failures among them. */
 export const withHeaders: MiddlewareHandler = async (context, next) => {
   await next()
-  for (const [name, value] of Object.entries(headers)) context.res.headers.set(name, value)
+  for (const [name, value] of Object.entries(pageHeaders)) context.res.headers.set(name, value)
 }
 
 const names = new Set(['localhost', '127.0.0.1', '[::1]'])
@@ -56,16 +29,30 @@ export const ownPagesOnly: MiddlewareHandler = async (context, next) => {
       403,
     )
   }
+  // Browsers say of each request whether a page of the same origin made it; other programs say nothing.
+  const site = context.req.header('sec-fetch-site')
+  const { method } = context.req
+  if (site !== undefined && !['same-origin', 'none'].includes(site) && !['GET', 'HEAD'].includes(method)) {
+    return context.text('Another site asked for a change. Only pages of this Holdfast may.\n', 403)
+  }
   return next()
 }
 
-/** Nothing can be changed over the network yet. */
-export const readingOnly: MiddlewareHandler = async (context, next) => {
-  const { method } = context.req
-  if (method === 'GET' || method === 'HEAD') return next()
-  return context.text(
-    `${method}: this Holdfast only answers GET so far. Write with the command line.\n`,
-    405,
-    { allow: 'GET, HEAD' },
-  )
+/** An address that is declared, as a pattern, and the methods that it takes. */
+export interface Declared {
+  readonly at: RegExp
+  readonly methods: readonly string[]
+}
+
+/** Lets through GET and HEAD, and what else the routes declare for their addresses. */
+export function declaredMethods(declared: readonly Declared[]): MiddlewareHandler {
+  return (context, next) => {
+    const { method, path } = context.req
+    const found = declared.filter(({ at }) => at.test(path)).flatMap(({ methods }) => methods)
+    const methods = found.length === 0 ? ['GET'] : found
+    const allowed = methods.includes('GET') ? [...methods, 'HEAD'] : methods
+    if (allowed.includes(method)) return next()
+    const words = `${method.slice(0, 20)}: this address takes ${allowed.join(', ')} only.\n`
+    return Promise.resolve(context.text(words, 405, { allow: allowed.join(', ') }))
+  }
 }

@@ -1,1 +1,3 @@
-export { default as createClient } from 'openapi-fetch'
+export { type Client, holdfastClient } from './client.ts'
+export { type Outcome, outcome } from './outcome.ts'
+export type { components, paths } from './paths.ts'

@@ -1,0 +1,63 @@
+import { journalPage, kinds } from '@holdfast/logbook'
+import { z } from 'zod'
+import { noSystem } from './refusals.ts'
+import { route } from './route.ts'
+import { line, refusal } from './schemas.ts'
+
+const [first, ...others] = kinds.map(({ name }) => name)
+const date = (words: string) => z.iso.date().exactOptional().describe(`${words}, such as 2026-03-01.`)
+
+/** The most lines of one answer, and how many there are where none are asked for. */
+const [most, usual] = [1000, 100]
+
+export const listEntries = route({
+  name: 'listEntries',
+  method: 'get',
+  at: '/api/systems/{system}/entries',
+  says: 'The journal of a system: every entry with what became of it, the latest day first.',
+  path: z.object({ system: z.string().describe('Id of the system.') }),
+  query: z.object({
+    kind: z
+      .enum([first, ...others])
+      .exactOptional()
+      .describe(`One kind only: ${[first, ...others].join(', ')}.`),
+    from: date('The first day'),
+    to: date('The last day'),
+    words: z
+      .string()
+      .max(500)
+      .exactOptional()
+      .describe(
+        'Only entries that hold each of these words, anywhere in what they say or in what was typed.',
+      ),
+    before: z.uuid().exactOptional().describe('The `next` of the answer before.'),
+    limit: z.coerce
+      .number<string>()
+      .int()
+      .min(1)
+      .max(most)
+      .default(usual)
+      .describe(`How many at most, 1 to ${most}.`),
+  }),
+  answers: {
+    200: {
+      says: 'Lines of the journal; `next` is there where more follow.',
+      schema: z.object({ lines: z.array(line).readonly(), next: z.uuid().exactOptional() }),
+    },
+    404: { says: 'There is no such system.', schema: refusal },
+  },
+  async answer({ path, query }, { journals }) {
+    const journal = await journals.of(path.system)
+    if (journal === undefined) return { status: 404, body: { issues: [noSystem(path.system)] } }
+    const page = journalPage(journal, query)
+    if (page !== undefined) return { status: 200, body: page }
+    const issue = {
+      code: 'no-such-place',
+      where: 'before',
+      got: `"${query.before}" is no entry of this system`,
+      accepted: 'The `next` of the answer before.',
+      next: 'Ask from the start.',
+    }
+    return { status: 404, body: { issues: [issue] } }
+  },
+})

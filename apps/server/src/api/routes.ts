@@ -1,0 +1,22 @@
+import { addEntries } from './add-entries.ts'
+import { openApiDocument } from './document.ts'
+import { getAttachment } from './get-attachment.ts'
+import { health } from './health.ts'
+import { listEntries } from './list-entries.ts'
+import { listSystems } from './list-systems.ts'
+import { putAttachment } from './put-attachment.ts'
+import type { Route } from './route.ts'
+import { showDocument } from './show-document.ts'
+import { showSystem } from './show-system.ts'
+
+/** Every route of the API, one line each. */
+export const routes: readonly Route[] = [
+  health,
+  listSystems,
+  showSystem,
+  listEntries,
+  addEntries,
+  putAttachment,
+  getAttachment,
+  showDocument(() => openApiDocument(routes)),
+]

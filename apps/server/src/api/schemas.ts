@@ -1,0 +1,76 @@
+import type { Event, Observation } from '@holdfast/ecosystem'
+import { anyEntry, envelope, type JournalLine, systemDescription } from '@holdfast/logbook'
+import { z } from 'zod'
+
+/** Schemas that have a name in the document, each written down there once. */
+export const components = z.registry<{ id: string }>()
+
+const named = <Schema extends z.ZodType>(id: string, schema: Schema): Schema => {
+  components.add(schema, { id })
+  return schema
+}
+
+components.add(systemDescription, { id: 'System' })
+components.add(anyEntry, { id: 'Entry' })
+
+/** What is wrong, in the keeper's words. */
+export const issue = named(
+  'Issue',
+  z.object({
+    code: z.string(),
+    where: z.string().describe('The field, entry or file.'),
+    got: z.string().describe('What was there.'),
+    accepted: z.string().describe('What would be right.'),
+    next: z.string().describe('What to do.'),
+    inWords: z.string().exactOptional().describe('The whole in one sentence, where it has its own words.'),
+  }),
+)
+
+export const refusal = named('Refusal', z.object({ issues: z.array(issue).min(1) }))
+
+/** An entry as a client sends it: every version ever released is taken, and unknown fields are kept. */
+export const sentEntry = named(
+  'Sent',
+  z
+    .union([anyEntry, envelope])
+    .describe('The newest form of each kind is `Entry`; older versions of a body are taken as well.'),
+)
+
+export const storedEntry = named(
+  'Stored',
+  z.intersection(anyEntry, z.looseObject({ knownAt: z.iso.datetime() })),
+)
+
+/** The form of a stored entry is that of its kind, which the compiler does not follow through the list. */
+export const line = named(
+  'JournalLine',
+  z.object({
+    entry: storedEntry,
+    state: z.enum(['holds', 'corrected', 'taken back']),
+    by: z.uuid().exactOptional().describe('The entry that corrected it or took it back.'),
+    rivals: z.array(z.uuid()).describe('Other corrections of the same entry; the latest received holds.'),
+    says: z.string().describe('The entry in one sentence.'),
+  }),
+) as unknown as z.ZodType<JournalLine>
+
+const day = z.number().describe('Days of 86,400 s since 1970-01-01T00:00Z.')
+
+/** The compiler holds these two to what the model takes. */
+export const observation: z.ZodType<Observation> = named(
+  'Observation',
+  z.object({
+    day,
+    quantity: z.enum(['nitrate', 'phosphate', 'ammonia', 'nitrite', 'cover']),
+    value: z.number(),
+    belowDetection: z.boolean(),
+    surface: z.string().exactOptional(),
+    algae: z.string().exactOptional(),
+    entry: z.string().exactOptional(),
+  }),
+)
+
+/** What the model takes as an event; the fields of each kind stand with the entry that it came from. */
+export const event = named(
+  'Event',
+  z.looseObject({ day, kind: z.string(), entry: z.string().exactOptional() }),
+) as unknown as z.ZodType<Event>

@@ -1,0 +1,43 @@
+import { sayEntry, systemDescription, systemLog } from '@holdfast/logbook'
+import { z } from 'zod'
+import { noSystem } from './refusals.ts'
+import { route } from './route.ts'
+import { event, observation, refusal } from './schemas.ts'
+
+const day = z.number().describe('Days of 86,400 s since 1970-01-01T00:00Z.')
+
+export const showSystem = route({
+  name: 'showSystem',
+  method: 'get',
+  at: '/api/systems/{system}',
+  says: 'A system with its log as the model takes it.',
+  path: z.object({ system: z.string().describe('Id of the system.') }),
+  answers: {
+    200: {
+      says: 'The description that holds on the last day of the log, and what the log says to the model.',
+      schema: z.object({
+        workspace: z.string().describe('The workspace that entries of this log name.'),
+        system: systemDescription,
+        observations: z.array(observation).readonly(),
+        events: z.array(event).readonly(),
+        from: day,
+        asOf: day,
+        kept: z.string().describe('Where the log lives, in words that follow "Your log is kept".'),
+        entries: z.array(z.object({ id: z.string(), at: z.string(), text: z.string() })),
+        remarks: z.array(z.string()).readonly(),
+      }),
+    },
+    404: { says: 'There is no such system.', schema: refusal },
+  },
+  async answer({ path }, { logbook, kept }) {
+    const log = systemLog(await logbook.read({ system: path.system }))
+    if (log === undefined) return { status: 404, body: { issues: [noSystem(path.system)] } }
+    const { system, observations, events, from, asOf, remarks } = log
+    const entries = log.entries.map((entry) => ({ id: entry.id, at: entry.at, text: sayEntry(entry) }))
+    const { workspace } = logbook
+    return {
+      status: 200,
+      body: { workspace, system, observations, events, from, asOf, kept, entries, remarks },
+    }
+  },
+})
