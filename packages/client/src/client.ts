@@ -7,7 +7,7 @@ export type Client = Calls<paths>
 /**
  * Asks a server of Holdfast.
  *
- * @param server  its address, such as http://localhost:4173
+ * @param server  its address, such as http://localhost:4173; '.' in a page that it serves
  * @param fetch   what carries the calls, where it is not that of the machine
  * @example await outcome(holdfastClient('http://localhost:4173').GET('/api/systems'))
  */
