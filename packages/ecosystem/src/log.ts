@@ -1,3 +1,5 @@
+import type { Rock } from './system.ts'
+
 /**
  * What a keeper's log says to the model. Days are days of 86,400 s from 1970-01-01T00:00Z, with a
  * fraction; the shell turns civil dates into days, so that the core knows no calendar.
@@ -31,7 +33,8 @@ export type Event = { readonly day: Day; readonly entry?: string } & (
     }
   | { readonly kind: 'media placed'; readonly mass_g: number }
   | { readonly kind: 'media removed' }
-  | { readonly kind: 'feed change'; readonly g_per_day: number }
+  /** From now on each day; of one feed, or without `feed` of all together in the shares they had. */
+  | { readonly kind: 'feed change'; readonly g_per_day: number; readonly feed?: string }
   | {
       readonly kind: 'equipment change'
       readonly equipment: string
@@ -56,8 +59,29 @@ export type Event = { readonly day: Day; readonly entry?: string } & (
       readonly taxon: string
       readonly count: number
       readonly mass_g?: number
+      /** False: the bodies stay in the system with what they hold; left out where nobody knows. */
+      readonly bodyTakenOut?: boolean
     }
+  | {
+      readonly kind: 'animals moved'
+      readonly taxon: string
+      readonly count: number
+      /** Id of the vessel that they are in from now on. */
+      readonly to: string
+    }
+  | { readonly kind: 'harvest'; readonly from: 'refugium' | 'turf scrubber'; readonly wet_g: number }
+  /** Of one surface, or without `surface` of all; what is left out stays as it was, 0 h is the dark. */
+  | {
+      readonly kind: 'light change'
+      readonly surface?: string
+      readonly light_umol_m2_s?: number
+      readonly light_h_per_day?: number
+    }
+  | { readonly kind: 'rock added'; readonly rock: Rock }
 )
+
+/** Kinds of event that nothing in the model takes yet; the log keeps them, and its remarks say so. */
+export type NotTakenYet = Extract<Event['kind'], 'animals moved' | 'harvest' | 'rock added'>
 
 export type DosedSubstance =
   | 'ammonium chloride'

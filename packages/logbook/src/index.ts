@@ -11,13 +11,14 @@ export {
   envelope,
   type Stored,
 } from './entries/entry.ts'
+export { factsAt, type OwnFact } from './entries/facts-at.ts'
 export type { BlankQuestion, NotUnderstood } from './entries/fill-in.ts'
 export { kinds } from './entries/index.ts'
 export { type JournalLine, journal } from './entries/journal.ts'
 export { type EntryRead, readEntry } from './entries/read-entry.ts'
 export { type ReadQuantity, readQuantities } from './entries/reading.ts'
 export { rivalCorrections, standing } from './entries/standing.ts'
-export { systemAt } from './entries/system-at.ts'
+export { systemAt, type ZoneOn, zoneOn } from './entries/system-at.ts'
 export { systemDescription } from './entries/system-description.ts'
 export { type Issue, issueInWords, Refused } from './issue.ts'
 export { type JournalPage, type JournalQuestion, journalPage } from './journal-page.ts'
@@ -53,4 +54,4 @@ export type {
 } from './sheet/sheet.ts'
 export { systemFileJsonSchema } from './system-file/document.ts'
 export { readSystemFile, type SystemFileRead } from './system-file/read-system-file.ts'
-export { type SystemLog, spanInDates, systemLog } from './system-log.ts'
+export { type SystemLog, systemLog } from './system-log.ts'

@@ -1,10 +1,12 @@
-import type { Event, Observation, ObservedQuantity } from '@holdfast/ecosystem'
+import type { Event, NotTakenYet, Observation, ObservedQuantity } from '@holdfast/ecosystem'
 
+import { DayClock } from './day-clock.ts'
 import type { Entry, EntryOf, Stored } from './entries/entry.ts'
 import { standing } from './entries/standing.ts'
-import { modelDay, modelDayOfTime } from './model-day.ts'
+import type { ZoneOn } from './entries/system-at.ts'
+import { eventsOf } from './events-of.ts'
+import { underNitritePeak } from './nitrite-peak.ts'
 
-const minute = 1 / 1440
 const observed = ['nitrate', 'phosphate', 'ammonia', 'nitrite'] as const satisfies readonly ObservedQuantity[]
 type Observed = (typeof observed)[number]
 
@@ -16,6 +18,7 @@ export interface NotUsed {
     | 'not detected and no limit stated'
     | 'above the range of the kit'
     | 'mass of the media not stated'
+    | 'no part of the model takes it yet'
 }
 
 /** What a log says to the model, in the order of time. */
@@ -24,6 +27,8 @@ export interface LogForModel {
   readonly events: readonly Event[]
   /** Readings and events left out, each with its reason; notes and descriptions are not among them. */
   readonly notUsed: readonly NotUsed[]
+  /** Entries of nitrate that nitrite may have raised: told as upper bounds. */
+  readonly upperBounds: readonly string[]
 }
 
 /**
@@ -32,45 +37,60 @@ export interface LogForModel {
  * A date without a time: readings and surveys are set at local noon, events at 13:00 local, since
  * readings of a day come before its changes unless the keeper gave times. Where only one side has a
  * time, the other gives way by a minute: a change without time follows the day's last timed reading, a
- * reading without time precedes the day's first timed event. Times that the keeper gave are kept.
+ * reading without time precedes the day's first timed event. Times that the keeper gave are kept. What
+ * happens at one moment happens in the order of receipt, so that of two settings the later received holds.
  *
- * @param timeZone  the system's IANA zone
+ * Nitrate read while there is nitrite is an upper bound (`nitrite-peak.ts`).
+ *
+ * @param zone  the system's IANA zone, or that of each date where the system moves
  */
-export function observationsAndEvents(entries: readonly Stored[], timeZone: string): LogForModel {
+export function observationsAndEvents(entries: readonly Stored[], zone: string | ZoneOn): LogForModel {
   const hold = standing(entries)
-  const clock = new DayClock(hold, timeZone)
+  const clock = new DayClock(hold, typeof zone === 'string' ? () => zone : zone)
+  const isUpperBound = underNitritePeak(nitriteIn(hold, clock))
   const observations: Observation[] = []
   const events: Event[] = []
   const notUsed: NotUsed[] = []
+  const upperBounds: string[] = []
   for (const entry of hold) {
     if (entry.kind === 'reading') {
       const why = whyNotUsed(entry.body)
-      if (why === undefined) observations.push(observation(entry, clock.reading(entry)))
-      else notUsed.push({ entry: entry.id, why })
+      if (why !== undefined) {
+        notUsed.push({ entry: entry.id, why })
+        continue
+      }
+      const made = observation(entry, clock.reading(entry))
+      const raised = made.quantity === 'nitrate' && isUpperBound({ day: made.day, date: dateIn(entry) })
+      // A limit is one already; only what was taken for the value itself becomes another statement.
+      if (raised && !made.belowDetection) upperBounds.push(entry.id)
+      observations.push(raised ? { ...made, belowDetection: true } : made)
     } else if (entry.kind === 'survey') {
       const { surface, algae, cover } = entry.body
       const day = clock.reading(entry)
-      observations.push({
-        day,
-        quantity: 'cover',
-        value: cover,
-        belowDetection: false,
-        surface,
-        algae,
-        entry: entry.id,
-      })
+      const said = { quantity: 'cover', value: cover, belowDetection: false, surface, algae } as const
+      observations.push({ day, ...said, entry: entry.id })
     } else {
-      const made = eventsOf(entry, clock)
-      if (made === undefined) notUsed.push({ entry: entry.id, why: 'mass of the media not stated' })
-      else events.push(...made)
+      const made = eventsOf(entry, { day: clock.event(entry), entry: entry.id })
+      events.push(...made)
+      if (entry.kind === 'media' && made.length === 0)
+        notUsed.push({ entry: entry.id, why: 'mass of the media not stated' })
+      if (made.some(isWaiting)) notUsed.push({ entry: entry.id, why: 'no part of the model takes it yet' })
     }
   }
-  return { observations: observations.sort(byDay), events: events.sort(byDay), notUsed }
+  return { observations: observations.sort(byDay), events: events.sort(byDay), notUsed, upperBounds }
 }
 
 const byDay = (a: { readonly day: number }, b: { readonly day: number }): number => a.day - b.day
-const isReading = (entry: Entry): boolean => entry.kind === 'reading' || entry.kind === 'survey'
+const dateIn = ({ at }: Entry): string => at.slice(0, 10)
 const isObserved = (quantity: string): quantity is Observed => observed.some((one) => one === quantity)
+
+/** The compiler holds this list to that of the model. */
+const waiting: Readonly<Record<NotTakenYet, true>> = {
+  'animals moved': true,
+  harvest: true,
+  'rock added': true,
+}
+const isWaiting = ({ kind }: Event): boolean => kind in waiting
 
 function whyNotUsed({ quantity, value, aboveRange }: EntryOf<'reading'>['body']): NotUsed['why'] | undefined {
   if (!isObserved(quantity)) return 'not observed by the model'
@@ -86,71 +106,10 @@ function observation({ id, body }: EntryOf<'reading'>, day: number): Observation
   return { day, quantity, value, belowDetection, entry: id }
 }
 
-/** Events of an entry (none for a note or a description), or undefined where its mass is wanting. */
-function eventsOf(entry: Stored, clock: DayClock): readonly Event[] | undefined {
-  const when = (): { readonly day: number; readonly entry: string } => ({
-    day: clock.event(entry),
-    entry: entry.id,
+function nitriteIn(entries: readonly Stored[], clock: DayClock): Parameters<typeof underNitritePeak>[0] {
+  return entries.flatMap((entry) => {
+    if (entry.kind !== 'reading' || entry.body.quantity !== 'nitrite' || entry.body.value === null) return []
+    const { value, belowDetection } = entry.body
+    return [{ day: clock.reading(entry), date: dateIn(entry), value, belowDetection }]
   })
-  switch (entry.kind) {
-    case 'water-change': {
-      const { volume_L, water } = entry.body
-      return [{ ...when(), kind: 'water change', volume_L, ...(water && { water }) }]
-    }
-    case 'feeding':
-      return [{ ...when(), kind: 'feed change', g_per_day: entry.body.g_per_day }]
-    case 'media': {
-      const { action, mass_g } = entry.body
-      if (action === 'removed') return [{ ...when(), kind: 'media removed' }]
-      if (mass_g === undefined) return undefined
-      const placed: Event = { ...when(), kind: 'media placed', mass_g }
-      return action === 'placed' ? [placed] : [{ ...when(), kind: 'media removed' }, placed]
-    }
-    case 'hand-removal': {
-      const { surface, algae, share, leftToDrift } = entry.body
-      return [{ ...when(), kind: 'hand removal', surface, algae, share, leftToDrift }]
-    }
-    case 'animals': {
-      const { change, taxon, count, mass_g } = entry.body
-      const kind = change === 'added' ? 'animals added' : 'animals lost'
-      return [{ ...when(), kind, taxon, count, ...(mass_g !== undefined && { mass_g }) }]
-    }
-    case 'dose':
-      return [{ ...when(), kind: 'dose', substance: entry.body.substance, mass_g: entry.body.mass_g }]
-    case 'equipment-change': {
-      const { equipment, changes } = entry.body
-      return [{ ...when(), kind: 'equipment change', equipment, changes }]
-    }
-    default:
-      return []
-  }
-}
-
-/** Sets entries on the model's clock, readings of a day before its changes. */
-class DayClock {
-  readonly #timeZone: string
-  readonly #lastReading = new Map<string, number>()
-  readonly #firstEvent = new Map<string, number>()
-
-  constructor(entries: readonly Entry[], timeZone: string) {
-    this.#timeZone = timeZone
-    for (const entry of entries) {
-      if (entry.precision === 'day' || entry.kind === 'note' || entry.kind === 'system') continue
-      const [date, day] = [entry.at.slice(0, 10), modelDayOfTime(entry.at)]
-      if (isReading(entry)) this.#lastReading.set(date, Math.max(day, this.#lastReading.get(date) ?? day))
-      else this.#firstEvent.set(date, Math.min(day, this.#firstEvent.get(date) ?? day))
-    }
-  }
-
-  reading({ at, precision }: Entry): number {
-    if (precision === 'minute') return modelDayOfTime(at)
-    const firstEvent = this.#firstEvent.get(at) ?? Number.POSITIVE_INFINITY
-    return Math.min(modelDay(at, 12, this.#timeZone), firstEvent - minute)
-  }
-
-  event({ at, precision }: Entry): number {
-    if (precision === 'minute') return modelDayOfTime(at)
-    const lastReading = this.#lastReading.get(at) ?? Number.NEGATIVE_INFINITY
-    return Math.max(modelDay(at, 13, this.#timeZone), lastReading + minute)
-  }
 }

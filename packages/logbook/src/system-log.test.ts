@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import type { BodyOf, Entry, Stored } from './entries/entry.ts'
 import { dateOf } from './model-day.ts'
 import { readSystemFile } from './system-file/read-system-file.ts'
-import { spanInDates, systemLog } from './system-log.ts'
+import { systemLog } from './system-log.ts'
 import { hall } from './testing/hall.ts'
 
 const said = {
@@ -44,7 +44,7 @@ test('a log without a description is no system', () => {
 
 test('the day on which one looks is the last one with an entry, notes among them', () => {
   const log = systemLog([described('2026-01-01', 'Hall'), nitrate('2026-02-01'), note('2026-02-09')])
-  expect(log && spanInDates(log)).toEqual({ from: '2026-02-01', to: '2026-02-09' })
+  expect(log?.dates).toEqual({ from: '2026-02-01', to: '2026-02-09' })
   expect(log?.remarks).toEqual([])
 })
 
@@ -71,7 +71,7 @@ test('of two descriptions the one that holds on the last day counts', () => {
 test('a description that comes after the log is taken for the days before it, and the log says so', () => {
   const log = systemLog([nitrate('2026-02-01'), described('2026-05-01', 'Hall')])
   expect(log?.system.name).toBe('Hall')
-  expect(log && spanInDates(log)).toEqual({ from: '2026-02-01', to: '2026-02-01' })
+  expect(log?.dates).toEqual({ from: '2026-02-01', to: '2026-02-01' })
   expect(log?.remarks).toEqual([
     'The system is described from 2026-05-01 on; the days from 2026-02-01 are read with that description.',
   ])
@@ -79,7 +79,7 @@ test('a description that comes after the log is taken for the days before it, an
 
 test('a system with a description alone is looked at on the day of it', () => {
   const log = systemLog([described('2026-01-01', 'Hall')])
-  expect(log && spanInDates(log)).toEqual({ from: '2026-01-01', to: '2026-01-01' })
+  expect(log?.dates).toEqual({ from: '2026-01-01', to: '2026-01-01' })
 })
 
 test('readings that the model cannot take are counted with their reason; other quantities are none', () => {

@@ -1,8 +1,9 @@
 import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
+import { descriptions } from './entries/descriptions.ts'
 import type { Stored } from './entries/entry.ts'
 import { standing } from './entries/standing.ts'
-import { systemAt } from './entries/system-at.ts'
-import { dateOf, lateOn, modelDay } from './model-day.ts'
+import { systemAt, zoneOn } from './entries/system-at.ts'
+import { lateOn, modelDay } from './model-day.ts'
 import { observationsAndEvents } from './observations-and-events.ts'
 
 /** A system with its log, as the model and the pages take it. */
@@ -14,6 +15,8 @@ export interface SystemLog {
   readonly from: Day
   /** The end of the last day with an entry, so that a log of the past still has an outlook. */
   readonly asOf: Day
+  /** ISO dates of the first and the last day. */
+  readonly dates: { readonly from: string; readonly to: string }
   /** Entries that stand, descriptions included, in the order of receipt. */
   readonly entries: readonly Stored[]
   /** Sentences for people: what was taken though the log does not quite say it, and what was left out. */
@@ -30,25 +33,26 @@ export interface SystemLog {
  * @returns undefined where no entry that stands describes the system
  */
 export function systemLog(stored: readonly Stored[]): SystemLog | undefined {
+  const [zone, days] = [zoneOn(stored), descriptions(stored).map(({ from }) => from.slice(0, 10))]
+  const [earliest] = days
+  if (zone === undefined || earliest === undefined) return undefined
   const entries = standing(stored)
-  const descriptions = entries.flatMap((entry) => (entry.kind === 'system' ? [entry.at.slice(0, 10)] : []))
-  if (descriptions.length === 0) return undefined
-  const earliest = descriptions.reduce((a, b) => (a < b ? a : b))
-  const written = entries.filter((entry) => entry.kind !== 'system').map(({ at }) => at.slice(0, 10))
-  const dates = (written.length > 0 ? written : descriptions).toSorted()
+  const written = entries.filter(isOfTheTank).map(({ at }) => at.slice(0, 10))
+  const dates = (written.length > 0 ? written : days).toSorted()
   const [first = earliest] = dates
   const last = dates.at(-1) ?? earliest
   const newest = stored.reduce((latest, { knownAt }) => (knownAt > latest ? knownAt : latest), '')
   const system = systemAt(stored, last < earliest ? earliest : last, newest)
   if (system === undefined) return undefined
-  const { observations, events, notUsed } = observationsAndEvents(stored, system.timeZone)
-  const noon = modelDay(first, 12, system.timeZone)
+  const { observations, events, notUsed, upperBounds } = observationsAndEvents(stored, zone)
+  const noon = modelDay(first, 12, zone(first))
   return {
     system,
     observations,
     events,
     from: [...observations, ...events].reduce((day, one) => Math.min(day, one.day), noon),
-    asOf: lateOn(last, system.timeZone),
+    asOf: lateOn(last, zone(last)),
+    dates: { from: first, to: last },
     entries,
     remarks: [
       ...(first < earliest
@@ -57,9 +61,14 @@ export function systemLog(stored: readonly Stored[]): SystemLog | undefined {
           ]
         : []),
       ...leftOut(notUsed.map(({ why }) => why)),
+      ...nitriteRemark(upperBounds.length),
     ],
   }
 }
+
+/** Entries of what was so or was done in the tank; what the program or the keeper says about the log is none. */
+const isOfTheTank = ({ kind }: Stored): boolean =>
+  kind !== 'system' && kind !== 'fact-override' && kind !== 'shown-outlook'
 
 /** What the model cannot use yet, one sentence a reason; quantities it does not observe are no surprise. */
 function leftOut(reasons: readonly string[]): readonly string[] {
@@ -70,7 +79,9 @@ function leftOut(reasons: readonly string[]): readonly string[] {
   })
 }
 
-/** ISO dates of the first and the last day of a log. */
-export function spanInDates({ from, asOf, system }: Pick<SystemLog, 'from' | 'asOf' | 'system'>) {
-  return { from: dateOf(from, system.timeZone), to: dateOf(asOf, system.timeZone) }
-}
+const nitriteRemark = (count: number): readonly string[] =>
+  count === 0
+    ? []
+    : [
+        `${count} ${count === 1 ? 'reading' : 'readings'} of nitrate ${count === 1 ? 'is' : 'are'} taken as an upper bound: there was nitrite, which most kits read as nitrate.`,
+      ]

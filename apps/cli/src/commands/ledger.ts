@@ -1,6 +1,6 @@
 import type { Atom } from '@holdfast/ecosystem'
 import { type LedgerAnswer, ledgerOf } from '@holdfast/inference'
-import { dateOf, endOfDay, modelDay, type SystemLog, spanInDates } from '@holdfast/logbook'
+import { dateOf, endOfDay, modelDay, type SystemLog } from '@holdfast/logbook'
 import { type Budget, budget, type Line } from '../budget.ts'
 import { figure, percent } from '../figure.ts'
 import { chooseSystem, type Where, withLog } from '../open-log.ts'
@@ -72,7 +72,7 @@ type Budgets = readonly { readonly atom: Atom; readonly of: Budget }[]
 /** From the midnight that begins the first day to the one that ends the last; the whole log where not said. */
 function spanOf(log: SystemLog, said: Pick<LedgerOptions, 'from' | 'to'>): { from: number; to: number } {
   const { timeZone } = log.system
-  const whole = spanInDates(log)
+  const whole = log.dates
   const [first, last] = [said.from ?? whole.from, said.to ?? whole.to]
   if (first > last)
     throw refuse(

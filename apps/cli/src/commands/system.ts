@@ -1,5 +1,5 @@
 import type { System } from '@holdfast/ecosystem'
-import { dateOf, Refused, readSystemFile, spanInDates } from '@holdfast/logbook'
+import { dateOf, Refused, readSystemFile } from '@holdfast/logbook'
 import { bytesOf } from '../bytes-of.ts'
 import { newEntry } from '../new-entry.ts'
 import { allSystems, chooseSystem, type Where, withLog } from '../open-log.ts'
@@ -38,7 +38,7 @@ export async function systemList(
   const rows = systems.map(({ log }) => ({
     id: log.system.id,
     name: log.system.name,
-    ...spanInDates(log),
+    ...log.dates,
     entries: log.entries.length,
   }))
   if (options.json) terminal.out(JSON.stringify(rows, null, 2))

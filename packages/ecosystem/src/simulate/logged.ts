@@ -50,6 +50,7 @@ export function momentsOf(event: Event, system: System): readonly Moment[] {
     case 'media removed':
       return swap(day, 0)
     case 'feed change': {
+      if (event.feed !== undefined) return [{ day, set: ration(system, event.feed, event.g_per_day) }]
       const today = system.feeds.reduce((sum, feed) => sum + feed.g_per_day, 0)
       const factor = today > 0 ? event.g_per_day / today : 0
       return [{ day, set: rations(system, factor) }]
@@ -78,11 +79,27 @@ export function momentsOf(event: Event, system: System): readonly Moment[] {
     }
     case 'equipment change':
       return [{ day, set: changedSettings(event.equipment, event.changes) }]
+    case 'light change': {
+      const { surface, ...changes } = event
+      const lit = surface === undefined ? system.surfaces.map(({ id }) => id) : [surface]
+      return lit.map((id) => ({ day, set: changedSettings(id, changes) }))
+    }
+    // No process takes these yet: `NotTakenYet`, of which the log says so.
+    case 'animals moved':
+    case 'harvest':
+    case 'rock added':
+      return []
   }
 }
 
 const rations = (system: System, factor: number): Readonly<Record<string, number>> =>
   Object.fromEntries(system.feeds.map((feed, index) => [rationSetting(index), feed.g_per_day * factor]))
+
+/** What is fed of one kind; a kind that the description lacks is fed to no one. */
+const ration = (system: System, kind: string, g_per_day: number): Readonly<Record<string, number>> =>
+  Object.fromEntries(
+    system.feeds.flatMap((feed, index) => (feed.kind === kind ? [[rationSetting(index), g_per_day]] : [])),
+  )
 
 /** The changes of equipment that a setting answers to; the rest is for people. */
 function changedSettings(

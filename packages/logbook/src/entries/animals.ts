@@ -46,6 +46,7 @@ export const animals = kind({
       label: 'Mass of one',
       holds: 'mass',
       required: false,
+      above: 0,
       hint: 'Such as 12 g, where it is known',
     },
     ...(change === 'died' ? [bodyTakenOut] : []),

@@ -36,7 +36,8 @@ export interface Blank {
   readonly unit?: string
   /** True: a limit such as <0.03 or a span such as 5-10 is taken as well as one number. */
   readonly limits?: boolean
-  /** Least and greatest number taken, in the unit of the blank. */
+  /** Bounds of the number taken, in the canonical unit of what the blank holds. */
+  readonly above?: number
   readonly from?: number
   readonly to?: number
   readonly choices?: readonly Choice[]

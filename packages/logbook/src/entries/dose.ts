@@ -28,7 +28,14 @@ export const dose = kind({
       hint: 'The pure salt that was dosed',
       choices: choicesOf(substances),
     },
-    { name: 'mass', label: 'Mass of the pure salt', holds: 'mass', required: true, hint: 'Such as 2 g' },
+    {
+      name: 'mass',
+      label: 'Mass of the pure salt',
+      holds: 'mass',
+      required: true,
+      hint: 'Such as 2 g',
+      above: 0,
+    },
   ],
   understand: (filled) => ({
     substance: filled.words('substance') as DosedSubstance,

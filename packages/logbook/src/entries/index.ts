@@ -1,13 +1,20 @@
 import { animals } from './animals.ts'
+import { animalsMoved } from './animals-moved.ts'
+import { attachment } from './attachment.ts'
 import { dose } from './dose.ts'
 import { equipmentChange } from './equipment-change.ts'
+import { factOverride } from './fact-override.ts'
 import { feeding } from './feeding.ts'
 import { handRemoval } from './hand-removal.ts'
+import { harvest } from './harvest.ts'
 import type { Kind } from './kind.ts'
+import { lightChange } from './light-change.ts'
 import { media } from './media.ts'
 import { note } from './note.ts'
 import { reading } from './reading.ts'
 import { retraction } from './retraction.ts'
+import { rockAdded } from './rock-added.ts'
+import { shownOutlook } from './shown-outlook.ts'
 import { survey } from './survey.ts'
 import { system } from './system.ts'
 import { waterChange } from './water-change.ts'
@@ -15,16 +22,23 @@ import { waterChange } from './water-change.ts'
 /** Every kind of entry, one line each; ids are never reused. */
 export const kinds = [
   reading,
-  waterChange,
   feeding,
-  media,
-  survey,
-  handRemoval,
-  animals,
+  waterChange,
   dose,
+  media,
+  harvest,
+  handRemoval,
+  survey,
+  animals,
+  animalsMoved,
   equipmentChange,
+  lightChange,
+  rockAdded,
   note,
+  attachment,
   system,
+  factOverride,
+  shownOutlook,
   retraction,
 ] as const
 

@@ -46,5 +46,6 @@ const mass = {
   label: 'Dry mass',
   holds: 'mass',
   required: false,
+  above: 0,
   hint: 'Such as 200 g; without it the model cannot take the media',
 } as const

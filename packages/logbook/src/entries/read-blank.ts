@@ -85,9 +85,10 @@ function readNumber(blank: Blank, typed: string): BlankRead {
 }
 
 function within(blank: Blank, typed: string, value: number): BlankRead {
-  const { from = Number.NEGATIVE_INFINITY, to = Number.POSITIVE_INFINITY } = blank
-  if (value < from) return wrong(blank, 'too-small', `"${typed}" is below ${from}`)
-  return value > to ? wrong(blank, 'too-big', `"${typed}" is above ${to}`) : read(value)
+  const { above = -Infinity, from = -Infinity, to = Infinity } = blank
+  if (value <= above) return wrong(blank, 'too-small', `"${typed}" is not above ${above}`)
+  if (value < from) return wrong(blank, 'too-small', `"${typed}" is too small`)
+  return value > to ? wrong(blank, 'too-big', `"${typed}" is too much`) : read(value)
 }
 
 function readShare(blank: Blank, typed: string): BlankRead {

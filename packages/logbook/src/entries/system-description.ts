@@ -41,6 +41,8 @@ export const otherEquipmentKinds = [
 
 export const animalRoles = ['fish', 'grazer', 'other'] as const
 
+export const rock = z.object({ kind: z.enum(rockKinds), mass_kg: positive, age_days: notNegative })
+
 const newWater = z.object({ kind: z.exactOptional(name), NO3_mg_L: notNegative, PO4_mg_L: notNegative })
 
 const equipment: z.ZodMiniType<Equipment> = z.discriminatedUnion('kind', [
@@ -102,7 +104,7 @@ export const systemDescription: z.ZodMiniType<System> = z.object({
       }),
     )
     .check(z.minLength(1)),
-  rock: z.array(z.object({ kind: z.enum(rockKinds), mass_kg: positive, age_days: notNegative })),
+  rock: z.array(rock),
   sand: z.exactOptional(z.object({ mass_kg: positive, depth_cm: positive })),
   source_water: newWater,
   salt_mix: newWater,
