@@ -1,6 +1,6 @@
 // Made from the document of the API by apps/server/src/api/document.test.ts, which holds the two equal.
 import type { Event, Observation, System } from '@holdfast/ecosystem'
-import type { Entry, Issue, JournalLine, Sent, Stored } from '@holdfast/logbook'
+import type { Entry, EntryKind, Issue, JournalLine, Sent, Stored } from '@holdfast/logbook'
 
 export interface paths {
     readonly "/api/attachments/{sha256}": {
@@ -128,6 +128,8 @@ export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
         readonly Entry: Entry;
+        /** @enum {string} */
+        readonly EntryKind: EntryKind;
         readonly Event: Event;
         readonly Issue: Issue;
         readonly JournalLine: JournalLine;
@@ -448,7 +450,7 @@ export interface operations {
             readonly query?: {
                 readonly before?: string;
                 readonly from?: string;
-                readonly kind?: "reading" | "water-change" | "feeding" | "media" | "survey" | "hand-removal" | "animals" | "dose" | "equipment-change" | "note" | "system" | "retraction";
+                readonly kind?: components["schemas"]["EntryKind"];
                 readonly limit?: number;
                 readonly to?: string;
                 readonly words?: string;

@@ -1,10 +1,9 @@
-import { journalPage, kinds } from '@holdfast/logbook'
+import { journalPage } from '@holdfast/logbook'
 import { z } from 'zod'
 import { noSystem } from './refusals.ts'
 import { route } from './route.ts'
-import { line, refusal } from './schemas.ts'
+import { entryKind, line, refusal } from './schemas.ts'
 
-const [first, ...others] = kinds.map(({ name }) => name)
 const date = (words: string) => z.iso.date().exactOptional().describe(`${words}, such as 2026-03-01.`)
 
 /** The most lines of one answer, and how many there are where none are asked for. */
@@ -17,10 +16,7 @@ export const listEntries = route({
   says: 'The journal of a system: every entry with what became of it, the latest day first.',
   path: z.object({ system: z.string().describe('Id of the system.') }),
   query: z.object({
-    kind: z
-      .enum([first, ...others])
-      .exactOptional()
-      .describe(`One kind only: ${[first, ...others].join(', ')}.`),
+    kind: entryKind.exactOptional().describe(`One kind only: ${entryKind.options.join(', ')}.`),
     from: date('The first day'),
     to: date('The last day'),
     words: z

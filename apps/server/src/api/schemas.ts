@@ -1,5 +1,5 @@
 import type { Event, Observation } from '@holdfast/ecosystem'
-import { anyEntry, envelope, type JournalLine, systemDescription } from '@holdfast/logbook'
+import { anyEntry, envelope, type JournalLine, kinds, systemDescription } from '@holdfast/logbook'
 import { z } from 'zod'
 
 /** Schemas that have a name in the document, each written down there once. */
@@ -12,6 +12,9 @@ const named = <Schema extends z.ZodType>(id: string, schema: Schema): Schema => 
 
 components.add(systemDescription, { id: 'System' })
 components.add(anyEntry, { id: 'Entry' })
+
+const [first, ...others] = kinds.map(({ name }) => name)
+export const entryKind = named('EntryKind', z.enum([first, ...others]))
 
 /** What is wrong, in the keeper's words. */
 export const issue = named(

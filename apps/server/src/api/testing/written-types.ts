@@ -7,6 +7,7 @@ const known = new Map([
   ['Observation', 'ecosystem'],
   ['System', 'ecosystem'],
   ['Entry', 'logbook'],
+  ['EntryKind', 'logbook'],
   ['Issue', 'logbook'],
   ['JournalLine', 'logbook'],
   ['Sent', 'logbook'],

@@ -1,51 +1,7 @@
-import {
-  composeEntry,
-  draftEntry,
-  type Entry,
-  type EntryKind,
-  type Issue,
-  issueInWords,
-} from '@holdfast/logbook'
-import type { Hono } from 'hono'
 import { expect, test } from 'vitest'
 import { served } from '../testing/served.ts'
 import { asked } from './testing/against-document.ts'
-
-const list = 'get /api/systems/{system}/entries'
-const add = 'post /api/entries'
-const json = { 'content-type': 'application/json' }
-
-/** An entry of the example as a keeper types it. */
-function typed(
-  kind: EntryKind,
-  texts: Readonly<Record<string, string>>,
-  about: Partial<Pick<Entry, 'at' | 'replaces' | 'system' | 'workspace'>> = {},
-): Entry {
-  const draft = draftEntry(kind, texts)
-  if (!draft.ok) throw new Error(JSON.stringify(draft))
-  const { workspace = 'home', system = 'example-reef', at = '2026-02-20', ...more } = about
-  const who = { by: 'keeper', device: 'test' }
-  const parts = { workspace, system, kind, body: draft.body, at, precision: 'day', ...who, ...more } as const
-  return composeEntry(parts, new Date('2026-02-20T12:00:00Z'))
-}
-
-const nitrate = (value: string, about = {}) => typed('reading', { quantity: 'nitrate', value }, about)
-
-const send = (server: Hono, entries: unknown, headers: Record<string, string> = json): Promise<Response> =>
-  asked(server, add, '/api/entries', { headers, body: JSON.stringify(entries) })
-
-const lines = async (server: Hono, question = ''): Promise<Listed> =>
-  (await asked(server, list, `/api/systems/example-reef/entries${question}`)).json()
-
-interface Listed {
-  readonly lines: readonly { readonly entry: Entry; readonly state: string; readonly says: string }[]
-  readonly next?: string
-}
-
-const said = async (answer: Response): Promise<string[]> => {
-  const { issues }: { issues: readonly Issue[] } = await answer.json()
-  return issues.map(issueInWords)
-}
+import { json, lines, nitrate, said, send } from './testing/keeper.ts'
 
 test('what is sent is in the journal, and sent twice it is stored once', async () => {
   const { server } = await served()
@@ -113,7 +69,10 @@ test('only JSON is taken, and only of a bearable size', async () => {
     const refused = await send(server, { entries: [] }, { 'content-type': type })
     expect(refused.status).toBe(415)
   }
-  const cut = await asked(server, add, '/api/entries', { headers: json, body: '{"entries":[' })
+  const cut = await asked(server, 'post /api/entries', '/api/entries', {
+    headers: json,
+    body: '{"entries":[',
+  })
   expect([cut.status, await said(cut)]).toEqual([400, [expect.stringMatching(/^Request: it is no JSON\./)]])
   const long = 'x'.repeat(8 * 1024 * 1024)
   const large = await send(server, { entries: [long] })
