@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs'
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 
@@ -27,7 +28,8 @@ export interface BackUpOptions {
  * @throws Refused when there is no room, or the log is damaged; then nothing is left of the copy
  */
 export async function backUp(options: BackUpOptions): Promise<Backup> {
-  const { to, now } = options
+  const { folder: data, to, now } = options
+  if (!existsSync(join(data, 'holdfast.db'))) throw noLog(data)
   const earlier = await backupsIn(to).catch(() => [])
   const folder = await newFolder(to, now)
   try {
@@ -89,6 +91,18 @@ async function newFolder(to: string, now: Date): Promise<string> {
   } catch (error) {
     throw notMade(to, error)
   }
+}
+
+function noLog(folder: string): Refused {
+  return new Refused([
+    {
+      code: 'no-log',
+      where: `Data folder ${folder}`,
+      got: 'there is no log in it',
+      accepted: 'The folder that Holdfast names when it starts.',
+      next: 'Name it with --data or in HOLDFAST_DATA.',
+    },
+  ])
 }
 
 function notMade(to: string, error: unknown): Refused {

@@ -10,8 +10,10 @@ export interface Backup {
   readonly manifest: Manifest
 }
 
-/** Where the backups of a data folder lie, unless the keeper names another place. */
-export const usualBackups = (folder: string): string => join(folder, 'backups')
+/** Where the backups of a data folder lie: beside the log, unless HOLDFAST_BACKUPS names a place. */
+export function backupsOf(folder: string, env: Readonly<Record<string, string | undefined>>): string {
+  return env.HOLDFAST_BACKUPS || join(folder, 'backups')
+}
 
 /** The backups of a folder by their manifests, oldest first; one that was cut off is none. */
 export async function backupsIn(to: string): Promise<readonly Backup[]> {

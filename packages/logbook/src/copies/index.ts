@@ -1,5 +1,6 @@
 export { type BackUpOptions, backUp } from './back-up.ts'
-export { type Backup, backupsIn, lastGoodBackup, usualBackups } from './backups-in.ts'
+export { type Backup, backupsIn, backupsOf, lastGoodBackup } from './backups-in.ts'
 export { checkBackup } from './check-backup.ts'
 export { type Restored, restore } from './restore.ts'
 export { thinOut } from './thin-out.ts'
+export { wayBack } from './way-back.ts'

@@ -35,7 +35,7 @@ test('a backup brings entries and attachments to a machine where there was nothi
   expect(await restore({ folder: elsewhere, from, now })).toEqual({ entries: 5 })
   const restored = opened(elsewhere)
   expect(await restored.asSent()).toEqual(await logbook.asSent())
-  expect((await restored.attachment(attached.sha256))?.bytes).toEqual(Buffer.from(photograph))
+  expect((await restored.attachment(attached.sha256))?.bytes).toEqual(photograph)
 })
 
 test('the log that was there is kept, and restoring it undoes the restoring', async () => {
