@@ -80,7 +80,7 @@ export const reading = kind({
       hint: 'Such as nitrate',
       choices,
     },
-    valueBlank(typed.quantity ?? ''),
+    valueBlank(typed.quantity ?? '', typed.unit?.trim() ?? ''),
     ...unitBlanks(typed.quantity ?? ''),
     { name: 'kit', label: 'Kit or probe', holds: 'words', required: false, hint: 'Such as colour kit' },
     { name: 'remark', label: 'Remark', holds: 'words', required: false, hint: 'Anything worth keeping' },
@@ -101,24 +101,25 @@ export const reading = kind({
   },
   fills: ({ quantity, text, unit, form, kit, remark }) => ({
     quantity,
-    value: figure(text, quantity === 'pH' ? undefined : unit, form),
+    value: quantity === 'pH' ? text : withUnit(text, unit, form),
     ...(kit !== undefined && { kit }),
     ...(remark !== undefined && { remark }),
   }),
-  says: ({ quantity, text, unit, form, kit, typed }) => {
-    // Texts from a blank carry their unit; a cell has it in the head of its column.
-    const said = typed === undefined ? figure(text, unit, form) : figure(text, typed.unit)
-    return `${labelOf(quantity)} ${said}${kit === undefined ? '' : ` (${kit})`}`
-  },
+  says: ({ quantity, text, unit, form, kit }) =>
+    `${labelOf(quantity)} ${withUnit(text, unit, form)}${kit === undefined ? '' : ` (${kit})`}`,
 })
 
 const labelOf = (quantity: ReadQuantity): string =>
   isQuantityName(quantity) ? quantities[quantity].title : quantity
 const choices: readonly Choice[] = names.map((value) => ({ value, words: labelOf(value) }))
-const figure = (...parts: readonly (string | undefined)[]): string =>
-  parts.filter((part) => part !== undefined && part !== '').join(' ')
 
-function valueBlank(quantity: string): Blank {
+/** A cell has its unit in the head of its column, a text typed into a blank may have it in itself. */
+const withUnit = (text: string, unit = '', form = ''): string =>
+  /(?:^|[\s<>~≤≥=-])[\d.,]+\s*$/.test(text)
+    ? [text, unit, form].filter((part) => part !== '').join(' ')
+    : text
+
+function valueBlank(quantity: string, unit: string): Blank {
   const known = names.find((one) => one === quantity)
   const blank = { name: 'value', label: known ? labelOf(known) : 'Value', required: true, limits: true }
   if (known === undefined)
@@ -126,7 +127,7 @@ function valueBlank(quantity: string): Blank {
   const hint = `Give ${known === 'pH' ? known : known.toLowerCase()}, ${examples[known]}`
   return known === 'pH'
     ? { ...blank, holds: 'number', hint, from: 0, to: 14 }
-    : { ...blank, holds: known, hint }
+    : { ...blank, holds: known, hint, ...(unit !== '' && { unit }) }
 }
 
 /** The unit for figures that have none; a meter or kit that is read often always shows the same. */
