@@ -34,6 +34,7 @@ export type {
   Span,
 } from './logbook.ts'
 export { dateOf, endOfDay, isDate, modelDay } from './model-day.ts'
+export { type Moment, type MomentRead, readMoment } from './moment.ts'
 export { type LogForModel, type NotUsed, observationsAndEvents } from './observations-and-events.ts'
 export {
   entriesFromSheet,
