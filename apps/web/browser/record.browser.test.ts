@@ -26,8 +26,8 @@ const looks = [
   { width: 1280, scheme: 'dark' },
 ] as const
 
-it.each(looks)('the record answers as one types, $width wide and $scheme', async (look) => {
-  const address = `${server.address}?place=record`
+it.each(looks)('the sums answer as one types, $width wide and $scheme', async (look) => {
+  const address = `${server.address}?place=record&view=sums`
   const { page, complaints } = await visit(browser, address, { from: 'heading', ...look })
   const figure = page.getByLabel('Figure')
   const converted = page.locator('#convert-answer')
@@ -68,21 +68,49 @@ it.each(looks)('the record answers as one types, $width wide and $scheme', async
   await page.context().close()
 })
 
-it('the first view does without the sums', async () => {
+it('a sum says what it is, and what it may harm before its result', async () => {
+  const address = `${server.address}?place=record&view=sums&sum=salt`
+  const { page } = await visit(browser, address, { from: 'heading' })
+  await page.getByText('The salt that turns so much fresh water into sea water').waitFor()
+  const places = ['#sum-caution', '#sum-answer'].map((part) => page.locator(part).boundingBox())
+  const [caution, answer] = await Promise.all(places)
+  expect(await page.locator('#sum-caution').textContent()).toContain('irritates eyes and lungs')
+  expect(caution?.y).toBeLessThan(answer?.y ?? 0)
+  await page.getByLabel('You want to know').selectOption({ label: 'How much sodium nitrate raises nitrate?' })
+  expect(await page.locator('#sum-caution').textContent()).toContain('makes fire worse')
+  expect(new URL(page.url()).searchParams.get('sum')).toBe('nitrate by sodium nitrate')
+  await page.context().close()
+})
+
+it('an empty figure is shown how its quantity is written', async () => {
+  const { page } = await visit(browser, `${server.address}?place=record&view=sums`, { from: 'heading' })
+  await page.getByLabel('It is').selectOption({ label: 'Temperature' })
+  await page.getByLabel('Figure').fill('')
+  expect(await page.locator('#convert-answer').textContent()).toBe('A number with its unit, such as 78 °F.')
+  await page.context().close()
+})
+
+it('the first view does without the sums, and the log without them and without the model', async () => {
   const asked: string[] = []
   const { page } = await visit(browser, server.address, {
     from: 'heading',
     prepare: async (page) => page.on('request', (request) => asked.push(request.url())),
   })
-  await page.getByRole('link', { name: 'Record' }).waitFor()
-  const first = asked.filter((url) => url.endsWith('.js')).length
-  const texts = await Promise.all(
-    asked.filter((url) => url.endsWith('.js')).map(async (url) => (await fetch(url)).text()),
-  )
-  expect(first).toBeGreaterThan(0)
-  expect(texts.some((text) => text.includes('How far is aragonite saturated?'))).toBe(false)
+  const scripts = async () => {
+    const urls = asked.filter((url) => url.endsWith('.js'))
+    return (await Promise.all(urls.map(async (url) => (await fetch(url)).text()))).join('')
+  }
+  const sums = 'How far is aragonite saturated?'
+  await page.locator('.river').first().waitFor({ timeout: 90_000 })
+  expect(await scripts()).not.toContain(sums)
+  asked.length = 0
   await page.getByRole('link', { name: 'Record' }).click()
+  await page.getByRole('heading', { name: 'What happened?' }).waitFor()
+  expect(await scripts()).not.toContain(sums)
+  expect(await scripts()).not.toContain('river')
+  await page.getByRole('link', { name: 'Sums' }).click()
   await page.getByLabel('You want to know').waitFor()
+  expect(await scripts()).toContain(sums)
   expect(new URL(page.url()).searchParams.get('place')).toBe('record')
   await page.context().close()
 })

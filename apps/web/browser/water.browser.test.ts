@@ -57,9 +57,7 @@ describe('the water page', () => {
 
   it('says where the log lives and what is not modelled yet', async () => {
     const { page } = await visit(browser, server.address)
-    expect(await page.locator('header').textContent()).toContain(
-      'Your log is kept in the file long-lagoon.db',
-    )
+    expect(await page.locator('main').textContent()).toContain('Your log is kept in the file long-lagoon.db')
     await page.getByRole('link', { name: 'Not modelled yet' }).click()
     expect(await page.locator('#not-modelled').textContent()).toContain('refugium: its growth and harvests')
     await page.context().close()

@@ -2,7 +2,7 @@ import { keep, kept } from './browser-store.ts'
 import type { SystemData } from './system-data.ts'
 
 /** What logging needs of a system. */
-export type Described = Pick<SystemData, 'system' | 'kept'>
+export type Described = Pick<SystemData, 'workspace' | 'system' | 'kept'>
 
 const nameOf = (id: string) => `holdfast.described.${id}`
 const lastShown = 'holdfast.described'
@@ -19,8 +19,8 @@ export function describedBefore(id?: string): Described | undefined {
   return isDescribed(found) ? found : undefined
 }
 
-export function keepDescribed({ system, kept }: Described): void {
-  keep(nameOf(system.id), { system, kept })
+export function keepDescribed({ workspace, system, kept }: Described): void {
+  keep(nameOf(system.id), { workspace, system, kept })
   keep(lastShown, system.id)
 }
 
@@ -29,8 +29,7 @@ function isDescribed(value: unknown): value is Described {
   return (
     typeof value === 'object' &&
     value !== null &&
-    'kept' in value &&
-    typeof value.kept === 'string' &&
+    ['workspace', 'kept'].every((key) => typeof Reflect.get(value, key) === 'string') &&
     'system' in value &&
     typeof value.system === 'object' &&
     value.system !== null &&

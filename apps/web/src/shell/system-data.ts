@@ -1,5 +1,8 @@
+import { type Outcome, outcome } from '@holdfast/client'
 import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
+import { issueInWords } from '@holdfast/logbook'
 import type { LogEntry } from '../figure/computed.ts'
+import { api } from './api.ts'
 
 export interface SystemName {
   readonly id: string
@@ -8,6 +11,8 @@ export interface SystemName {
 
 /** All that the server tells about one system. */
 export interface SystemData {
+  /** The workspace that entries of this log name. */
+  readonly workspace: string
   readonly system: System
   readonly observations: readonly Observation[]
   readonly events: readonly Event[]
@@ -20,24 +25,15 @@ export interface SystemData {
   readonly remarks: readonly string[]
 }
 
-/** Addresses are relative, so that the app runs wherever the server puts it. */
-export const fetchSystems = () => fetchJson<readonly SystemName[]>('api/systems')
-export const fetchSystem = (id: string) => fetchJson<SystemData>(`api/systems/${encodeURIComponent(id)}`)
+/** @throws Error with a sentence for the page when the server does not answer or refuses */
+export const fetchSystems = async (): Promise<readonly SystemName[]> =>
+  told(await outcome(api.GET('/api/systems')))
 
 /** @throws Error with a sentence for the page when the server does not answer or refuses */
-async function fetchJson<T>(address: string): Promise<T> {
-  const response = await fetch(address, { headers: { accept: 'application/json' } }).catch(() => undefined)
-  if (!response)
-    throw new Error('Holdfast does not answer. Start it again on its machine, then reload this page.')
-  if (!response.ok) throw new Error(await refusal(response, address))
-  return response.json() as Promise<T>
-}
+export const fetchSystem = async (system: string): Promise<SystemData> =>
+  told(await outcome(api.GET('/api/systems/{system}', { params: { path: { system } } })))
 
-/** What the server says in words, or that it said nothing of use. */
-async function refusal(response: Response, address: string): Promise<string> {
-  const said = response.headers.get('content-type')?.startsWith('text/plain') ? await response.text() : ''
-  return (
-    said.trim() ||
-    `Holdfast answered ${response.status} to ${address}. Reload the page, or look into its log.`
-  )
+function told<Data>(answer: Outcome<Data>): Data {
+  if (answer.ok) return answer.data
+  throw new Error(answer.issues.map(issueInWords).join(' '))
 }

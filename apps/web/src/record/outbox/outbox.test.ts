@@ -94,11 +94,14 @@ describe('what waits for the log', () => {
   it('is sent from the page where the browser has no room for it, which is said', async () => {
     const { send, arrived } = logThat()
     const outbox = openOutbox(send, storeFor(1))
-    expect(outbox.put(note(1))).toBe(true)
-    expect(outbox.put(note(2))).toBe(false)
+    outbox.put(note(1))
+    expect(outbox.unkept()).toBe(false)
+    outbox.put(note(2))
+    expect(outbox.unkept()).toBe(true)
     expect(ids(outbox.waiting())).toEqual([id(1), id(2)])
     expect(await outbox.send()).toBe(true)
     expect(arrived).toEqual([id(1), id(2)])
+    expect(outbox.unkept()).toBe(false)
   })
 
   it('is the work of two tabs without one taking away what the other has', async () => {

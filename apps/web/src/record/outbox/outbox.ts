@@ -26,8 +26,10 @@ export type Send = (entry: Entry) => Promise<Receipt>
 export interface Outbox {
   /** In the order in which they were made; the same array as long as nothing changes. */
   readonly waiting: () => readonly Waiting[]
-  /** Takes an entry. @returns false where the browser could not keep it: then it lives as long as the page */
-  readonly put: (waiting: Waiting) => boolean
+  /** Takes an entry. Where the browser cannot keep it, it lives as long as the page. */
+  readonly put: (waiting: Waiting) => void
+  /** Whether the browser's store would not take something that still waits. */
+  readonly unkept: () => boolean
   /** Sends all that was not refused, one after the other. @returns false where the log did not answer */
   readonly send: () => Promise<boolean>
   /** Takes back an entry that the log refused. */
@@ -59,13 +61,11 @@ export function openOutbox(send: Send, store: Store = localStorage): Outbox {
       .toSorted((a, b) => (a.entry.id < b.entry.id ? -1 : 1))
     for (const changed of watchers) changed()
   }
-  const put = (waiting: Waiting): boolean => {
+  const put = (waiting: Waiting) => {
     const { id } = waiting.entry
-    const isKept = keep(beginning + id, waiting, store)
-    if (isKept) here.delete(id)
+    if (keep(beginning + id, waiting, store)) here.delete(id)
     else here.set(id, waiting)
     refresh()
-    return isKept
   }
   const drop = (id: string) => {
     forget(beginning + id, store)
@@ -87,6 +87,7 @@ export function openOutbox(send: Send, store: Store = localStorage): Outbox {
   refresh()
   return {
     waiting: () => all,
+    unkept: () => here.size > 0,
     put,
     drop,
     refresh,

@@ -1,0 +1,99 @@
+import type { JournalLine } from '@holdfast/logbook'
+import type { Described } from '../../shell/described.ts'
+import type { Acts } from './acts.ts'
+import { byDay, dayInWords, type Group } from './by-day.ts'
+import { LineOfJournal } from './line.tsx'
+import type { Journal } from './use-journal.ts'
+
+interface JournalOf {
+  readonly described: Described
+  readonly journal: Journal
+  readonly words: string
+  readonly onWords: (words: string) => void
+  readonly acts: Acts
+}
+
+/** All that was written down, the latest day first; nothing is hidden. */
+export function JournalView({ described, journal, words, onWords, acts }: JournalOf) {
+  const { lines, more, trouble, older } = journal
+  return (
+    <section class="view" aria-labelledby="journal-title">
+      <h2 id="journal-title">What is written down</h2>
+      <p class="lead">Your log is kept {described.kept}.</p>
+      <div class="blank search">
+        <label for="words">Search</label>
+        <span class="typed words-typed">
+          <input
+            id="words"
+            type="search"
+            autocomplete="off"
+            value={words}
+            onInput={(event) => onWords(event.currentTarget.value)}
+          />
+        </span>
+      </div>
+      {trouble && (
+        <p class="issue" role="alert">
+          {trouble} {lines && 'What is below was so when it last answered.'}
+        </p>
+      )}
+      {lines?.length === 0 && (
+        <p class="lead">
+          {words.trim() === '' ? 'Nothing yet. What you log above stands here.' : `Nothing holds “${words}”.`}
+        </p>
+      )}
+      {byDay(lines ?? []).map(({ date, groups }) => (
+        <section class="log-day" key={date} aria-labelledby={`day-${date}`}>
+          <h3 id={`day-${date}`}>{dayInWords(date)}</h3>
+          {groups.map((group) => (
+            <Together key={group.batch} group={group} lines={lines ?? []} described={described} acts={acts} />
+          ))}
+        </section>
+      ))}
+      {more && (
+        <button type="button" class="key" onClick={older}>
+          Show older ones
+        </button>
+      )}
+    </section>
+  )
+}
+
+interface TogetherOf {
+  readonly group: Group
+  readonly described: Described
+  readonly lines: readonly JournalLine[]
+  readonly acts: Acts
+}
+
+/** The lines of a group; those of an import can be taken back as one. */
+function Together({ group: { batch, lines: ofGroup }, lines, described, acts }: TogetherOf) {
+  const list = (
+    <ul class="log-lines">
+      {ofGroup.map((line) => (
+        <LineOfJournal key={line.entry.id} line={line} lines={lines} described={described} acts={acts} />
+      ))}
+    </ul>
+  )
+  if (batch === undefined) return list
+  const says = `the import “${batch}”`
+  const gone = ofGroup.every(({ state, by }) => state === 'taken back' && by === ofGroup[0]?.by)
+  const by = ofGroup[0]?.by
+  return (
+    <div class="import">
+      <p class="import-head">
+        <span>From the import “{batch}”</span>
+        <button
+          type="button"
+          class="key"
+          onClick={() =>
+            gone && by !== undefined ? acts.bringBack(by, says) : acts.undo('batch', batch, says)
+          }
+        >
+          {gone ? 'Bring the whole import back' : 'Undo the whole import'}
+        </button>
+      </p>
+      {list}
+    </div>
+  )
+}

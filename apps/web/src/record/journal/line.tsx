@@ -1,0 +1,93 @@
+import { blanksOf, type Entry, type JournalLine, typedOf } from '@holdfast/logbook'
+import { useId, useState } from 'preact/hooks'
+import type { Described } from '../../shell/described.ts'
+import type { Acts } from './acts.ts'
+import { Correction } from './correction.tsx'
+import { fateInWords } from './fate.ts'
+
+interface LineOf {
+  readonly line: JournalLine
+  readonly lines: readonly JournalLine[]
+  readonly described: Described
+  readonly acts: Acts
+}
+
+/** One entry as a sentence; a tap or Enter opens beneath it what was typed, and what can be done with it. */
+export function LineOfJournal({ line, lines, described, acts }: LineOf) {
+  const [open, setOpen] = useState(false)
+  const id = useId()
+  const [correcting, setCorrecting] = useState(false)
+  const { entry, state, says, by } = line
+  const canCorrect = state === 'holds' && blanksOf(entry.kind).length > 0
+  const fate = fateInWords(line, lines)
+  return (
+    <li class={state === 'holds' ? 'log-line' : 'log-line past'}>
+      <button
+        type="button"
+        class="log-says"
+        aria-expanded={open}
+        aria-controls={open ? id : undefined}
+        onClick={() => setOpen(!open)}
+      >
+        {entry.precision === 'minute' && <span class="number">{entry.at.slice(11, 16)} </span>}
+        <span class={state === 'holds' ? undefined : 'struck'}>{says}</span>
+      </button>
+      {fate && <p class="fate">{fate}</p>}
+      {open && (
+        <div class="derivation" id={id}>
+          <dl>
+            {typedInWords(entry).map(([label, text]) => (
+              <div key={label}>
+                <dt>{label}</dt>
+                <dd>{text}</dd>
+              </div>
+            ))}
+            <div>
+              <dt>Written down</dt>
+              <dd>
+                {entry.madeAt.slice(0, 16).replace('T', ' ')} UTC, by {entry.by}, {entry.device}
+              </dd>
+            </div>
+          </dl>
+          <p class="acts">
+            {canCorrect && !correcting && (
+              <button type="button" class="key" onClick={() => setCorrecting(true)}>
+                Correct
+              </button>
+            )}
+            {state !== 'taken back' && (
+              <button type="button" class="key" onClick={() => acts.undo('entry', entry.id, says)}>
+                Undo
+              </button>
+            )}
+            {state === 'taken back' && by !== undefined && (
+              <button type="button" class="key" onClick={() => acts.bringBack(by, says)}>
+                Bring it back
+              </button>
+            )}
+          </p>
+          {correcting && (
+            <Correction
+              entry={entry}
+              described={described}
+              onLeave={() => setCorrecting(false)}
+              onCorrect={(correction, typed) => {
+                setCorrecting(false)
+                acts.correct(line, correction, typed)
+              }}
+            />
+          )}
+        </div>
+      )}
+    </li>
+  )
+}
+
+/** What was typed, by the labels of the blanks. */
+function typedInWords(entry: Entry): readonly (readonly [label: string, text: string])[] {
+  const typed = typedOf(entry)
+  return blanksOf(entry.kind, {}, typed).flatMap(({ name, label, choices = [] }) => {
+    const text = typed[name]
+    return text ? [[label, choices.find(({ value }) => value === text)?.words ?? text] as const] : []
+  })
+}

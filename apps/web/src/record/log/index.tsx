@@ -1,0 +1,105 @@
+import { type Entry, type EntryKind, type JournalLine, sayEntry } from '@holdfast/logbook'
+import { useEffect, useRef, useState } from 'preact/hooks'
+import { fromAddress, intoAddress } from '../../shell/address.ts'
+import type { Described } from '../../shell/described.ts'
+import { JournalView } from '../journal/index.tsx'
+import { useJournal } from '../journal/use-journal.ts'
+import { NotYet } from '../outbox/not-yet.tsx'
+import type { Waiting } from '../outbox/outbox.ts'
+import { outbox, useOutbox } from '../outbox/use-outbox.ts'
+import { LogForm } from './form.tsx'
+import { Kinds, kindsByUse, titleOf } from './kinds.tsx'
+import { type Act, LastAct } from './last-act.tsx'
+import type { Texts } from './own-texts.ts'
+import { keepStarted, nameOfStart } from './started.ts'
+import { whenOf } from './when.ts'
+import { entryOf, retractionOf } from './writer.ts'
+
+/** Write down what happened, and see what was written down. */
+export function Log({ described }: { readonly described: Described }) {
+  const { system } = described
+  const outgoing = useOutbox()
+  const [words, setWords] = useState(() => fromAddress('words') ?? '')
+  const journal = useJournal(system.id, words)
+  const [last, setLast] = useState<Act | undefined>()
+  const [kind, setKind] = useState<EntryKind>(kindInAddress)
+  /** A form that was filled from elsewhere begins anew. */
+  const [fresh, setFresh] = useState(0)
+
+  const write = (act: Act, typed: Texts = {}) => {
+    outbox.put({ entry: act.entry, typed })
+    setLast(act)
+    void outgoing.sendNow()
+  }
+  const takeBack = (did: Act['did'], of: 'entry' | 'batch', id: string, says: string) =>
+    write({ did, entry: retractionOf(described, of, id), says })
+  const choose = (next: EntryKind) => {
+    intoAddress({ kind: next })
+    setKind(next)
+  }
+  // The list is that of the log, so it is asked anew when the log has taken something.
+  const count = outgoing.waiting.length
+  const before = useRef(count)
+  useEffect(() => {
+    if (count < before.current) journal.refresh()
+    before.current = count
+  }, [count, journal.refresh])
+
+  const mend = ({ entry, typed }: Waiting) => {
+    keepStarted(nameOfStart(system.id, entry.kind), { typed, units: {}, when: whenOf(entry) })
+    outbox.drop(entry.id)
+    choose(entry.kind)
+    setFresh(fresh + 1)
+  }
+  return (
+    <div class="record">
+      <section class="view log" aria-labelledby="log-title">
+        <h2 id="log-title">What happened?</h2>
+        <Kinds chosen={kind} onChoose={choose} />
+        <LogForm
+          key={`${kind} ${fresh}`}
+          kind={kind}
+          system={system}
+          name={nameOfStart(system.id, kind)}
+          prefix="log"
+          title={titleOf(kind)}
+          act="Log it"
+          start={{ typed: {}, units: {}, when: 'now' }}
+          onLog={(body, moment, typed) => {
+            const entry = entryOf(described, { kind, body, moment })
+            write({ did: 'logged', entry, says: sayEntry(entry) }, typed)
+          }}
+        />
+        <LastAct
+          act={last}
+          outgoing={outgoing}
+          onUndo={({ did, entry, says }) =>
+            takeBack(did === 'taken back' ? 'brought back' : 'taken back', 'entry', entry.id, says)
+          }
+        />
+        <NotYet outgoing={outgoing} onMend={mend} onDrop={({ entry }) => outbox.drop(entry.id)} />
+      </section>
+      <JournalView
+        described={described}
+        journal={journal}
+        words={words}
+        onWords={(next) => {
+          intoAddress({ words: next === '' ? undefined : next })
+          setWords(next)
+        }}
+        acts={{
+          correct: (line: JournalLine, entry: Entry, typed: Texts) =>
+            write({ did: 'corrected', entry, says: `${line.says} to ${sayEntry(entry)}` }, typed),
+          undo: (of, id, says) => takeBack('taken back', of, id, says),
+          bringBack: (retraction, says) => takeBack('brought back', 'entry', retraction, says),
+        }}
+      />
+    </div>
+  )
+}
+
+function kindInAddress(): EntryKind {
+  const named = fromAddress('kind')
+  const kinds = kindsByUse()
+  return kinds.find((kind) => kind === named) ?? kinds[0] ?? 'reading'
+}

@@ -1,0 +1,138 @@
+import type { System } from '@holdfast/ecosystem'
+import {
+  type Blank,
+  type BodyOf,
+  blanksOf,
+  draftEntry,
+  type EntryKind,
+  issueInWords,
+} from '@holdfast/logbook'
+import { useState } from 'preact/hooks'
+import { nameToRemember, type Texts, unitsFor, withUnits } from './own-texts.ts'
+import { remember, remembered } from './remembered.ts'
+import { type Filled, forgetStarted, keepStarted, started } from './started.ts'
+import { type Moment, momentOf } from './when.ts'
+
+export interface FormOf {
+  readonly kind: EntryKind
+  readonly system: System
+  /** Under which what is begun outlives a reload. */
+  readonly name: string
+  /** Begins the ids of its controls. */
+  readonly prefix: string
+  readonly start: Filled
+  readonly onLog: (body: BodyOf<EntryKind>, moment: Moment, typed: Texts) => void
+}
+
+/** What came of reading the form: all that is wrong and all that is asked. */
+type Trouble = Omit<Extract<ReturnType<typeof draftEntry>, { ok: false }>, 'ok'>
+
+const noTrouble: Trouble = { issues: [], questions: [] }
+
+/** A form over the blanks of a kind: what stands in it, what it comes to, and what to do with it. */
+export function useForm({ kind, system, name, prefix, start, onLog }: FormOf) {
+  const [filled, setFilled] = useState<Filled>(() => started(name) ?? start)
+  const [trouble, setTrouble] = useState<Trouble>(noTrouble)
+  const [noMoment, setNoMoment] = useState(false)
+
+  const idOf = (blank: string): string => `${prefix}-${blank}`
+  const blanks = blanksOf(kind, { system }, filled.typed)
+  const unitOf = (blank: Blank, { typed, units }: Filled): string =>
+    units[blank.name] ??
+    remembered().words[nameToRemember(kind, blank.name, typed)] ??
+    (unitsFor(blank, blanks).length === 1 || blank.unit !== undefined
+      ? unitsFor(blank, blanks)[0]
+      : undefined) ??
+    ''
+  const texts = (of: Filled): Texts => {
+    const there = blanksOf(kind, { system }, of.typed)
+    return withUnits(
+      there,
+      of.typed,
+      Object.fromEntries(there.map((blank) => [blank.name, unitOf(blank, of)])),
+    )
+  }
+  const change = (next: Filled) => {
+    setFilled(next)
+    setTrouble(noTrouble)
+    setNoMoment(false)
+    keepStarted(name, next)
+  }
+  const log = (of: Filled = filled) => {
+    const typed = texts(of)
+    const draft = draftEntry(kind, typed, { system })
+    const moment = momentOf(of.when, system.timeZone, new Date())
+    setNoMoment(moment === undefined)
+    if (!draft.ok) {
+      setTrouble(draft)
+      const first = [...draft.questions.map(({ blank }) => blank), ...blanksWrong(blanks, draft)][0]
+      if (first !== undefined) document.getElementById(idOf(first))?.focus()
+      return
+    }
+    setTrouble(noTrouble)
+    if (moment === undefined) return document.getElementById(idOf('when'))?.focus()
+    remember(kind, wordsToRemember(kind, blanksOf(kind, { system }, of.typed), typed))
+    forgetStarted(name)
+    // The next is often of the same day; a day that is not today stays in sight.
+    setFilled({ typed: {}, units: {}, when: of.when })
+    onLog(draft.body, moment, typed)
+  }
+  const type = (blank: string, text: string, from = filled): Filled => {
+    const next = { ...from, typed: { ...from.typed, [blank]: text } }
+    // A kit belongs to what it reads: another quantity has its own.
+    if (kind !== 'reading' || blank !== 'quantity') return next
+    const { kit: _, ...rest } = next.typed
+    const kit = remembered().words[nameToRemember(kind, 'kit', next.typed)]
+    return { ...next, units: {}, typed: kit === undefined ? rest : { ...rest, kit } }
+  }
+  const draft = draftEntry(kind, texts(filled), { system })
+  return {
+    idOf,
+    blanks: blanks.filter(({ name }) => name !== 'unit'),
+    filled,
+    trouble,
+    noMoment,
+    body: draft.ok ? draft.body : undefined,
+    unitOf: (blank: Blank) => unitOf(blank, filled),
+    unitsOf: (blank: Blank) => unitsFor(blank, blanks),
+    asksUnit: (blank: Blank) =>
+      unitsFor(blank, blanks).length > 1 &&
+      trouble.issues.some(({ where, code }) => where === blank.label && code === 'no-unit'),
+    issuesOf: ({ label }: Blank) =>
+      trouble.issues.filter(({ where }) => where === label).map((issue) => issueInWords(issue)),
+    type: (blank: string, text: string) => change(type(blank, text)),
+    choose: (blank: string, unit: string) => change({ ...filled, units: { ...filled.units, [blank]: unit } }),
+    set: (when: Filled['when']) => change({ ...filled, when }),
+    /** Whether this browser has words for a blank that may be left out. */
+    isRemembered: ({ name }: Blank) => Boolean(remembered().words[nameToRemember(kind, name, filled.typed)]),
+    /** Chooses a unit and tries again. */
+    sayUnit: (blank: string, unit: string) => {
+      const next = { ...filled, units: { ...filled.units, [blank]: unit } }
+      change(next)
+      log(next)
+    },
+    /** Puts the answer to a question into its blank and tries again. */
+    answer: (blank: string, text: string) => {
+      const next = type(blank, text)
+      change(next)
+      log(next)
+    },
+    log: () => log(),
+  }
+}
+
+const blanksWrong = (blanks: readonly Blank[], { issues }: Trouble): readonly string[] =>
+  blanks.filter(({ label }) => issues.some(({ where }) => where === label)).map(({ name }) => name)
+
+/** The units that figures were given in, and the kit. */
+function wordsToRemember(kind: EntryKind, blanks: readonly Blank[], typed: Texts): Texts {
+  const words = blanks.flatMap((blank): readonly (readonly [string, string])[] => {
+    const text = typed[blank.name]?.trim() ?? ''
+    const unit =
+      (blank.name === 'value' && typed.unit) ||
+      unitsFor(blank, blanks).find((one) => text.endsWith(` ${one}`))
+    if (unit) return [[nameToRemember(kind, blank.name, typed), unit]]
+    return blank.name === 'kit' ? [[nameToRemember(kind, 'kit', typed), text]] : []
+  })
+  return Object.fromEntries(words)
+}
