@@ -15,8 +15,8 @@ export interface Described {
 /**
  * The descriptions that stand, in the order in which they hold. A 'change' holds from its own day. A
  * 'mend' holds from the day of the statement that it mends: the one that it replaces, or else the latest
- * change told for a day not after its own; it goes before that statement, whichever was received first.
- * Of two that say the same in kind of one day the later received comes last.
+ * change told for a day not after its own; it counts over that statement, whichever was received first.
+ * Of two that are told alike for one day the later received comes last.
  *
  * @param entries  in the order of receipt
  */
@@ -28,7 +28,9 @@ export function descriptions(entries: readonly Stored[]): readonly Described[] {
   const changes = stand.filter(({ body }) => body.tells === 'change')
   return stand
     .map((entry) => ({ entry, from: fromOf(entry, all, changes) }))
-    .sort((a, b) => compare(a.from, b.from) || rank(a.entry) - rank(b.entry))
+    .sort(
+      (a, b) => compare(a.from, b.from) || rank(a.entry) - rank(b.entry) || compare(a.entry.at, b.entry.at),
+    )
     .map(({ entry, from }) => ({ from, system: entry.body.system, entry: entry.id }))
 }
 

@@ -59,6 +59,7 @@ export const equipmentChange = kind({
     })
     return inWordsOf(body, `Change of ${equipment}: ${said.join(', ')}`)
   },
+  settles: ({ equipment, changes }) => [equipment, ...Object.keys(changes)].join(' '),
 })
 
 interface Setting {

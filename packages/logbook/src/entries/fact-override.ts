@@ -75,6 +75,7 @@ export const factOverride = kind({
   }),
   says: ({ fact, low, typical, high, unit, reason }) =>
     `${fact} is ${figure(typical)} (${figure(low)} to ${figure(high)}) ${unit} here: ${reason}`,
+  settles: ({ fact }) => fact,
 })
 
 function outOfOrder(low: number, typical: number, high: number): Issue {

@@ -46,4 +46,5 @@ export const feeding = kind({
       `Fed ${figure(g_per_day)} g/d${feed === undefined ? '' : ` of ${feed}`} from here on`,
     )
   },
+  settles: ({ feed = 'all' }) => feed,
 })

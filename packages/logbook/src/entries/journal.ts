@@ -1,6 +1,7 @@
 import { sayEntry } from './draft-entry.ts'
 import type { Stored } from './entry.ts'
 import { fatesOf } from './fate.ts'
+import { kindNamed } from './index.ts'
 import { inOrderOfReceipt } from './standing.ts'
 
 /** An entry with what became of it, for a list that hides nothing. */
@@ -24,13 +25,11 @@ const none: readonly string[] = []
 export function journal(stored: readonly Stored[]): readonly JournalLine[] {
   const received = inOrderOfReceipt(stored)
   const { corrected, takenBack, rivals } = fatesOf(received)
+  const holds = ({ id }: Stored): boolean => !corrected.has(id) && !takenBack.has(id)
   const rivalsOf = new Map<string, readonly string[]>()
-  for (const group of rivals.values())
+  for (const group of [...rivals.values(), ...contradictions(received.filter(holds))])
     for (const id of group)
-      rivalsOf.set(
-        id,
-        group.filter((other) => other !== id),
-      )
+      rivalsOf.set(id, [...(rivalsOf.get(id) ?? []), ...group.filter((other) => other !== id)])
   const lines: JournalLine[] = []
   for (let place = received.length - 1; place >= 0; place--) {
     const entry = received[place]
@@ -41,4 +40,18 @@ export function journal(stored: readonly Stored[]): readonly JournalLine[] {
     lines.push(by === undefined ? line : { ...line, by })
   }
   return lines.sort((a, b) => (a.entry.at > b.entry.at ? -1 : a.entry.at < b.entry.at ? 1 : 0))
+}
+
+/** Groups of entries that settle the same at one moment, such as two rations of one day. */
+function contradictions(holding: readonly Stored[]): readonly (readonly string[])[] {
+  const groups = new Map<string, string[]>()
+  for (const { id, kind, at, body } of holding) {
+    const settled = kindNamed(kind).settles(body)
+    if (settled === undefined) continue
+    const key = JSON.stringify([kind, at, settled])
+    const known = groups.get(key)
+    if (known === undefined) groups.set(key, [id])
+    else known.push(id)
+  }
+  return [...groups.values()].filter((group) => group.length > 1)
 }

@@ -24,6 +24,11 @@ export interface Kind<Name extends string = string, Body extends z.ZodMiniType =
   fills(body: z.output<Body>): Typed
   /** One sentence for lists and screen readers. */
   says(body: z.output<Body>): string
+  /**
+   * What the entry settles from its moment on, such as the ration of a feed; nothing where entries of one
+   * moment add up. Of two that settle the same at one moment the later received holds.
+   */
+  settles(body: z.output<Body>): string | undefined
 }
 
 type Body<Shape extends z.core.$ZodShape> = z.ZodMiniObject<Shape, z.core.$loose>
@@ -39,6 +44,7 @@ interface Declared<Name extends string, Shape extends z.core.$ZodShape> {
   readonly understand?: (filled: Filled) => z.output<Body<Shape>> | NotUnderstood
   readonly fills?: (body: z.output<Body<Shape>>) => Typed
   readonly says: (body: z.output<Body<Shape>>) => string
+  readonly settles?: (body: z.output<Body<Shape>>) => string
 }
 
 /**
@@ -56,6 +62,7 @@ export function kind<Name extends string, Shape extends z.core.$ZodShape>(
       throw new Error(`kind ${declared.name} is written by the program and has no blanks`)
     },
     fills: () => ({}),
+    settles: () => undefined,
     ...declared,
     body: z.looseObject(declared.body) as Body<Shape>,
   }

@@ -69,6 +69,7 @@ export const lightChange = kind({
     ].flat()
     return inWordsOf(body, `Light on ${surface ?? 'all surfaces'}: ${parts.join(', ')} from here on`)
   },
+  settles: ({ surface = 'all' }) => surface,
 })
 
 const nothingChanged: NotUnderstood = {

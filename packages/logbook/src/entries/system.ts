@@ -17,4 +17,5 @@ export const system = kind({
     system: systemDescription,
   },
   says: ({ tells }) => (tells === 'mend' ? 'Description of the system, mended' : 'Description of the system'),
+  settles: ({ tells }) => tells,
 })

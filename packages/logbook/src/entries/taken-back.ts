@@ -16,17 +16,13 @@ export function takenBack(
   const inForce = retractionsInForce(
     received.filter((entry): entry is Retraction => entry.kind === 'retraction'),
   )
-  const batches = new Map<string, string>()
+  const ofBatch = entriesByBatch(received, new Set(inForce.map(({ body }) => body.id)))
   const gone = new Map<string, string>()
+  // Of several that took the same the first by its id is named: the order of receipt does not count.
   for (const { id, body } of inForce) {
-    if (body.of === 'batch') batches.set(body.id, batches.get(body.id) ?? id)
-    else takeWithCorrections(body.id, id)
+    const taken = body.of === 'batch' ? (ofBatch.get(body.id) ?? []) : [body.id]
+    for (const one of taken) takeWithCorrections(one, id)
   }
-  if (batches.size > 0)
-    for (const { id, kind, batch } of received) {
-      const by = batch === undefined ? undefined : batches.get(batch)
-      if (by !== undefined && kind !== 'retraction') takeWithCorrections(id, by)
-    }
   return gone
 
   function takeWithCorrections(first: string, by: string): void {
@@ -37,6 +33,22 @@ export function takenBack(
       for (const one of corrections.get(id) ?? []) waiting.push(one.id)
     }
   }
+}
+
+/** Ids of the entries of some batches; retractions are no part of what a batch holds. */
+function entriesByBatch(
+  received: readonly Stored[],
+  batches: ReadonlySet<string>,
+): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, string[]>()
+  if (batches.size === 0) return found
+  for (const { id, kind, batch } of received) {
+    if (batch === undefined || kind === 'retraction' || !batches.has(batch)) continue
+    const known = found.get(batch)
+    if (known === undefined) found.set(batch, [id])
+    else known.push(id)
+  }
+  return found
 }
 
 /**
