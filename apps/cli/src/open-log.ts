@@ -1,5 +1,6 @@
 import { homedir } from 'node:os'
 import { type Logbook, Refused, type Stored, type SystemLog, systemLog } from '@holdfast/logbook'
+import { backupsOf, wayBack } from '@holdfast/logbook/copies'
 import { openStore } from '@holdfast/logbook/open'
 import { dataFolder } from '@holdfast/logbook/sqlite'
 import { refuse } from './refuse.ts'
@@ -22,7 +23,10 @@ export async function withLog<Result>(
   // A folder that was named goes before a server that stands in the surroundings.
   const databaseUrl = where.data === undefined ? process.env.DATABASE_URL : undefined
   const opened = await openStore({ folder: folderOf(where), databaseUrl })
-  if (!opened.ok) throw new Refused(opened.issues)
+  if (!opened.ok) {
+    const backups = backupsOf(folderOf(where), process.env)
+    throw new Refused(await wayBack(opened.issues, backups, 'holdfast restore --last'))
+  }
   try {
     return await work(opened.logbook)
   } finally {

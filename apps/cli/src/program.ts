@@ -1,7 +1,10 @@
 import { quantityNames } from '@holdfast/quantities'
 import { Command, Option } from 'commander'
+import { backupCommand } from './commands/backup.ts'
 import { convertCommand } from './commands/convert.ts'
+import { exportCommand } from './commands/export.ts'
 import { importCommand } from './commands/import-sheet.ts'
+import { restoreCommand } from './commands/restore.ts'
 import { systemAdd, systemList, systemShow } from './commands/system.ts'
 import { undoImport } from './commands/undo-import.ts'
 import { waterCommand } from './commands/water.ts'
@@ -49,6 +52,25 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
   command(holdfast, 'undo-import <batch>', 'Take an import back as a whole.').action((batch, options) =>
     undoImport(batch, options, terminal),
   )
+
+  command(
+    holdfast,
+    'export <file>',
+    'Write the whole log to a file: .json, .csv or .xlsx, each with everything.',
+  ).action((file, options) => exportCommand(file, options, terminal))
+  command(holdfast, 'backup', 'Copy the log and its attachments; programs that use the log go on.')
+    .option(
+      '--to <folder>',
+      'folder of the backups (default: HOLDFAST_BACKUPS, else "backups" beside the log)',
+    )
+    .action((options) => backupCommand(options, terminal))
+  command(
+    holdfast,
+    'restore [backup]',
+    'Put a backup in the place of the log, which is kept; lists them without one.',
+  )
+    .option('--last', 'the newest backup that is whole')
+    .action((backup, options) => restoreCommand(backup, options, terminal))
 
   const system = holdfast.command('system').description('Describe systems and look at them.')
   command(system, 'add <file>', 'Store the description of a system (a JSON document).')

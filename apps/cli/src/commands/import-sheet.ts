@@ -9,6 +9,7 @@ import {
   type Sheet,
   type SheetEntries,
 } from '@holdfast/logbook'
+import { isExport } from '@holdfast/logbook/export'
 import { bytesOf } from '../bytes-of.ts'
 import { writer } from '../new-entry.ts'
 import { chooseSystem, type Where, withLog } from '../open-log.ts'
@@ -16,6 +17,7 @@ import { refuse } from '../refuse.ts'
 import { mustAnswer, questionsInWords, sheetInWords } from '../sheet-words.ts'
 import { table } from '../table.ts'
 import type { Terminal } from '../terminal.ts'
+import { importExport } from './import-export.ts'
 
 export interface ImportOptions extends Where {
   readonly system?: string
@@ -40,6 +42,7 @@ export async function importCommand(
   terminal: Terminal,
 ): Promise<0 | 2> {
   const bytes = await bytesOf(path)
+  if (isExport(bytes)) return importExport(bytes, options, terminal)
   const read = (answers: Answers): Sheet => readSheet(bytes, basename(path), answers)
   const sheet = read(options.answer)
   if (sheet.issues.length > 0) throw new Refused(sheet.issues)
