@@ -4,21 +4,28 @@ import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { start } from './start.ts'
 
-const usage = `Usage: npm start -- [--data FOLDER]
+const usage = `Usage: npm start -- [--data FOLDER] [--restore]
 
 Serves Holdfast on this machine and opens it in the browser.
 
-  --data FOLDER          where the log lives (else HOLDFAST_DATA, else the usual place of the platform)
-  PORT=4173              first port to try
-  HOLDFAST_NO_BROWSER=1  prints the address and opens nothing
+  --data FOLDER             where the log lives (else HOLDFAST_DATA, else the usual place of the platform)
+  --restore                 first puts the last whole backup in the place of the log, which is kept beside it
+  PORT=4173                 first port to try
+  HOLDFAST_NO_BROWSER=1     prints the address and opens nothing
+  HOLDFAST_BACKUPS=FOLDER   where backups go (else "backups" beside the log); best on another disk
+  HOLDFAST_BACKUPS_KEEP=14  how many daily backups stay; 0 makes none
 `
 
 /** This file is built into dist/; the web app is beside it, the examples beside dist. */
 const here = dirname(fileURLToPath(import.meta.url))
 
 async function main(): Promise<void> {
-  const { data, help } = parseArgs({
-    options: { data: { type: 'string' }, help: { type: 'boolean', short: 'h' } },
+  const { data, restore, help } = parseArgs({
+    options: {
+      data: { type: 'string' },
+      restore: { type: 'boolean' },
+      help: { type: 'boolean', short: 'h' },
+    },
   }).values
   if (help) {
     process.stdout.write(usage)
@@ -26,6 +33,7 @@ async function main(): Promise<void> {
   }
   const started = await start({
     folder: data,
+    restore,
     platform: process.platform,
     home: homedir(),
     env: process.env,

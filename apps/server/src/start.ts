@@ -1,8 +1,12 @@
 import { randomUUID } from 'node:crypto'
 import { issueInWords, Refused } from '@holdfast/logbook'
+import { wayBack } from '@holdfast/logbook/copies'
 import { openStore } from '@holdfast/logbook/open'
 import { dataFolder, markRunning, runningOn, type Surroundings, unmark } from '@holdfast/logbook/sqlite'
 import { app } from './app.ts'
+import { scheduleBackups } from './backup-schedule.ts'
+import { backupSettings } from './backup-settings.ts'
+import { bringBack } from './bring-back.ts'
 import { putExampleIn } from './example.ts'
 import { listen } from './listen.ts'
 import { openBrowser } from './open-browser.ts'
@@ -13,6 +17,8 @@ const usualPort = 4173
 export interface StartOptions extends Surroundings {
   /** Chosen on the command line; else by HOLDFAST_DATA or the platform. */
   readonly folder?: string | undefined
+  /** Puts the last whole backup in the place of the log before all else. */
+  readonly restore?: boolean | undefined
   readonly webFolder: string
   readonly exampleFolder: string
   readonly print: (line: string) => void
@@ -37,6 +43,19 @@ export async function start(options: StartOptions): Promise<Started> {
     complain(`PORT: "${env.PORT}" is no port. Give a whole number from 0 to 65535, such as ${usualPort}.`)
     return { exitCode: 1 }
   }
+  const backups = backupSettings(folder, env)
+  if (typeof backups === 'string') {
+    complain(backups)
+    return { exitCode: 1 }
+  }
+  // A folder that was chosen for this start goes before a server that stands in the surroundings.
+  const databaseUrl = options.folder === undefined ? env.DATABASE_URL : undefined
+  try {
+    if (options.restore) print(await bringBack(folder, backups.to, databaseUrl))
+  } catch (error) {
+    complain(error instanceof Error ? error.message : String(error))
+    return { exitCode: 1 }
+  }
   const show = (port: number, kept: string): void => {
     print(`http://localhost:${port}`)
     print(`Your log is kept ${kept}.`)
@@ -47,11 +66,11 @@ export async function start(options: StartOptions): Promise<Started> {
     show(running, `in ${folder}, where Holdfast runs already`)
     return { exitCode: 0 }
   }
-  // A folder that was chosen for this start goes before a server that stands in the surroundings.
-  const databaseUrl = options.folder === undefined ? env.DATABASE_URL : undefined
   const opened = await openStore({ folder, databaseUrl })
   if (!opened.ok) {
-    for (const issue of opened.issues) complain(issueInWords(issue))
+    const chosen = options.folder === undefined ? '' : `--data "${folder}" `
+    const issues = await wayBack(opened.issues, backups.to, `npm start -- ${chosen}--restore`)
+    for (const issue of issues) complain(issueInWords(issue))
     return { exitCode: 1 }
   }
   const { logbook, kept } = opened
@@ -62,8 +81,11 @@ export async function start(options: StartOptions): Promise<Started> {
     const tell = (failure: unknown): void =>
       complain(failure instanceof Error ? (failure.stack ?? failure.message) : String(failure))
     const { server, port } = await listen(app({ logbook, kept, webFolder, start: mark.start, tell }), from)
+    const inFolder = opened.file !== undefined && backups.keep > 0
+    const endBackups = inFolder ? scheduleBackups({ logbook, folder, ...backups, complain }) : async () => {}
     const stop = async (): Promise<void> => {
       unmark(folder, mark.start)
+      await endBackups()
       server.closeAllConnections()
       await new Promise((resolve) => server.close(resolve))
       await logbook.close()
