@@ -39,12 +39,19 @@ export function dateOf(day: number, timeZone: string): string {
 /** True for an ISO date that the calendar has. */
 export function isDate(text: string): boolean {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false
-  try {
-    Temporal.PlainDate.from(text, { overflow: 'reject' })
-    return true
-  } catch {
-    return false
-  }
+  // A day that the month lacks rolls over into the next; each entry is asked, so no calendar is.
+  const time = Date.parse(`${text}T00:00:00Z`)
+  return !Number.isNaN(time) && new Date(time).toISOString().startsWith(text)
+}
+
+/** The form of what an entry carries as its time; the day and the zone must be there as well (`isMoment`). */
+export const momentForm =
+  /^(\d{4}-\d{2}-\d{2})(?:T(?:[01]\d|2[0-3]):[0-5]\d(?::[0-5]\d)?[+-](?:0\d|1[0-4]):[0-5]\d\[([\w/+-]+)\])?$/
+
+/** True for what an entry carries as its time: a date, or a date and time with its offset and an IANA zone. */
+export function isMoment(text: string): boolean {
+  const [, date, zone] = momentForm.exec(text) ?? []
+  return date !== undefined && isDate(date) && (zone === undefined || isTimeZone(zone))
 }
 
 /** Model day of a civil date and time with offset and zone, as entries carry it. */
@@ -59,8 +66,18 @@ export function localTime(date: string, time: string, timeZone: string): string 
     .toString({ smallestUnit: 'minute' })
 }
 
+const zones = new Map<string, boolean>()
+
 /** True where the runtime knows the IANA zone. */
 export function isTimeZone(name: string): boolean {
+  const known = zones.get(name)
+  if (known !== undefined) return known
+  const found = isKnownToTheRuntime(name)
+  zones.set(name, found)
+  return found
+}
+
+function isKnownToTheRuntime(name: string): boolean {
   try {
     Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(name)
     return true

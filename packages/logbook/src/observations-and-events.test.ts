@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest'
 
 import { nitrate } from './conformance/nitrate.ts'
-import type { Entry, Stored } from './entries/entry.ts'
+import type { BodyOf, Entry, Stored } from './entries/entry.ts'
+import { dateOf } from './model-day.ts'
 import { observationsAndEvents } from './observations-and-events.ts'
 
 const knownAt = '2026-04-01T00:00:00.000Z'
@@ -100,5 +101,143 @@ test('replaced media go out and come in at one instant', () => {
   expect(events.map(({ kind, day }) => [kind, hourOf(day)])).toEqual([
     ['media removed', 13],
     ['media placed', 13],
+  ])
+})
+
+test('a day of 23 or of 25 hours keeps its readings before its changes, each on its own date', () => {
+  for (const date of ['2026-03-29', '2026-10-25']) {
+    const { observations, events } = observationsAndEvents(
+      [change(1, date), reading(2, date)],
+      'Europe/Berlin',
+    )
+    expect([observations[0].day, events[0].day].map((day) => dateOf(day, 'Europe/Berlin'))).toEqual([
+      date,
+      date,
+    ])
+    expect(24 * (events[0].day - observations[0].day)).toBeCloseTo(1, 6)
+  }
+})
+
+test('of the hour that comes twice in autumn the first is an hour before the second', () => {
+  const { observations } = observationsAndEvents(
+    [
+      reading(1, '2026-10-25T02:30+01:00[Europe/Berlin]'),
+      reading(2, '2026-10-25T02:30+02:00[Europe/Berlin]'),
+    ],
+    'Europe/Berlin',
+  )
+  expect(observations.map(({ value }) => value)).toEqual([2, 1])
+  expect(24 * (observations[1].day - observations[0].day)).toBeCloseTo(1, 6)
+})
+
+test('a reading at midnight is of the day that begins, and a change without time still follows it', () => {
+  const { observations, events } = observationsAndEvents(
+    [reading(1, '2026-01-04T00:00+01:00[Europe/Berlin]'), change(2, '2026-01-04')],
+    'Europe/Berlin',
+  )
+  expect(dateOf(observations[0].day, 'Europe/Berlin')).toBe('2026-01-04')
+  expect(hourOf(events[0].day)).toBe(12)
+})
+
+test('no order of a day pushes an entry into another day', () => {
+  const early = observationsAndEvents(
+    [reading(1, '2026-01-04'), change(2, '2026-01-04T00:00+00:00[UTC]')],
+    'UTC',
+  )
+  const late = observationsAndEvents(
+    [change(1, '2026-01-04'), reading(2, '2026-01-04T23:59+00:00[UTC]')],
+    'UTC',
+  )
+  for (const { observations, events } of [early, late]) {
+    expect([...observations, ...events].map(({ day }) => dateOf(day, 'UTC'))).toEqual([
+      '2026-01-04',
+      '2026-01-04',
+    ])
+    expect(events[0].day).toBeGreaterThanOrEqual(observations[0].day)
+  }
+})
+
+test('after a move to another zone a date is noon there', () => {
+  const zone = (date: string): string => (date < '2026-01-10' ? 'Europe/Berlin' : 'America/Chicago')
+  const { observations } = observationsAndEvents([reading(1, '2026-01-09'), reading(2, '2026-01-10')], zone)
+  // Noon is 11:00 UTC in Berlin and 18:00 UTC in Chicago.
+  expect(observations.map(({ day }) => hourOf(day))).toEqual([11, 18])
+})
+
+const nitriteOn = (number: number, at: string, value: number, belowDetection = false): Stored => {
+  const body = { quantity: 'nitrite', value, belowDetection, text: String(value) } as const
+  return { ...reading(number, at), kind: 'reading', body }
+}
+
+test('nitrate is an upper bound while there is nitrite, of the same date or of the last reading before', () => {
+  const log = [
+    reading(20, '2026-01-01'),
+    nitriteOn(1, '2026-01-02', 1),
+    reading(40, '2026-01-02'),
+    reading(30, '2026-01-09'),
+    nitriteOn(2, '2026-01-10', 0.05, true),
+    reading(10, '2026-01-10'),
+    reading(11, '2026-01-12'),
+  ]
+  const { observations, upperBounds } = observationsAndEvents(log, 'UTC')
+  const nitrates = observations.filter(({ quantity }) => quantity === 'nitrate')
+  expect(nitrates.map(({ value, belowDetection }) => [value, belowDetection])).toEqual([
+    [20, false],
+    [40, true],
+    [30, true],
+    [10, false],
+    [11, false],
+  ])
+  expect(upperBounds).toEqual([nitrate(40).id, nitrate(30).id])
+})
+
+test('a little nitrite raises nothing, and nitrite of a month ago no longer speaks', () => {
+  const log = [
+    nitriteOn(1, '2026-01-02', 0.1),
+    reading(40, '2026-01-02'),
+    nitriteOn(2, '2026-02-01', 2),
+    reading(30, '2026-03-01'),
+  ]
+  expect(observationsAndEvents(log, 'UTC').upperBounds).toEqual([])
+})
+
+test('what no part of the model takes yet is an event all the same, and is named', () => {
+  const log = [
+    stored({ ...nitrate(1), kind: 'harvest', body: { from: 'refugium', wet_g: 250, text: '' } }),
+    stored({
+      ...nitrate(2),
+      kind: 'rock-added',
+      body: { rock: { kind: 'quarried dry', mass_kg: 5, age_days: 0 }, text: '' },
+    }),
+    stored({
+      ...nitrate(3),
+      kind: 'animals-moved',
+      body: { taxon: 'a snail', count: 2, to: 'sump', text: '' },
+    }),
+    stored({ ...nitrate(4), kind: 'light-change', body: { light_h_per_day: 0, text: '' } }),
+  ]
+  const { events, notUsed } = observationsAndEvents(log, 'UTC')
+  expect(events.map(({ kind }) => kind)).toEqual(['harvest', 'rock added', 'animals moved', 'light change'])
+  expect(notUsed.map(({ entry }) => entry)).toEqual([1, 2, 3].map((number) => nitrate(number).id))
+})
+
+test('animals that were taken out take their bodies with them; of those missing nobody knows', () => {
+  const animals = (number: number, body: Partial<BodyOf<'animals'>>): Stored =>
+    stored({
+      ...nitrate(number),
+      v: 2,
+      kind: 'animals',
+      body: { change: 'died', taxon: 'a snail', count: 2, text: '', ...body },
+    })
+  const log = [
+    animals(1, { change: 'taken out' }),
+    animals(2, { bodyTakenOut: false }),
+    animals(3, { change: 'missing' }),
+  ]
+  const lost = { kind: 'animals lost', taxon: 'a snail', count: 2 }
+  expect(observationsAndEvents(log, 'UTC').events.map(({ day: _, entry: __, ...event }) => event)).toEqual([
+    { ...lost, bodyTakenOut: true },
+    { ...lost, bodyTakenOut: false },
+    lost,
   ])
 })

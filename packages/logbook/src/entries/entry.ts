@@ -1,3 +1,4 @@
+import { isMoment, momentForm } from '../model-day.ts'
 import type { kinds } from './index.ts'
 import { count, name } from './kind.ts'
 import { z } from './schema.ts'
@@ -5,30 +6,34 @@ import { z } from './schema.ts'
 type KindOf = (typeof kinds)[number]
 
 /** What every entry carries, whatever its kind. */
-export const envelope = z.looseObject({
-  /** Made by the client: UUIDv7, or UUIDv5 for an imported value. Identity, not order. */
-  id: z.uuid(),
-  workspace: name,
-  system: name,
-  kind: name,
-  /** Version of the body. */
-  v: count,
-  /**
-   * When it was so, as said: a civil date (precision 'day'), or a civil date and time with offset and
-   * zone such as 2026-03-01T08:10+01:00[Europe/Berlin] (precision 'minute').
-   */
-  at: z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2})?[+-]\d{2}:\d{2}\[[\w/+-]+\])?$/)),
-  precision: z.enum(['day', 'minute']),
-  /** When it was written down, by the clock of the device; never used for order. */
-  madeAt: z.iso.datetime({ offset: true }),
-  by: name,
-  device: name,
-  /** The entry that this one corrects. */
-  replaces: z.exactOptional(z.uuid()),
-  /** Entries made together, such as one import: one undo takes them all back. */
-  batch: z.exactOptional(name),
-  body: z.record(z.string(), z.unknown()),
-})
+export const envelope = z
+  .looseObject({
+    /** Made by the client: UUIDv7, or UUIDv5 for an imported value. Identity, not order. */
+    id: z.uuid(),
+    workspace: name,
+    system: name,
+    kind: name,
+    /** Version of the body. */
+    v: count,
+    /**
+     * When it was so, as said: a civil date (precision 'day'), or a civil date and time with offset and
+     * zone such as 2026-03-01T08:10+01:00[Europe/Berlin] (precision 'minute').
+     */
+    at: z.string().check(z.regex(momentForm, { abort: true }), z.refine(isMoment)),
+    precision: z.enum(['day', 'minute']),
+    /** When it was written down, by the clock of the device; never used for order. */
+    madeAt: z.iso.datetime({ offset: true }),
+    by: name,
+    device: name,
+    /** The entry that this one corrects. */
+    replaces: z.exactOptional(z.uuid()),
+    /** Entries made together, such as one import: one undo takes them all back. */
+    batch: z.exactOptional(name),
+    body: z.record(z.string(), z.unknown()),
+  })
+  .check(
+    z.refine(({ at, precision }) => at.includes('T') === (precision === 'minute'), { path: ['precision'] }),
+  )
 
 /** The parts of an entry that do not depend on its kind. */
 export interface Envelope {

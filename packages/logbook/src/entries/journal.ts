@@ -36,8 +36,10 @@ export function journal(stored: readonly Stored[]): readonly JournalLine[] {
     if (entry.kind === 'retraction') continue
     const by = takenBack.get(entry.id) ?? corrected.get(entry.id)
     const state = takenBack.has(entry.id) ? 'taken back' : by === undefined ? 'holds' : 'corrected'
-    const line = { entry, state, rivals: rivalsOf.get(entry.id) ?? none, says: sayEntry(entry) } as const
-    lines.push(by === undefined ? line : { ...line, by })
+    const [others, says] = [rivalsOf.get(entry.id) ?? none, sayEntry(entry)]
+    lines.push(
+      by === undefined ? { entry, state, rivals: others, says } : { entry, state, by, rivals: others, says },
+    )
   }
   return lines.sort((a, b) => (a.entry.at > b.entry.at ? -1 : a.entry.at < b.entry.at ? 1 : 0))
 }

@@ -67,10 +67,18 @@ test('an unknown kind, a newer version and a wrong body are refused with the rea
   expect(codes).toEqual(['unknown-kind', 'newer-version', 'invalid_type', 'invalid_type'])
 })
 
+const moment = (at: string, precision: string): boolean =>
+  readEntry({ ...sample('note.v1.json'), at, precision }).ok
+
 test('an instant alone is no time of an entry: the zone belongs to it', () => {
-  const note = sample('note.v1.json')
-  expect(readEntry({ ...note, at: '2026-03-01T08:10Z', precision: 'minute' }).ok).toBe(false)
-  expect(readEntry({ ...note, at: '2026-03-01T08:10+01:00[Europe/Berlin]', precision: 'minute' }).ok).toBe(
-    true,
-  )
+  expect(moment('2026-03-01T08:10Z', 'minute')).toBe(false)
+  expect(moment('2026-03-01T08:10+01:00[Europe/Berlin]', 'minute')).toBe(true)
+})
+
+test('a day that the calendar lacks, a zone that nobody knows and a precision that does not fit are refused', () => {
+  expect(moment('2026-02-30', 'day')).toBe(false)
+  expect(moment('2026-03-01T08:10+01:00[Mars/Base]', 'minute')).toBe(false)
+  expect(moment('2026-03-01T24:10+01:00[Europe/Berlin]', 'minute')).toBe(false)
+  expect(moment('2026-03-01', 'minute')).toBe(false)
+  expect(moment('2026-03-01T08:10+01:00[Europe/Berlin]', 'day')).toBe(false)
 })

@@ -29,11 +29,20 @@ function acceptedBy(issue: SchemaIssue): string {
     case 'too_big':
       return `${issue.inclusive ? 'At most' : 'Less than'} ${issue.maximum}.`
     case 'invalid_format':
-      return `A text of the form ${issue.format}.`
+      return fieldOf(issue) ?? `A text of the form ${issue.format}.`
     default:
-      return 'The form is in the schema of the kind.'
+      return fieldOf(issue) ?? 'The form is in the schema of the kind.'
   }
 }
+
+/** What fields with a form of their own hold. */
+const forms: Readonly<Record<string, string>> = {
+  at: 'A date of the calendar, or a date and time with offset and zone, such as 2026-03-01T08:10+01:00[Europe/Berlin].',
+  precision: '"day" for a date, "minute" for a date and time.',
+  timeZone: 'A zone of the IANA list, such as Europe/Berlin or America/Chicago.',
+}
+
+const fieldOf = ({ path }: SchemaIssue): string | undefined => forms[String(path.at(-1))]
 
 function at(value: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(

@@ -2,10 +2,7 @@ import { expect, test } from 'vitest'
 
 import { nitrate } from '../conformance/nitrate.ts'
 import type { Stored } from './entry.ts'
-import { readEntry } from './read-entry.ts'
-import systemSample from './samples/system.v1.json' with { type: 'json' }
 import { rivalCorrections, standing } from './standing.ts'
-import { systemAt } from './system-at.ts'
 
 const id = (number: number): string => nitrate(number).id
 const at = (day: number): string => `2026-02-${String(day).padStart(2, '0')}T08:00:00.000Z`
@@ -59,28 +56,31 @@ test('one undo takes a whole batch back, and undoing the undo brings it back', (
   expect(numbers(standing([...log, tookBack(9, 3, 'entry', id(8))]))).toEqual([1, 2, 3])
 })
 
-const described = (
-  number: number,
-  day: string,
-  knownAt: number,
-  temperature_C: number,
-  replaces?: string,
-): Stored => {
-  const read = readEntry({ ...systemSample, id: id(number), at: day, ...(replaces && { replaces }) })
-  if (!read.ok || read.entry.kind !== 'system') throw new Error('sample not read')
-  const { body } = read.entry
-  return { ...read.entry, body: { ...body, system: { ...body.system, temperature_C } }, knownAt: at(knownAt) }
-}
+test('a retraction counts when it comes before what it takes back, and so does a correction', () => {
+  const undoFirst = [tookBack(9, 1, 'entry', id(1)), said(2, 2, { replaces: id(1) }), said(1, 3), said(3, 4)]
+  expect(numbers(standing(undoFirst))).toEqual([3])
+  expect(numbers(standing([said(2, 1, { replaces: id(1) }), said(1, 2)]))).toEqual([2])
+  expect(
+    numbers(standing([said(3, 1, { replaces: id(2) }), said(2, 2, { replaces: id(1) }), said(1, 3)])),
+  ).toEqual([3])
+})
 
-test('the system of a day is its latest description up to that day, as far as it was known', () => {
+test('an entry of a batch that comes after the batch was taken back is taken back with it', () => {
+  const batch = { batch: 'import-1' }
+  expect(numbers(standing([tookBack(8, 1, 'batch', 'import-1'), said(1, 2, batch), said(3, 3)]))).toEqual([3])
+})
+
+test('an undo of the undo of an undo takes back again', () => {
   const log = [
-    described(1, '2026-01-01', 1, 24),
-    described(2, '2026-03-01', 2, 26),
-    described(3, '2026-01-01', 5, 25, id(1)),
+    said(1, 1),
+    tookBack(7, 2, 'entry', id(1)),
+    tookBack(8, 3, 'entry', id(7)),
+    tookBack(9, 4, 'entry', id(8)),
   ]
-  expect(systemAt(log, '2025-12-31', at(9))).toBeUndefined()
-  expect(systemAt(log, '2026-02-01', at(4))?.temperature_C).toBe(24)
-  expect(systemAt(log, '2026-02-01', at(5))?.temperature_C).toBe(25)
-  expect(systemAt(log, '2026-03-01', at(5))?.temperature_C).toBe(26)
-  expect(systemAt(log, '2026-03-01', at(1))?.temperature_C).toBe(24)
+  expect([2, 3, 4].map((length) => numbers(standing(log.slice(0, length))).length)).toEqual([0, 1, 0])
+})
+
+test('retractions that take back each other take nothing', () => {
+  const log = [said(1, 1), tookBack(7, 2, 'entry', id(8)), tookBack(8, 3, 'entry', id(7)), said(2, 4)]
+  expect(numbers(standing(log))).toEqual([1, 2])
 })

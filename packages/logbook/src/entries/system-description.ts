@@ -1,5 +1,6 @@
 import type { Equipment, System } from '@holdfast/ecosystem'
 
+import { isTimeZone } from '../model-day.ts'
 import { count, name, notNegative, positive, share } from './kind.ts'
 import { z } from './schema.ts'
 
@@ -75,7 +76,7 @@ const equipment: z.ZodMiniType<Equipment> = z.discriminatedUnion('kind', [
 export const systemDescription: z.ZodMiniType<System> = z.object({
   id: name,
   name,
-  timeZone: name,
+  timeZone: name.check(z.refine(isTimeZone)),
   vessels: z
     .array(
       z.object({
