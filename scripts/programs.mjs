@@ -13,6 +13,7 @@ const programs = {
   'server-worker': 'apps/server/src/worker.ts',
   holdfast: 'apps/cli/src/main.ts',
   validate: 'validation/validate.ts',
+  'record-writer': 'validation/record/writer.ts',
   'check-cases': 'validation/check-cases.ts',
   'check-values': 'validation/check-values.ts',
   'check-sheets': 'validation/check-sheets.ts',

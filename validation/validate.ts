@@ -1,14 +1,30 @@
-/** `npm run validate`: our numbers beside programs of others; prints each comparison and one line of counts. */
+/**
+ * `npm run validate`: our numbers beside programs of others, and the record under what may befall it;
+ * prints each check and one line of counts. With `-- --full` the record is killed 200 times and not 20.
+ */
 import type { Check } from './check.ts'
 import { againstCvode } from './cvode.ts'
 import { fuzzQuantities } from './fuzz-quantities.ts'
 import { againstGsw } from './gsw.ts'
+import { checkRecord } from './record/index.ts'
+
+const full = process.argv.includes('--full')
 
 /** One line a comparison with the world outside. */
-const comparisons: readonly (() => readonly Check[])[] = [againstCvode, fuzzQuantities, againstGsw]
+const comparisons: readonly (() => readonly Check[] | Promise<readonly Check[]>)[] = [
+  againstCvode,
+  fuzzQuantities,
+  againstGsw,
+  () => checkRecord({ full }),
+]
 
-const checks = comparisons.flatMap((compare) => compare())
-for (const { name, outcome, says } of checks) console.log(`${outcome.padEnd(7)} ${name}: ${says}`)
+const checks: Check[] = []
+for (const compare of comparisons) {
+  for (const check of await compare()) {
+    console.log(`${check.outcome.padEnd(7)} ${check.name}: ${check.says}`)
+    checks.push(check)
+  }
+}
 const count = (outcome: Check['outcome']): number =>
   checks.filter((check) => check.outcome === outcome).length
 console.log(`${count('passed')} passed, ${count('failed')} failed, ${count('skipped')} skipped`)

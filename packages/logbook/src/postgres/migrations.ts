@@ -43,6 +43,7 @@ async function entriesAttachmentsAndCaches(database: Kysely<Tables>): Promise<vo
       sha256 text COLLATE "C" NOT NULL,
       type text NOT NULL,
       size integer NOT NULL,
+      seal text NOT NULL,
       PRIMARY KEY (workspace, sha256)
     );
     CREATE TABLE holdfast.attachment_bytes (
@@ -54,7 +55,7 @@ async function entriesAttachmentsAndCaches(database: Kysely<Tables>): Promise<vo
     CREATE TABLE holdfast.cache (
       workspace text COLLATE "C" NOT NULL CHECK (workspace <> ''),
       key text COLLATE "C" NOT NULL,
-      document text NOT NULL,
+      document bytea NOT NULL,
       PRIMARY KEY (workspace, key)
     );
     GRANT USAGE ON SCHEMA holdfast TO holdfast_keeper;

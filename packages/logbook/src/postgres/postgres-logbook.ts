@@ -1,6 +1,8 @@
 import type { Kysely, Transaction } from 'kysely'
 
 import type { Appended, Attachment, Clock, Logbook, Sent } from '../logbook.ts'
+import { attachmentOf } from '../storage/attachment-row.ts'
+import { cachedDocument } from '../storage/cached-bytes.ts'
 import { damagedAttachment } from '../storage/damaged-attachment.ts'
 import { keptOf, storedOf } from '../storage/entry-row.ts'
 import { inParts, LogQueries } from '../storage/log-queries.ts'
@@ -71,7 +73,7 @@ export function postgresLogbook(database: Kysely<Tables>, workspace: string, clo
         await insert.onConflict((conflict) => conflict.doNothing()).execute()
         await log.attach(attached).execute()
         const [found] = await log.attachments(sha256).execute()
-        return found
+        return attachmentOf(found)
       })
     },
     attachment(name) {
@@ -83,14 +85,17 @@ export function postgresLogbook(database: Kysely<Tables>, workspace: string, clo
         const { bytes } = await ofName.executeTakeFirstOrThrow()
         if (sha256(bytes) !== name)
           throw damagedAttachment(name, 'its bytes are not those that were attached')
-        return { ...found, bytes: new Uint8Array(bytes) }
+        return { ...attachmentOf(found), bytes: new Uint8Array(bytes) }
       })
     },
     attachments() {
-      return reading((log) => log.attachments().execute())
+      return reading(async (log) => (await log.attachments().execute()).map(attachmentOf))
     },
     cached(key) {
-      return reading(async (log) => (await log.cached(key).execute())[0]?.document)
+      return reading(async (log) => {
+        const [found] = await log.cached(key).execute()
+        return found && cachedDocument(found.document)
+      })
     },
     async cache(key, document) {
       await writing((log) => log.cache(key, document).execute())

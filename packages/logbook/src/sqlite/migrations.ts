@@ -74,12 +74,13 @@ function sealsAttachmentsAndCaches(database: Database.Database): void {
       sha256 TEXT NOT NULL,
       type TEXT NOT NULL,
       size INTEGER NOT NULL,
+      seal TEXT NOT NULL,
       PRIMARY KEY (workspace, sha256)
     ) STRICT, WITHOUT ROWID;
     CREATE TABLE cache (
       workspace TEXT NOT NULL,
       key TEXT NOT NULL,
-      document TEXT NOT NULL,
+      document BLOB NOT NULL,
       PRIMARY KEY (workspace, key)
     ) STRICT, WITHOUT ROWID;`)
 }

@@ -2,6 +2,8 @@ import Database from 'libsql'
 
 import { type Issue, Refused } from '../issue.ts'
 import type { Appended, Attachment, Clock, Logbook, Sent } from '../logbook.ts'
+import { attachmentOf } from '../storage/attachment-row.ts'
+import { cachedDocument } from '../storage/cached-bytes.ts'
 import { keptOf, storedOf } from '../storage/entry-row.ts'
 import { inParts, LogQueries, type Query } from '../storage/log-queries.ts'
 import { pageOf } from '../storage/page.ts'
@@ -70,18 +72,19 @@ export function sqliteLogbook(file: OpenFile, workspace: string, clock: Clock): 
       orRefuse(notWritten, () => files.put(attached.sha256, bytes))
       return writing(() => {
         rows(log.attach(attached))
-        return rows(log.attachments(attached.sha256))[0]
+        return attachmentOf(rows(log.attachments(attached.sha256))[0])
       })
     },
     async attachment(name) {
       const [found] = reading(() => rows(log.attachments(name)))
-      return found && { ...found, bytes: files.get(found.sha256) }
+      return found && { ...attachmentOf(found), bytes: files.get(found.sha256) }
     },
     async attachments() {
-      return reading(() => rows(log.attachments()))
+      return reading(() => rows(log.attachments())).map(attachmentOf)
     },
     async cached(key) {
-      return reading(() => rows(log.cached(key))[0]?.document)
+      const [found] = reading(() => rows(log.cached(key)))
+      return found && cachedDocument(found.document)
     },
     async cache(key, document) {
       writing(() => rows(log.cache(key, document)))

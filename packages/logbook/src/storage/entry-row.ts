@@ -2,7 +2,7 @@ import type { Stored } from '../entries/entry.ts'
 import { readEntry } from '../entries/read-entry.ts'
 import { Refused } from '../issue.ts'
 import type { Kept, Sent } from '../logbook.ts'
-import { sha256 } from './sha256.ts'
+import { sealOf } from './seal.ts'
 import type { EntryRow } from './tables.ts'
 
 /** The row of an entry that comes now. */
@@ -10,21 +10,12 @@ export function rowOf(entry: Sent, receipt: number, known_at: string): EntryRow 
   const { workspace, id, system, kind, at, replaces = null } = entry
   const row = { workspace, id, receipt, system, kind, day: at.slice(0, 10), known_at, replaces }
   const whole = { ...row, document: JSON.stringify(entry) }
-  return { ...whole, seal: sealOf(whole) }
-}
-
-/**
- * The seal of a row. An engine's own check reads the structure of its pages and not what is written in
- * them: a changed byte in a document would be another reading. Measured on 100,000 rows: 0.2 s.
- */
-export function sealOf(row: Omit<EntryRow, 'seal'>): string {
-  const { workspace, id, receipt, system, kind, day, known_at, replaces, document } = row
-  return sha256([workspace, id, receipt, system, kind, day, known_at, replaces, document].join('\n'))
+  return { ...whole, seal: sealOf('entry', whole) }
 }
 
 /** The entry as it was sent. @throws Refused when the row is not as it was written */
 export function keptOf(row: EntryRow): Kept {
-  if (sealOf(row) !== row.seal) {
+  if (sealOf('entry', row) !== row.seal) {
     throw new Refused([
       {
         code: 'damaged-entry',

@@ -1,8 +1,10 @@
 import type { Compilable, Kysely, SelectQueryBuilder } from 'kysely'
 
 import type { Attachment, Span } from '../logbook.ts'
+import { attachmentRowOf } from './attachment-row.ts'
+import { cachedBytes } from './cached-bytes.ts'
 import { markOf } from './page.ts'
-import type { EntryRow, Tables } from './tables.ts'
+import type { AttachmentRow, CacheRow, EntryRow, Tables } from './tables.ts'
 
 type Entries = SelectQueryBuilder<Tables, 'entry', EntryRow>
 
@@ -66,24 +68,24 @@ export class LogQueries {
   }
 
   /** One attachment, or all of them by name. */
-  attachments(sha256?: string): Query<Attachment> {
-    const all = this.#on.selectFrom('attachment').where('workspace', '=', this.#workspace)
-    const some = sha256 === undefined ? all : all.where('sha256', '=', sha256)
-    return some.select(['sha256', 'type', 'size']).orderBy('sha256')
+  attachments(sha256?: string): Query<AttachmentRow> {
+    const all = this.#on.selectFrom('attachment').selectAll().where('workspace', '=', this.#workspace)
+    return (sha256 === undefined ? all : all.where('sha256', '=', sha256)).orderBy('sha256')
   }
 
   /** Keeps the first of those with one name. */
   attach(attachment: Attachment): Query<unknown> {
-    const insert = this.#on.insertInto('attachment').values({ ...attachment, workspace: this.#workspace })
+    const insert = this.#on.insertInto('attachment').values(attachmentRowOf(attachment, this.#workspace))
     return insert.onConflict((conflict) => conflict.doNothing())
   }
 
-  cached(key: string): Query<{ readonly document: string }> {
+  cached(key: string): Query<Pick<CacheRow, 'document'>> {
     const ofKey = this.#on.selectFrom('cache').where('workspace', '=', this.#workspace).where('key', '=', key)
     return ofKey.select('document')
   }
 
-  cache(key: string, document: string): Query<unknown> {
+  cache(key: string, text: string): Query<unknown> {
+    const document = cachedBytes(text)
     const insert = this.#on.insertInto('cache').values({ workspace: this.#workspace, key, document })
     return insert.onConflict((conflict) => conflict.columns(['workspace', 'key']).doUpdateSet({ document }))
   }

@@ -3,9 +3,8 @@ import type { Attachment } from '../logbook.ts'
 /** The tables that both engines have; each adapter's migrations make them. */
 export interface Tables {
   readonly entry: EntryRow
-  /** Where the bytes lie is the adapter's. */
-  readonly attachment: Attachment & { readonly workspace: string }
-  readonly cache: { readonly workspace: string; readonly key: string; readonly document: string }
+  readonly attachment: AttachmentRow
+  readonly cache: CacheRow
 }
 
 /** An entry as it is stored. All but the document is taken out of it for the sake of searching. */
@@ -24,4 +23,19 @@ export interface EntryRow {
   readonly document: string
   /** SHA-256 of all the above; see `sealOf`. */
   readonly seal: string
+}
+
+/** A file kept beside the entries; where its bytes lie is the adapter's. */
+export interface AttachmentRow extends Attachment {
+  readonly workspace: string
+  /** SHA-256 of all the above; see `sealOf`. */
+  readonly seal: string
+}
+
+/** Something that may be forgotten. */
+export interface CacheRow {
+  readonly workspace: string
+  readonly key: string
+  /** Its SHA-256, then the document in UTF-8; see `cachedBytes`. Each driver has its own sort of bytes. */
+  readonly document: Uint8Array | ArrayBuffer
 }

@@ -5,11 +5,14 @@ import { chown, mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { setTimeout as pause } from 'node:timers/promises'
 import { promisify } from 'node:util'
 import pg from 'pg'
 
 /** A database server of a test's own, in a folder of the system's temporary one. */
 export interface PostgresServer {
+  /** The process that starts the others of the server. */
+  readonly pid: number | undefined
   /** Makes an empty database and gives its address. */
   newDatabase(): Promise<string>
   /** Ends every process of the server at once, as a power cut would. */
@@ -33,8 +36,14 @@ export async function postgresServer(binaries: string): Promise<PostgresServer> 
   await promisify(execFile)(join(binaries, 'initdb'), [...make, '--no-sync'], { ...as, cwd: folder })
   const port = await freePort()
   let server = await running(binaries, folder, port)
+  // A test that ends badly leaves no server behind.
+  const end = (): boolean => server.kill('SIGQUIT')
+  process.once('exit', end)
   const address = (database: string): string => `postgres://keeper@127.0.0.1:${port}/${database}`
   return {
+    get pid() {
+      return server.pid
+    },
     async newDatabase() {
       const name = `log_${randomUUID().replaceAll('-', '')}`
       const client = new pg.Client(address('postgres'))
@@ -45,18 +54,22 @@ export async function postgresServer(binaries: string): Promise<PostgresServer> 
     },
     async kill() {
       const ended = once(server, 'exit')
+      // Halted, it starts no more processes while they are counted.
+      server.kill('SIGSTOP')
       const children = await childrenOf(server)
       server.kill('SIGKILL')
       for (const child of children) killIfThere(child)
       await ended
+      while ((await Promise.all(children.map(isRunning))).includes(true)) await pause(5)
     },
     async start() {
       server = await running(binaries, folder, port)
     },
     async remove() {
+      process.off('exit', end)
       if (server.exitCode === null && server.signalCode === null) {
         const ended = once(server, 'exit')
-        server.kill('SIGQUIT')
+        end()
         await ended
       }
       await rm(folder, { recursive: true })
@@ -71,7 +84,6 @@ async function running(binaries: string, folder: string, port: number): Promise<
   const options = ['-D', join(folder, 'data'), '-p', String(port), ...named]
   const stdio = ['ignore', 'ignore', 'pipe'] as const
   const child = spawn(join(binaries, 'postgres'), options, { ...as, cwd: folder, stdio: [...stdio] })
-  process.once('exit', () => child.kill('SIGQUIT'))
   let said = ''
   await new Promise<void>((resolve, reject) => {
     child.stderr?.on('data', (part) => {
@@ -99,14 +111,22 @@ async function childrenOf({ pid }: ChildProcess): Promise<readonly number[]> {
   const parents = await Promise.all(
     names
       .filter((name) => /^\d+$/.test(name))
-      .map(async (name) => {
-        const stat = await readFile(`/proc/${name}/stat`, 'utf8').catch(() => '')
-        // The name of the program, which stands in brackets before, may hold blanks.
-        const parent = Number(stat.slice(stat.lastIndexOf(')') + 2).split(' ')[1])
-        return { child: Number(name), parent }
-      }),
+      .map(async (name) => ({ child: Number(name), parent: Number((await statusOf(name))[1]) })),
   )
   return parents.filter(({ parent }) => parent === pid).map(({ child }) => child)
+}
+
+/** State and parent of a process, by Linux; empty where there is none. */
+async function statusOf(pid: number | string): Promise<readonly string[]> {
+  const stat = await readFile(`/proc/${pid}/stat`, 'utf8').catch(() => '')
+  // The name of the program, which stands in brackets before, may hold blanks.
+  return stat === '' ? [] : stat.slice(stat.lastIndexOf(')') + 2).split(' ')
+}
+
+/** Whether a process still holds what it held; a dead one that nobody has asked after does not. */
+async function isRunning(pid: number): Promise<boolean> {
+  const [state] = await statusOf(pid)
+  return state !== undefined && state !== 'Z' && state !== 'X'
 }
 
 function killIfThere(pid: number): void {
