@@ -11,12 +11,12 @@ import {
 } from '@holdfast/logbook'
 import { isExport } from '@holdfast/logbook/export'
 import { bytesOf } from '../bytes-of.ts'
-import { writer } from '../new-entry.ts'
 import { chooseSystem, type Where, withLog } from '../open-log.ts'
 import { refuse } from '../refuse.ts'
 import { mustAnswer, questionsInWords, sheetInWords } from '../sheet-words.ts'
 import { table } from '../table.ts'
 import type { Terminal } from '../terminal.ts'
+import { writer } from '../writer.ts'
 import { importExport } from './import-export.ts'
 
 export interface ImportOptions extends Where {

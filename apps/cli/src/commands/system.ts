@@ -1,10 +1,10 @@
 import type { System } from '@holdfast/ecosystem'
-import { dateOf, Refused, readSystemFile } from '@holdfast/logbook'
+import { composeEntry, dateOf, Refused, readSystemFile } from '@holdfast/logbook'
 import { bytesOf } from '../bytes-of.ts'
-import { newEntry } from '../new-entry.ts'
 import { allSystems, chooseSystem, type Where, withLog } from '../open-log.ts'
 import { table } from '../table.ts'
 import type { Terminal } from '../terminal.ts'
+import { writer } from '../writer.ts'
 
 /** Stores a description; it holds from a day on, today where none is said. */
 export async function systemAdd(
@@ -21,7 +21,9 @@ export async function systemAdd(
   const body = { tells, document: { ...document }, system } as const
   await withLog(options, async (logbook) => {
     const known = (await logbook.systems()).includes(system.id)
-    await logbook.append([newEntry(logbook, { system: system.id, kind: 'system', at, body }, now)])
+    const { workspace } = logbook
+    const about = { workspace, system: system.id, kind: 'system', at, precision: 'day', body } as const
+    await logbook.append([composeEntry({ ...about, ...writer }, now)])
     terminal.out(
       options.json
         ? JSON.stringify({ system: system.id, from: at, was_known: known })

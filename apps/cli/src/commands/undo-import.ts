@@ -1,8 +1,8 @@
-import { standing } from '@holdfast/logbook'
-import { newEntry } from '../new-entry.ts'
+import { composeEntry, standing } from '@holdfast/logbook'
 import { type Where, withLog } from '../open-log.ts'
 import { refuse } from '../refuse.ts'
 import type { Terminal } from '../terminal.ts'
+import { writer } from '../writer.ts'
 
 /** Takes an import back as a whole; nothing is deleted, and the sheet can be imported again. */
 export async function undoImport(
@@ -23,8 +23,18 @@ export async function undoImport(
     const now = new Date()
     const at = now.toISOString().slice(0, 10)
     const body = { of: 'batch', id: batch } as const
-    if (before > 0)
-      await logbook.append([newEntry(logbook, { system: first.system, kind: 'retraction', at, body }, now)])
+    if (before > 0) {
+      const { workspace } = logbook
+      const about = {
+        workspace,
+        system: first.system,
+        kind: 'retraction',
+        at,
+        precision: 'day',
+        body,
+      } as const
+      await logbook.append([composeEntry({ ...about, ...writer }, now)])
+    }
     const words = before > 0 ? `Took back ${before} entries of ${batch}.` : `${batch} was taken back before.`
     terminal.out(options.json ? JSON.stringify({ batch, taken_back: before }) : words)
   })
