@@ -54,18 +54,20 @@ test('all of the log but its words reaches the model', () => {
   expect(events).toHaveLength(26 + 1 + 2 * 2 + 2 + 5 + countOf('feeding'))
 })
 
-test('the spreadsheet asks nothing, and holds what a careful reader doubts', () => {
+test('the spreadsheet has nothing that waits for an answer, and holds what a careful reader doubts', () => {
   const sheet = readSheet(new TextEncoder().encode(fileOf('tests.csv')), 'tests.csv')
-  expect(sheet.questions).toEqual([])
+  expect(sheet.questions.filter(({ waiting }) => waiting > 0)).toEqual([])
   expect(sheet.issues).toEqual([])
   const phosphate = sheet.readings.filter(({ quantity }) => quantity === 'phosphate')
   expect(phosphate.some(({ belowDetection, value }) => belowDetection && value === 0.03)).toBe(true)
   const slip = phosphate.find(({ date }) => date === '2026-02-15')
   const before = phosphate.find(({ date }) => date === '2026-02-08')
   expect(slip?.value ?? 0).toBeGreaterThan(4 * (before?.value ?? 1))
+  expect(slip).toMatchObject({ suspect: true, likely: 0.06 })
   const typed = phosphate.filter(({ date }) => date === '2026-09-13').map(({ text }) => text)
   expect(typed).toHaveLength(2)
   expect(new Set(typed).size).toBe(1)
+  expect(sheet.odd.filter(({ why }) => why.startsWith('the row repeats'))).toHaveLength(3)
 })
 
 test('the year is one that a keeper could have had', () => {

@@ -16,7 +16,7 @@ const programs = {
   'record-writer': 'validation/record/writer.ts',
   'check-cases': 'validation/check-cases.ts',
   'check-values': 'validation/check-values.ts',
-  'check-sheets': 'validation/check-sheets.ts',
+  'check-imports': 'validation/check-imports.ts',
   bench: 'bench/bench.ts',
   'make-example': 'examples/make-example.ts',
   screenshots: 'apps/web/screenshots/screenshots.ts',

@@ -133,7 +133,7 @@ function canonicalName(written: string): string {
     .replace(/\s*\/\s*/, '/')
     .replace(/\s+/g, ' ')
     .trim()
-  if (/^(?:°\s?)?(?:d?kh|dh)$/.test(plain)) return 'dKH'
+  if (/^(?:(?:°\s?)?(?:d?kh|dh)|°\s?d)$/.test(plain)) return 'dKH'
   const charges = /^(?:meq|mval|meqv)\/(l|kg)$/.exec(plain)
   if (charges !== null) return charges[1] === 'l' ? 'meq/L' : 'meq/kg'
   const found = /^(ppm|mg\/l|mmol\/l|[uµ]mol\/kg)(?: (caco3|calcium carbonate|hco3-?|bicarbonate))?$/.exec(

@@ -20,7 +20,7 @@ export {
 } from './measures.ts'
 export * from './micromolar.ts'
 export { molarMass, type Substance } from './molar-masses.ts'
-export type { NumberStyle } from './number-text.ts'
+export { type Figure, type NumberStyle, readFigure } from './number-text.ts'
 export { parseUnit, readUnit, UnitError } from './parse-unit.ts'
 export {
   isQuantityName,

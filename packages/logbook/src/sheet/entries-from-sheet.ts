@@ -23,6 +23,8 @@ export interface ImportInto {
   readonly batch: string
   /** Cells that the keeper left out in the preview, such as B7. */
   readonly leftOut?: readonly string[]
+  /** Where the sheet tells tanks apart: the system of each. */
+  readonly tanks?: Readonly<Record<string, string>>
 }
 
 /** What an import would do: the preview shows it, the import stores `entries`. */
@@ -35,6 +37,8 @@ export interface SheetEntries {
   readonly mended: readonly Mended[]
   /** Cells that the keeper took back one by one after an earlier import; they stay out. */
   readonly takenBack: readonly string[]
+  /** Tanks of the sheet without a system: nothing of theirs is taken. */
+  readonly unplaced: readonly string[]
 }
 
 export interface Mended {
@@ -48,6 +52,7 @@ export interface Mended {
 /** Something of the sheet on its way to become an entry. */
 interface Draft {
   readonly cell: string
+  readonly tank?: string
   readonly date: string
   readonly time?: string
   /** What makes it the same in two files: quantity, value and unit; the place in the file does not count. */
@@ -68,34 +73,43 @@ type Content = { [K in Imported]: { readonly kind: K; readonly body: BodyOf<K> }
 export function entriesFromSheet(sheet: Sheet, into: ImportInto, stored: readonly Stored[]): SheetEntries {
   const before = new ImportedBefore(stored)
   const leftOut = new Set(into.leftOut)
-  const drafts = [...sheet.readings.map(ofReading), ...sheet.notes.flatMap(ofNote)].filter(
-    ({ cell }) => !leftOut.has(cell),
-  )
+  const drafts = [...sheet.readings.map(ofReading), ...sheet.notes.flatMap(ofNote)].flatMap((draft) => {
+    const system = draft.tank === undefined ? into.system : into.tanks?.[draft.tank]
+    return system === undefined || leftOut.has(draft.cell) ? [] : [{ draft, system }]
+  })
+  const unplaced = sheet.tanks.filter((tank) => into.tanks?.[tank] === undefined)
   const counts = new Map<string, number>()
-  const dated = drafts.map((draft) => {
-    const same = [into.system, draft.content.kind, draft.date, ...draft.identity]
+  const dated = drafts.map(({ draft, system }) => {
+    const same = [system, draft.content.kind, draft.date, ...draft.identity]
     const key = canonicalize(same) ?? ''
     const count = (counts.get(key) ?? 0) + 1
     counts.set(key, count)
     return {
       draft,
+      system,
       idAgain: (again: number) => idOf([...same, count, ...(again > 0 ? ['again', again] : [])]),
     }
   })
-  const found = dated.map(({ draft, idAgain }) => ({ draft, ...before.find(idAgain) }))
+  const found = dated.map(({ draft, system, idAgain }) => ({ draft, system, ...before.find(idAgain) }))
   before.claim(found.filter(({ state }) => state === 'already').map(({ standsAs }) => standsAs))
   const entries: Entry[] = []
   const mended: Mended[] = []
-  for (const { draft, state, id } of found) {
+  for (const { draft, system, state, id } of found) {
     if (state !== 'new') continue
     const was =
-      draft.content.kind === 'reading' ? before.mendedBy(draft.date, draft.content.body.quantity) : undefined
+      draft.content.kind === 'reading'
+        ? before.mendedBy(system, draft.date, draft.content.body.quantity)
+        : undefined
     if (was !== undefined) mended.push(wasNow(draft, was))
-    entries.push({ ...envelope(into, draft, id), ...(was && { replaces: was.id }), ...draft.content })
+    entries.push({
+      ...envelope({ ...into, system }, draft, id),
+      ...(was && { replaces: was.id }),
+      ...draft.content,
+    })
   }
   const cellsThat = (state: string): string[] =>
     found.filter((one) => one.state === state).map(({ draft }) => draft.cell)
-  return { entries, already: cellsThat('already'), mended, takenBack: cellsThat('taken back') }
+  return { entries, already: cellsThat('already'), mended, takenBack: cellsThat('taken back'), unplaced }
 }
 
 const idOf = (parts: readonly unknown[]): string => v5(canonicalize(parts) ?? '', namespace)
@@ -118,22 +132,43 @@ function envelope(into: ImportInto, { date, time }: Draft, id: string): Envelope
 }
 
 function ofReading(reading: SheetReading): Draft {
-  const { cell, date, time, zeroAsWritten, interval, ...said } = reading
+  const { cell, date, time, tank, quantity, half, interval } = reading
   // A zero without a limit says only that nothing was detected; 0 stored as a limit would bias the fit.
-  const value = zeroAsWritten ? null : said.value
-  const body = { ...said, value, ...(interval && { interval: [...interval] as [number, number] }) }
-  const sign = said.belowDetection ? '<' : said.aboveRange ? '>' : '='
-  const identity = [
-    said.quantity,
-    sign,
-    value === null ? null : value.toPrecision(6),
-    readQuantities[said.quantity],
-  ]
-  return { cell, date, ...(time !== undefined && { time }), identity, content: { kind: 'reading', body } }
+  const value = reading.zeroAsWritten ? null : reading.value
+  const { belowDetection, aboveRange, approximate, text, unit, form, kit } = reading
+  const words = [half && (half === 'am' ? 'morning' : 'evening'), reading.remark].filter(Boolean).join('; ')
+  const body = {
+    quantity,
+    text,
+    ...(unit !== undefined && { unit }),
+    ...(form !== undefined && { form }),
+    ...(kit !== undefined && { kit }),
+    ...(words !== '' && { remark: words }),
+    value,
+    belowDetection,
+    ...(aboveRange && { aboveRange }),
+    ...(approximate && { approximate }),
+    ...(interval && { interval: [...interval] as [number, number] }),
+  }
+  const sign = belowDetection ? '<' : aboveRange ? '>' : '='
+  const identity = [quantity, sign, value === null ? null : value.toPrecision(6), readQuantities[quantity]]
+  return { ...place({ cell, date, time, tank }), identity, content: { kind: 'reading', body } }
 }
 
-function ofNote({ cell, date, time, text, events }: SheetNote): Draft[] {
-  const when = { cell, date, ...(time !== undefined && { time }) }
+function place({
+  cell,
+  date,
+  time,
+  tank,
+}: Record<'time' | 'tank', string | undefined> & Record<'cell' | 'date', string>): Pick<
+  Draft,
+  'cell' | 'date' | 'time' | 'tank'
+> {
+  return { cell, date, ...(time !== undefined && { time }), ...(tank !== undefined && { tank }) }
+}
+
+function ofNote({ cell, date, time, tank, text, events }: SheetNote): Draft[] {
+  const when = place({ cell, date, time, tank })
   const drafts: Draft[] = [{ ...when, identity: [text], content: { kind: 'note', body: { text } } }]
   for (const event of events) {
     if (event.kind === 'water-change') {

@@ -50,10 +50,11 @@ export class ImportedBefore {
   }
 
   /** The reading of an earlier import on that day that the sheet no longer says; each is given once. */
-  mendedBy(date: string, quantity: ReadQuantity): EntryOf<'reading'> | undefined {
+  mendedBy(system: string, date: string, quantity: ReadQuantity): EntryOf<'reading'> | undefined {
     for (const entry of this.#standing.values()) {
       if (entry.kind !== 'reading' || entry.batch === undefined || this.#claimed.has(entry.id)) continue
-      if (entry.body.quantity !== quantity || entry.at.slice(0, 10) !== date) continue
+      if (entry.system !== system || entry.body.quantity !== quantity || entry.at.slice(0, 10) !== date)
+        continue
       this.#claimed.add(entry.id)
       return entry
     }

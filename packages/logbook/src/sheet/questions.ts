@@ -1,46 +1,84 @@
-import type { Missing } from './measure.ts'
-import type { Answers, SheetQuestion } from './sheet.ts'
-import type { WrittenCell } from './written-cells.ts'
+import type { Answers, QuestionTopic, SheetQuestion } from './sheet.ts'
 
-/** Gathers what a sheet leaves open, one question a topic and column, with the cells that wait for it. */
+/** What a question is about: the key of its answer, and the words for its place. */
+export interface Asked {
+  readonly key: string
+  readonly where: string
+}
+
+/** Gathers what a sheet leaves open: one question a topic and key, with the cells that it is about. */
 export class Questions {
   readonly #answers: Answers
-  readonly #asked = new Map<string, SheetQuestion>()
+  readonly #asked = new Map<
+    string,
+    {
+      readonly question: Omit<SheetQuestion, 'cells' | 'waiting'>
+      readonly must: boolean
+      readonly cells: Set<string>
+    }
+  >()
 
   constructor(answers: Answers) {
     this.#answers = answers
   }
 
-  /** The answers that bear on a cell, by topic. */
-  answersFor({ key }: WrittenCell): Answers {
-    const own = Object.entries(this.#answers).filter(([id]) => id.slice(id.indexOf(':') + 1) === key)
-    return Object.fromEntries(own.map(([id, answer]) => [id.slice(0, id.indexOf(':')), answer]))
+  /** The answer to a question, without asking it. */
+  answer(topic: QuestionTopic, key: string): string | undefined {
+    return this.#answers[`${topic}:${key}`]
   }
 
-  /** Asks what is missing, unless it was answered; each asking is one cell that waits. */
-  ask(cell: WrittenCell, missing: readonly Missing[]): void {
-    for (const one of missing) {
-      if (one.options.includes(this.answersFor(cell)[one.topic])) continue
-      this.#add(cell, one, 1)
-    }
+  /**
+   * Asks something on which cells wait, unless it was answered.
+   *
+   * @param options  empty where any figure is an answer
+   * @returns the answer, where it is one of the options
+   */
+  choose(
+    { key, where }: Asked,
+    topic: QuestionTopic,
+    question: string,
+    options: readonly string[],
+    cells: readonly string[],
+    likely?: string,
+  ): string | undefined {
+    const id = `${topic}:${key}`
+    const answer = this.#answers[id]
+    if (answer !== undefined && (options.length === 0 ? isFigure(answer) : options.includes(answer)))
+      return answer
+    this.#ask({ id, topic, where, question, options, ...(likely !== undefined && { likely }) }, cells, true)
+    return undefined
   }
 
-  /** The limit that the keeper gave for cells that say only "not detected", in the unit of the column. */
-  limit(cell: WrittenCell): number | undefined {
-    const answer = Number((this.answersFor(cell).limit ?? '').replace(',', '.'))
-    if (answer > 0) return answer
-    const question = `"${cell.text}" means not detected: below which value, in the unit of the column?`
-    this.#add(cell, { topic: 'limit', question, options: [] }, 0)
+  /** As `choose`, where the cells are taken as they are until it is answered. */
+  offer(
+    { key, where }: Asked,
+    topic: QuestionTopic,
+    question: string,
+    options: readonly string[],
+    cells: readonly string[],
+    likely?: string,
+  ): string | undefined {
+    const id = `${topic}:${key}`
+    const answer = this.#answers[id]
+    if (answer !== undefined && (options.length === 0 ? isFigure(answer) : options.includes(answer)))
+      return answer
+    this.#ask({ id, topic, where, question, options, ...(likely !== undefined && { likely }) }, cells, false)
     return undefined
   }
 
   asked(): readonly SheetQuestion[] {
-    return [...this.#asked.values()]
+    return [...this.#asked.values()].map(({ question, must, cells }) => ({
+      ...question,
+      cells: [...cells],
+      waiting: must ? cells.size : 0,
+    }))
   }
 
-  #add({ key, where }: WrittenCell, missing: Missing, waiting: number): void {
-    const id = `${missing.topic}:${key}`
-    const before = this.#asked.get(id)?.waiting ?? 0
-    this.#asked.set(id, { id, where, ...missing, waiting: before + waiting })
+  #ask(question: Omit<SheetQuestion, 'cells' | 'waiting'>, cells: readonly string[], must: boolean): void {
+    const known = this.#asked.get(question.id)
+    if (known === undefined) this.#asked.set(question.id, { question, must, cells: new Set(cells) })
+    else for (const cell of cells) known.cells.add(cell)
   }
 }
+
+const isFigure = (answer: string): boolean => Number(answer.replace(',', '.')) > 0

@@ -53,13 +53,13 @@ test('nitrate without a form is asked and not stored until it is answered', () =
 test('each column of missing form, unit or reference is asked by itself', () => {
   const sheet = read('Date,Phosphate,Alk,SG,Temp\n2026-01-04,0.1,8,1.026,26\n')
   expect(asked(sheet)).toEqual([
-    ['phosphate-form:B', 1],
     ['unit:B', 1],
+    ['phosphate-form:B', 1],
     ['unit:C', 1],
     ['sg-reference:D', 1],
-    ['unit:E', 1],
   ])
-  expect(sheet.readings).toEqual([])
+  // no sea water that holds life is at 26 °F
+  expect(values(sheet)).toEqual([['temperature', 26]])
 })
 
 test('alkalinity comes out the same in each of its units', () => {
@@ -117,8 +117,9 @@ test('a range, an end of scale and an estimate keep what they are', () => {
 
 test('nothing is dropped in silence: unknown columns, wrong dates and words are listed', () => {
   const sheet = read('Date,NO3 (mg/L),Mood\n2026-02-30,5,\n,6,\n2026-03-01,twelve,good\n2026-03-02,5,\n')
-  expect(sheet.odd.map(({ cell }) => cell).sort()).toEqual(['B2', 'B3', 'B4', 'C4'])
+  expect(sheet.odd.map(({ cell }) => cell).sort()).toEqual(['A2', 'B2', 'B3', 'B4'])
   expect(values(sheet)).toEqual([['nitrate', 5]])
+  expect(sheet.notes.map(({ text }) => text)).toEqual(['Mood: good'])
 })
 
 test('a figure that sea water cannot have is taken as written and pointed out', () => {
@@ -134,8 +135,8 @@ test('gallons are asked, litres are taken, and the note is kept whole', () => {
   const text =
     'Date,NO3 (mg/L),Notes\n2026-03-01,5,10 gal water change\n2026-03-02,5,"WW 50 l, Pumpe sauber"\n'
   expect(read(text).notes.map(({ events }) => events)).toEqual([[], [{ kind: 'water-change', volume_L: 50 }]])
-  expect(asked(read(text))).toEqual([['gallon:C', 1]])
-  const [note] = read(text, { 'gallon:C': 'US (3.785 L)' }).notes
+  expect(asked(read(text))).toEqual([['gallon:notes', 1]])
+  const [note] = read(text, { 'gallon:notes': 'US (3.785 L)' }).notes
   expect(note).toMatchObject({
     text: '10 gal water change',
     events: [{ volume_L: expect.closeTo(37.8541, 4) }],

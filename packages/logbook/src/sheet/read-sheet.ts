@@ -1,115 +1,171 @@
-import type { Issue } from '../issue.ts'
-import { decode } from './decode.ts'
-import { findHeaderRow, type HeaderRow } from './header-row.ts'
-import { type DateOrder, dateOrder, looksLikeDate } from './read-date.ts'
-import type { Answers, Sheet, SheetColumn, SheetQuestion } from './sheet.ts'
-import { columnLetter, type Table, tableOf } from './table.ts'
-import { takeCells } from './take-cells.ts'
-import { longCells, wideCells } from './written-cells.ts'
+import { aroundEach, shapeOf } from './around.ts'
+import type { Book, Grid } from './book/book.ts'
+import { columnLetter } from './book/cell-name.ts'
+import { readBook } from './book/read-book.ts'
+import { Account, asWritten } from './cells/account.ts'
+import { decimalSign } from './cells/figure-text.ts'
+import { gather } from './cells/gather.ts'
+import { readingOf, takeValues } from './cells/take-values.ts'
+import { withoutReckoned } from './checks/formulas.ts'
+import { kitChanges } from './checks/kit-changes.ts'
+import { lostPoints } from './checks/lost-points.ts'
+import { withoutTwins } from './checks/twin-columns.ts'
+import { unitSlips } from './checks/unit-slips.ts'
+import { resolveDates } from './dates/resolve-dates.ts'
+import { readNotes, takeNotes } from './notes/take-notes.ts'
+import { Questions } from './questions.ts'
+import { nothingFound, refusal } from './refusals.ts'
+import type { Answers, Sheet, SheetColumn } from './sheet.ts'
+import { findTables } from './table/find-tables.ts'
+import type { Table } from './table/table.ts'
+import { filled, type View } from './table/view.ts'
 
 /**
- * Reads a sheet of text (comma, semicolon, tab or bar between fields) as a careful person would: what it
- * says, what must be asked, what is odd. The one parser for preview and import; pure, and the same under
- * every locale.
+ * Reads a sheet (text with commas, semicolons, tabs or bars, or a workbook) as a careful person would: what
+ * it says, what must be asked, what is odd. The one parser for preview and import; pure, and the same under
+ * every locale and zone.
  *
  * @param answers  to questions of an earlier reading of the same sheet
  */
 export function readSheet(bytes: Uint8Array, fileName: string, answers: Answers = {}): Sheet {
-  const decoded = decode(bytes)
-  if (!decoded.ok) return nothing(fileName, notText(fileName, decoded.code, decoded.looksLike))
-  const { encoding, text } = decoded
-  const table = tableOf(text)
-  if (table === undefined) return { ...nothing(fileName, noColumns(fileName)), encoding }
-  const found = findHeaderRow(table.rows)
-  const seen = { encoding, delimiter: table.delimiter, decimal: table.decimal }
-  if (found === undefined) return { ...nothing(fileName, noHeader(fileName, table)), ...seen }
-  const { cells, odd } = found.layout === 'long' ? longCells(table.rows, found) : wideCells(table.rows, found)
-  const dates = orderOf(table, found, answers)
-  const taken = takeCells(cells, table.decimal, dates.order, answers)
-  const below = table.rows.slice(found.row + 1).filter((row) => row.some((field) => field !== ''))
-  return {
-    fileName,
-    ...seen,
-    titles: table.rows
-      .slice(0, found.row)
-      .map((row) => row.join(' ').trim())
-      .filter((line) => line !== ''),
-    headerRow: found.row + 1,
-    layout: found.layout,
-    columns: columnsOf(table, found),
-    readings: taken.readings,
-    notes: taken.notes,
-    questions: [...dates.questions, ...taken.questions],
-    odd: [...odd, ...taken.odd],
-    issues: below.length === 0 ? [noRows(fileName, found.row + 1)] : [],
+  const read = readBook(bytes)
+  if (!read.ok) return { ...emptySheet(fileName), issues: [refusal(fileName, read.problem)] }
+  const { book } = read
+  const found = book.grids.map(findTables)
+  const tables = found.flatMap((one) => one.tables)
+  const account = new Account()
+  const questions = new Questions(answers)
+  for (const { view, tables: ofSheet } of found) takeHeadings(view, ofSheet, account)
+
+  const around = aroundEach(tables)
+  const gathered = tables.map((table) => gather(table, around(table), account))
+  const moments = gathered.flatMap((one) => one.moments)
+  const dayOf = resolveDates(moments, questions, account)
+  const noted = readNotes(
+    gathered.flatMap((one) => one.notes),
+    questions,
+    account,
+  )
+  const readable = withoutReckoned(
+    gathered.flatMap((one) => one.values),
+    account,
+  )
+  const taken = takeValues(readable, ({ moment }) => dayOf(moment), noted, questions, account)
+  const single = withoutTwins(taken.values, account)
+  const byKit = kitChanges(single, noted, questions)
+  const inUnit = unitSlips(byKit, questions, account)
+  const values = lostPoints(inUnit, questions, account)
+  const among = readNotes(taken.notes, questions, account)
+  const notes = takeNotes([...noted, ...among], ({ moment }) => dayOf(moment), account)
+  const readings = values.map(readingOf)
+
+  const { held, read: cellsRead, odd } = account.close(book.grids)
+  const [first] = tables
+  const sheet: Sheet = {
+    ...emptySheet(fileName),
+    ...writing(book),
+    titles: tables.flatMap(({ titles }) => titles),
+    headerRow: first === undefined ? 0 : first.view.turned ? 1 : first.top,
+    layout: first === undefined ? 'wide' : first.view.turned ? 'across' : first.layout,
+    columns: tables
+      .filter((table, at) => tables.findIndex((one) => shapeOf(one) === shapeOf(table)) === at)
+      .flatMap(columnsOf),
+    tanks: [...new Set(readings.flatMap(({ tank }) => tank ?? []))],
+    shape: JSON.stringify([...new Set(tables.map(shapeOf))].sort()),
+    readings,
+    notes,
+    questions: questions.asked(),
+    odd,
+    cells: { held, read: cellsRead, listed: held - cellsRead },
+  }
+  return { ...sheet, issues: issuesOf(fileName, book, tables) }
+}
+
+/** Headings and titles are read as what they are; a heading over nothing is a line of its own, and listed. */
+function takeHeadings(view: View, tables: readonly Table[], account: Account): void {
+  const sheet = view.sheet === undefined ? {} : { sheet: view.sheet }
+  let start = 0
+  for (const { headerTop, top, end, columns } of tables) {
+    for (let row = start; row < top; row++) {
+      for (const { column, cell } of filled(view, row)) {
+        const place = { ...sheet, cell: view.name(row, column) }
+        const { header, dateAt = 0 } = columns[column] ?? {}
+        const isSaid =
+          header?.role !== undefined || header?.quantity !== undefined || header?.isSummary === true
+        const isTitle = row < headerTop || isSaid || (view.turned && column < dateAt)
+        if (isTitle || row < top - 1 || hasCells(view, column, top, end)) account.read(place)
+        else account.list(place, asWritten(cell), 'a heading with nothing below it', 'skipped')
+      }
+    }
+    start = end
   }
 }
 
-function orderOf(
-  { rows }: Table,
-  { row, headers }: HeaderRow,
-  answers: Answers,
-): { readonly order: DateOrder | undefined; readonly questions: readonly SheetQuestion[] } {
-  const column = headers.findIndex((header) => header.role === 'date')
-  const cells = rows.slice(row + 1).map((fields) => fields[column] ?? '')
-  const decided = dateOrder(cells)
-  // Where no date hangs on the order, either order reads them all.
-  if (decided !== undefined) return { order: decided === 'none' ? 'day first' : decided, questions: [] }
-  const id = `date-order:${columnLetter(column)}`
-  const answer = answers[id]
-  if (answer === 'day first' || answer === 'month first') return { order: answer, questions: [] }
-  const question = 'Day first or month first? The dates can be read both ways.'
-  const waiting = cells.filter(looksLikeDate).length
-  const options = ['month first', 'day first']
-  const where = `column ${columnLetter(column)}`
-  return { order: undefined, questions: [{ id, topic: 'date-order', where, question, options, waiting }] }
+function hasCells(view: View, column: number, top: number, end: number): boolean {
+  for (let row = top; row < end; row++) if (view.cell(row, column) !== undefined) return true
+  return false
 }
 
-function columnsOf({ rows }: Table, { row, headers }: HeaderRow): readonly SheetColumn[] {
-  return headers.map(({ role, unitAsWritten, form }, column) => ({
-    letter: columnLetter(column),
-    header: rows[row][column],
-    role,
-    ...(unitAsWritten !== undefined && { unit: unitAsWritten }),
-    ...(form !== undefined && { form }),
-  }))
-}
-
-function nothing(fileName: string, issue: Issue): Sheet {
-  const none = { titles: [], columns: [], readings: [], notes: [], questions: [], odd: [] }
-  const unknown = { encoding: '', delimiter: '', decimal: '.', headerRow: 0, layout: 'wide' } as const
-  return { fileName, ...unknown, ...none, issues: [issue] }
-}
-
-const accepted =
-  'A sheet of text with a header row: a date and at least one quantity, such as "Date, NO3 (mg/L)".'
-
-function notText(fileName: string, code: 'empty-file' | 'not-text', looksLike = 'no text'): Issue {
-  const got = code === 'empty-file' ? 'the file is empty' : `the file is ${looksLike}`
-  const next = code === 'empty-file' ? 'Choose another file.' : 'Save the sheet as CSV and choose that file.'
-  return { code, where: `Sheet "${fileName}"`, got, accepted, next: `${next} Nothing is stored.` }
-}
-
-function noColumns(fileName: string): Issue {
-  const next = 'Save the sheet with commas, semicolons or tabs between its columns. Nothing is stored.'
-  return { code: 'no-columns', where: `Sheet "${fileName}"`, got: 'there is one column only', accepted, next }
-}
-
-function noHeader(fileName: string, { rows }: Table): Issue {
-  const first = rows.find((row) => row.some((field) => field !== '')) ?? []
-  const got = `no header row was found (the first line is "${first.join(' ').slice(0, 80)}")`
-  const next = 'Name the columns in one row above the readings. Nothing is stored.'
-  return { code: 'no-header', where: `Sheet "${fileName}"`, got, accepted, next }
-}
-
-function noRows(fileName: string, headerRow: number): Issue {
-  const got = `below the header in row ${headerRow} there is nothing`
-  const next = 'Choose a sheet with readings. Nothing is stored.'
-  return {
-    code: 'no-rows',
-    where: `Sheet "${fileName}"`,
-    got,
-    accepted: 'At least one row of readings.',
-    next,
+function writing({ encoding, delimiter, grids }: Book): Pick<Sheet, 'encoding' | 'delimiter' | 'decimal'> {
+  const texts = function* (): Iterable<string> {
+    for (const { rows } of grids)
+      for (const row of rows)
+        for (const cell of row) if (cell?.number === undefined && cell !== undefined) yield cell.text
   }
+  return { encoding, delimiter, decimal: decimalSign(texts()) }
+}
+
+function columnsOf({ view, columns }: Table): readonly SheetColumn[] {
+  return columns
+    .filter(({ text }) => text !== '')
+    .map(({ at, text, header, tank }) => ({
+      ...(view.sheet !== undefined && { sheet: view.sheet }),
+      letter: view.turned ? String(at + 1) : columnLetter(at),
+      header: text,
+      role: header.quantity ?? header.role ?? (header.isSummary ? 'reckoned' : 'unknown'),
+      ...(header.unit !== undefined && { unit: header.unit }),
+      ...(header.form !== undefined && { form: header.form }),
+      ...(tank !== undefined && { tank }),
+    }))
+}
+
+function issuesOf(fileName: string, { grids }: Book, tables: readonly Table[]): Sheet['issues'] {
+  const [first] = tables
+  if (first === undefined)
+    return [nothingFound(fileName, 'no-header', { firstLine: firstLine(grids), headerRow: 0 })]
+  const isEmpty = tables.every(({ view, top, end }) => {
+    for (let row = top; row < end; row++) if (filled(view, row).length > 0) return false
+    return true
+  })
+  return isEmpty ? [nothingFound(fileName, 'no-rows', { firstLine: '', headerRow: first.top })] : []
+}
+
+function firstLine(grids: readonly Grid[]): string {
+  const row = grids.flatMap(({ rows }) => rows).find((cells) => cells.some((cell) => cell !== undefined))
+  return (row ?? [])
+    .map((cell) => cell?.text ?? '')
+    .join(' ')
+    .trim()
+}
+
+function emptySheet(fileName: string): Sheet {
+  const none = {
+    titles: [],
+    columns: [],
+    tanks: [],
+    readings: [],
+    notes: [],
+    questions: [],
+    odd: [],
+    issues: [],
+  }
+  const unknown = {
+    encoding: '',
+    delimiter: '',
+    decimal: '.',
+    headerRow: 0,
+    layout: 'wide',
+    shape: '',
+  } as const
+  return { fileName, ...unknown, ...none, cells: { held: 0, read: 0, listed: 0 } }
 }

@@ -1,15 +1,5 @@
+import type { ReferenceTemperatures } from '@holdfast/quantities'
 import { OutOfRange, salinityFromSpecificGravity } from '@holdfast/seawater'
-
-/** Reference temperatures that instruments carry: of the sample, and of the pure water compared with, °C. */
-export const specificGravityReferences = {
-  '25/25': [25, 25],
-  '20/20': [20, 20],
-  '15.6/15.6 (60 °F)': [15.5556, 15.5556],
-  '20/4': [20, 4],
-  '25/4': [25, 4],
-} as const satisfies Record<string, readonly [number, number]>
-
-export type SpecificGravityReference = keyof typeof specificGravityReferences
 
 /**
  * Practical salinity of water of a specific gravity; 0.001 is 1.3 in salinity, and the same number
@@ -19,11 +9,19 @@ export type SpecificGravityReference = keyof typeof specificGravityReferences
  */
 export function salinityOfSpecificGravity(
   specificGravity: number,
-  reference: SpecificGravityReference,
+  reference: ReferenceTemperatures,
 ): number | undefined {
-  const [sample, water] = specificGravityReferences[reference]
+  const [numbers = '', degrees] = reference.split(' ')
+  const [sample = 25, water = 25] = numbers
+    .split('/')
+    .map((figure) => (degrees === '°F' ? (Number(figure) - 32) / 1.8 : Number(figure)))
+  return inRange(() => salinityFromSpecificGravity(specificGravity, sample, water))
+}
+
+/** What an equation gives, or undefined where it does not hold. */
+export function inRange(reckon: () => number): number | undefined {
   try {
-    return salinityFromSpecificGravity(specificGravity, sample, water)
+    return reckon()
   } catch (error) {
     if (error instanceof OutOfRange) return undefined
     throw error

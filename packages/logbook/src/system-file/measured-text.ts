@@ -19,7 +19,7 @@ import {
 } from '@holdfast/quantities'
 
 import { z } from '../entries/schema.ts'
-import { type SpecificGravityReference, salinityOfSpecificGravity } from '../sheet/specific-gravity.ts'
+import { salinityOfSpecificGravity } from '../sheet/specific-gravity.ts'
 
 /** What a parser found wrong with a text, on its way through the schema. */
 export type TextFault =
@@ -125,7 +125,7 @@ export const phosphorusPerGram = measured('Phosphorus bound by a gram of dry med
 export const salinity = measured('Salinity', '35 psu', (text) =>
   outcomeOf(parseSalinity(text), (said) => {
     if (said.scale === 'practical') return { value: said.psu }
-    const value = salinityOfSpecificGravity(said.specificGravity, referenceNamed(said.reference))
+    const value = salinityOfSpecificGravity(said.specificGravity, said.reference)
     if (value !== undefined) return { value }
     return {
       faults: [
@@ -149,13 +149,6 @@ function dissolved(nutrient: Nutrient, example: string) {
       }
     }),
   )
-}
-
-function referenceNamed(reference: string): SpecificGravityReference {
-  if (reference === '60/60 °F') return '15.6/15.6 (60 °F)'
-  const [pair] = reference.split(' ')
-  if (pair === '25/25' || pair === '20/20' || pair === '20/4' || pair === '25/4') return pair
-  throw new Error(`specific gravity at ${reference} has no equation here`)
 }
 
 /** A number not below 0 in the first of the units, from any unit of the same dimension as one of them. */

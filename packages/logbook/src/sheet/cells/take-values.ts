@@ -1,0 +1,261 @@
+import type { Resolved, When } from '../dates/resolve-dates.ts'
+import type { Noted } from '../notes/take-notes.ts'
+import type { Questions } from '../questions.ts'
+import type { SheetReading } from '../sheet.ts'
+import type { Series } from '../table/table.ts'
+import { type Account, asWritten, placeName } from './account.ts'
+import { decimalSign } from './figure-text.ts'
+import type { FoundNote, FoundValue } from './gathered.ts'
+import { measures } from './measures.ts'
+import { isPossible } from './possible.ts'
+import { type Measure, readValue, type Value, type ValueSays } from './read-value.ts'
+import { canonicalOf, middleOf, readAs } from './to-canonical.ts'
+
+/** A reading where it stands, before its neighbours are looked at. */
+export interface TakenValue extends FoundValue {
+  readonly when: When
+  readonly value: Value
+  readonly measure: Measure
+  readonly kitFrom?: string
+  /** Changed by an answer, or far from its neighbours. */
+  readonly suspect?: true
+  readonly likely?: number
+  readonly valueAsWritten?: number
+  readonly firstValue?: number
+}
+
+export interface TakenValues {
+  readonly values: readonly TakenValue[]
+  /** Words among the figures. */
+  readonly notes: readonly FoundNote[]
+}
+
+/** Reads every value; what must be known first is asked, and what is none is listed. */
+export function takeValues(
+  found: readonly FoundValue[],
+  whenOf: (value: FoundValue) => Resolved,
+  noted: readonly Noted[],
+  questions: Questions,
+  account: Account,
+): TakenValues {
+  const decimal = decimalSign(found.map(({ content }) => content.text))
+  const measureOf = measures(found, noted, questions)
+  const known = new Map<string, ValueSays>()
+  const values: TakenValue[] = []
+  const notes: FoundNote[] = []
+  for (const value of found) {
+    const measure = measureOf(value)
+    const key = `${value.series.key}\n${measure.unit}\n${measure.form}\n${value.content.number ?? ''}\n${value.content.text}`
+    const says = known.get(key) ?? readValue(value.content, measure, decimal)
+    known.set(key, says)
+    const taken = takeOne(value, says, measure, { questions, account, decimal })
+    if (taken === 'words') {
+      notes.push({
+        ...value,
+        text: value.content.text,
+        ...(value.series.tank !== undefined && { tank: value.series.tank }),
+      })
+      account.point(value, value.content.text, 'words among the figures', 'kept as a note')
+      continue
+    }
+    if (taken === undefined) continue
+    const when = whenOf(value)
+    if (typeof when === 'string') {
+      const why =
+        when === 'waits'
+          ? 'its date must be answered first'
+          : `"${value.moment.written}" in ${value.moment.cell} is no date`
+      account.list(value, asWritten(value.content), why, when === 'waits' ? 'waits' : 'left out')
+      continue
+    }
+    account.read(value)
+    if (taken.odd !== undefined)
+      account.point(value, asWritten(value.content), taken.odd, `read as ${shown(taken.value)}`)
+    if (taken.value.aboveRange)
+      account.point(value, value.content.text, 'above the range of the chart', 'read as above its end')
+    if (
+      taken.value.value !== null &&
+      !taken.value.limitless &&
+      !isPossible(measure.quantity, taken.value.value)
+    )
+      account.point(
+        value,
+        value.content.text,
+        `cannot be the ${measure.quantity} of sea water`,
+        'read as written: look at it',
+      )
+    const { firstValue } = taken
+    values.push({
+      ...value,
+      when,
+      value: taken.value,
+      measure,
+      ...(firstValue !== undefined && { firstValue }),
+    })
+  }
+  return { values, notes }
+}
+
+const shown = ({ value }: Value): string =>
+  value === null ? 'below detection' : String(Number(value.toPrecision(4)))
+
+interface One {
+  readonly value: Value
+  readonly odd?: string
+  readonly firstValue?: number
+}
+
+interface Desk {
+  readonly questions: Questions
+  readonly account: Account
+  readonly decimal: '.' | ','
+}
+
+function takeOne(
+  found: FoundValue,
+  says: ValueSays,
+  measure: Measure,
+  desk: Desk,
+): One | 'words' | undefined {
+  const { questions, account, decimal } = desk
+  const { content, series } = found
+  const place = placeName(found)
+  const list = (why: string, taken?: string): undefined => {
+    account.list(found, asWritten(content), why, taken)
+    return undefined
+  }
+  switch (says.says) {
+    case 'nothing':
+      return list(says.why, 'treated as blank')
+    case 'words':
+      return 'words'
+    case 'not read':
+      return list(says.why)
+    case 'missing': {
+      for (const { topic, question, options } of says.missing)
+        questions.choose(series, topic, question, options, [place])
+      return list('a question about it is open', 'waits')
+    }
+    case 'number in a word': {
+      const options = [String(says.number), 'leave out']
+      const asked = { key: place, where: place }
+      const answer = questions.offer(
+        asked,
+        'value',
+        `"${content.text}": is it ${says.number}?`,
+        options,
+        [place],
+        options[0],
+      )
+      if (answer === undefined || answer === 'leave out') return list('a number written as a word')
+      return again(answer, measure, decimal)
+    }
+    case 'two numbers': {
+      const { first, second, isRedone } = says
+      const options = isRedone ? [second, first, 'leave out'] : [first, second, 'leave out']
+      const asked = { key: place, where: place }
+      account.point(found, content.text, 'two numbers in one cell', 'asked', isRedone ? second : undefined)
+      const answer = questions.choose(
+        asked,
+        'value',
+        `"${content.text}": which number holds?`,
+        options,
+        [place],
+        isRedone ? second : undefined,
+      )
+      if (answer === undefined) return list('a question about it is open', 'waits')
+      if (answer === 'leave out') return list('left out by the keeper')
+      const unit = says.unit ?? ''
+      const one = again(`${answer} ${unit}`, measure, decimal)
+      const other = again(`${answer === first ? second : first} ${unit}`, measure, decimal)
+      if (one === undefined) return list('no figure that we can read')
+      const firstValue = isRedone ? (other?.value.value ?? undefined) : undefined
+      return { value: { ...one.value, approximate: true }, ...(firstValue !== undefined && { firstValue }) }
+    }
+    case 'value':
+      return withLimit(found, says, measure, questions)
+  }
+}
+
+function again(text: string, measure: Measure, decimal: '.' | ','): One | undefined {
+  const says = readValue({ text: text.trim().replace('.', decimal) }, measure, decimal)
+  return says.says === 'value' ? { value: says.value } : undefined
+}
+
+/** The limit that the keeper gives for "not detected", in the unit of the column. */
+function withLimit(
+  { series, content, ...place }: FoundValue,
+  { value, odd }: { readonly value: Value; readonly odd?: string },
+  measure: Measure,
+  questions: Questions,
+): One {
+  const plainly = { value, ...(odd !== undefined && { odd }) }
+  if (value.limitless === undefined) return plainly
+  const question = `"${content.text}" means not detected: below which value, in the unit of the column?`
+  const answer = questions.offer(series, 'limit', question, [], [placeName(place)])
+  const zero = value.limitless === 'zero' ? { odd: 'no kit can read zero: taken as below detection' } : {}
+  if (answer === undefined) return { ...zero, ...plainly, ...zero }
+  const limit = limitOf(answer, measure)
+  return limit === undefined ? plainly : { value: { ...withoutLimitless(value), value: limit } }
+}
+
+function limitOf(answer: string, measure: Measure): number | undefined {
+  const { quantity, unit, form } = measure
+  const read = readAs(quantity, answer.replace(',', '.'), {
+    unit: unit ?? 'mg/L',
+    ...(form !== undefined && { form }),
+    decimal: '.',
+  })
+  if (!read.ok) return undefined
+  const middle = middleOf(read.value.stated)
+  return middle === null ? undefined : canonicalOf(read.value)(middle)
+}
+
+function withoutLimitless({ limitless: _, ...value }: Value): Value {
+  return value
+}
+
+/** The reading of a value, once its neighbours were looked at. */
+export function readingOf(taken: TakenValue): SheetReading {
+  const {
+    when,
+    value: said,
+    series,
+    content,
+    remark,
+    measure,
+    kitFrom,
+    suspect,
+    likely,
+    valueAsWritten,
+    firstValue,
+  } = taken
+  const { limitless, unit: own, remark: beside, ...value } = said
+  const unit = own ?? unitOf(series)
+  const form = value.form ?? (measure.unit !== undefined ? measure.form : undefined)
+  const kit = series.kit ?? kitFrom
+  const words = [remark, beside].filter((one) => one !== undefined).join('; ')
+  return {
+    ...when,
+    quantity: series.quantity,
+    ...value,
+    ...(limitless === 'zero' && value.value === 0 && { zeroAsWritten: true as const }),
+    text: content.text,
+    ...(unit !== undefined && said.limitless !== 'word' && { unit }),
+    ...(unit !== undefined && said.limitless === 'word' && series.header.unit !== undefined && { unit }),
+    ...(form !== undefined && { form }),
+    ...(kit !== undefined && { kit }),
+    ...(series.tank !== undefined && { tank: series.tank }),
+    ...(words !== '' && { remark: words }),
+    ...(suspect && { suspect }),
+    ...(likely !== undefined && { likely }),
+    ...(valueAsWritten !== undefined && { valueAsWritten }),
+    ...(firstValue !== undefined && { firstValue }),
+    cell: placeName(taken),
+  }
+}
+
+function unitOf({ header, titleUnit }: Series): string | undefined {
+  const unit = header.unit ?? titleUnit
+  return unit === undefined || header.reference === undefined ? unit : `${unit} ${header.reference}`
+}
