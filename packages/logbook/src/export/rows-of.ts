@@ -16,27 +16,40 @@ export interface WrittenRow {
 
 /** The rows of an export in CSV, in the order of the file, those that are empty left out. */
 export function csvRows(bytes: Uint8Array): readonly WrittenRow[] {
-  const { data } = Papa.parse<string[]>(decode(bytes).text, { delimitersToGuess: [',', ';', '\t'] })
-  return rowsBelow(data, '')
+  const rows: WrittenRow[] = []
+  let take: ((cells: readonly string[]) => WrittenRow | undefined) | undefined
+  // Row by row: the cells for people are let go of at once, of which a long log has a million.
+  Papa.parse<string[]>(decode(bytes).text, {
+    delimitersToGuess: [',', ';', '\t'],
+    step({ data }) {
+      if (take === undefined) take = rowReader(data, 'Row')
+      else rows.push(...present(take(data)))
+    },
+  })
+  return rows
 }
 
 /** The rows of an export in XLSX, sheet after sheet. @throws Unreadable where it is no workbook */
 export function xlsxRows(bytes: Uint8Array): readonly WrittenRow[] {
-  return workbookGrids(bytes).flatMap(({ name, rows }) =>
-    rowsBelow(
-      rows.map((row) => row.map((cell) => cell?.text ?? '')),
-      `Sheet "${name}", row`,
-    ),
-  )
+  return workbookGrids(bytes).flatMap(({ name, rows }) => {
+    const [headings, ...below] = rows.map((row) => row.map((cell) => cell?.text ?? ''))
+    const take = rowReader(headings ?? [], `Sheet "${name}", row`)
+    return below.flatMap((cells) => present(take(cells)))
+  })
 }
 
-function rowsBelow([headings, ...rows]: readonly (readonly string[])[], sheet: string): WrittenRow[] {
-  const whole = headings?.indexOf(wholeHeading) ?? -1
-  // A sheet that somebody added holds nothing of the log.
-  if (whole === -1) return []
-  return rows.flatMap((cells, place) => {
-    if (cells.every((cell) => cell === '')) return []
-    const where = `${sheet || 'Row'} ${place + 2}`
-    return [{ where, number: cells[0] ?? '', whole: cells.slice(whole).join('') }]
-  })
+const present = (row: WrittenRow | undefined): WrittenRow[] => (row === undefined ? [] : [row])
+
+/** Reads the rows below the headings one after the other; a sheet that somebody added has none of ours. */
+function rowReader(
+  headings: readonly string[],
+  sheet: string,
+): (cells: readonly string[]) => WrittenRow | undefined {
+  const whole = headings.indexOf(wholeHeading)
+  let number = 1
+  return (cells) => {
+    number++
+    if (whole === -1 || cells.every((cell) => cell === '')) return undefined
+    return { where: `${sheet} ${number}`, number: cells[0] ?? '', whole: cells.slice(whole).join('') }
+  }
 }

@@ -63,7 +63,7 @@ export function* entryRows(entries: readonly Kept[]): Generator<Row> {
       ...figures,
       state,
     ]
-    yield { cells: cells.map(shortened), whole: wholeOf(entry) }
+    yield { cells: cells.map(shown), whole: wholeOf(entry) }
   }
 }
 
@@ -111,9 +111,12 @@ function figuresOf(entry: Stored): (string | number)[] {
   return [quantity, shown, readQuantities[quantity]]
 }
 
-/** The whole is in the last column; a cell for people need not hold a page. */
-const shortened = (cell: string | number): string | number =>
-  typeof cell === 'string' && cell.length > 2000 ? `${cell.slice(0, 1999)}…` : cell
+/** The whole is in the last column: a cell for people need not hold a page, nor what no program can show. */
+function shown(cell: string | number): string | number {
+  if (typeof cell === 'number') return cell
+  const text = cell.replace(/[^\t\n\r\P{Cc}]|[\ufffe\uffff]|\p{Surrogate}/gu, '\ufffd')
+  return text.length > 2000 ? `${text.slice(0, 1999)}…` : text
+}
 
 /**
  * Canonical JSON (RFC 8785) with all but ASCII escaped, and "_x", which a workbook may take for an escape

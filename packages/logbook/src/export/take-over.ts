@@ -19,6 +19,8 @@ export async function takeOverExport(logbook: Logbook, contents: ExportContents)
   // The files first: an entry must not name one that is not there.
   for (const { bytes, type } of attachments) await logbook.attach(bytes, type)
   const { workspace } = logbook
-  const taken = await logbook.takeOver(entries.map((entry) => ({ ...entry, workspace })))
+  const taken = await logbook.takeOver(
+    entries.map((entry) => (entry.workspace === workspace ? entry : { ...entry, workspace })),
+  )
   return { ...taken, leftOut: head.leftOut }
 }

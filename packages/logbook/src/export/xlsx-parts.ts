@@ -82,10 +82,9 @@ function letter(column: number): string {
   return column < 26 ? last : letter(Math.floor(column / 26) - 1) + last
 }
 
-/** Text inside an element. What XML cannot hold becomes the sign for it; the whole has it escaped. */
+/** Text inside an element; "_x0041_" there would be read as an escape. */
 function escaped(text: string): string {
   return text
-    .replace(/[^\t\n\r\P{Cc}]|[\ufffe\uffff]|\p{Surrogate}/gu, '\ufffd')
     .replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_')
     .replace(/&/g, '&amp;')
     .replace(/</g, '&lt;')
