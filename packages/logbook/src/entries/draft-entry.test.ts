@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs'
+import fc from 'fast-check'
 import { expect, test } from 'vitest'
 
 import { issueInWords } from '../issue.ts'
@@ -9,6 +10,7 @@ import { blanksOf, draftEntry, sayEntry, typedOf } from './draft-entry.ts'
 import type { Entry, EntryKind } from './entry.ts'
 import { kinds } from './index.ts'
 import { readEntry } from './read-entry.ts'
+import { survey } from './survey.ts'
 
 const file = readSystemFile(JSON.stringify(hall))
 if (!file.ok) throw new Error('the reef in the hall does not read')
@@ -51,6 +53,16 @@ test.each(filledByHand.map((entry) => [`${entry.kind} v${entry.v}`, entry] as co
     expect(anew.ok && withoutTexts(anew.body)).toEqual(withoutTexts(entry.body))
   },
 )
+
+test('a correction begins with the very number, whatever it is', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0.001, max: 1 }), (cover) => {
+      const body = { surface: 'rock face', algae: 'hair_green', cover, text: '' }
+      const draft = draftEntry('survey', survey.fills(body), about)
+      expect(draft.ok && draft.body.cover).toBe(cover)
+    }),
+  )
+})
 
 test.each(filledByHand.map((entry) => [entry.kind, entry] as const))(
   'the blanks of a %s have a label and a hint, names of their own, and choices where one chooses',

@@ -43,7 +43,9 @@ export const equipmentChange = kind({
     }
   },
   fills: ({ equipment, changes }) => {
-    const [[setting, value] = ['', '']] = Object.entries(changes)
+    const [[setting, value] = ['', ''], ...others] = Object.entries(changes)
+    // Blanks hold one change: of several none is begun with, so that the others are not lost unseen.
+    if (others.length > 0) return { equipment }
     const unit = settingsOf(equipment).find(({ key }) => key === setting)?.unit
     if (typeof value === 'number' && unit !== undefined)
       return { equipment, setting, value: `${value} ${unit}` }

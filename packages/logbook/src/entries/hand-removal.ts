@@ -1,6 +1,6 @@
 import { algaeOf, surfacesOf } from './described.ts'
 import { asTyped, kind, name, share, typedTexts } from './kind.ts'
-import { inWordsOf, percent } from './says.ts'
+import { inWordsOf, percent, shareTyped } from './says.ts'
 import { z } from './schema.ts'
 
 /** Algae plucked or scraped off; what is left to drift stays in the system. */
@@ -48,7 +48,7 @@ export const handRemoval = kind({
   fills: ({ surface, algae, share, leftToDrift }) => ({
     surface,
     algae,
-    share: percent(share),
+    share: shareTyped(share),
     left: leftToDrift ? 'drifting' : 'out',
   }),
   says: (body) => {

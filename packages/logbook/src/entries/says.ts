@@ -17,3 +17,7 @@ export const percent = (share: number): string => `${Number((100 * share).toPrec
 
 /** A figure with a few digits. @example figure(60.5666) // '60.57' */
 export const figure = (value: number): string => String(Number(value.toPrecision(4)))
+
+/** A share to start a correction with: in percent where that says it to the last bit, else as the number. */
+export const shareTyped = (share: number): string =>
+  Number.parseFloat(percent(share)) / 100 === share ? percent(share) : String(share)

@@ -1,6 +1,6 @@
 import { algaeOf, surfacesOf } from './described.ts'
 import { asTyped, kind, name, share, typedTexts } from './kind.ts'
-import { inWordsOf, percent } from './says.ts'
+import { inWordsOf, percent, shareTyped } from './says.ts'
 
 /** Share of a surface that a kind of algae covers. */
 export const survey = kind({
@@ -32,6 +32,6 @@ export const survey = kind({
     text: filled.typed.cover ?? '',
     typed: filled.typed,
   }),
-  fills: ({ surface, algae, cover }) => ({ surface, algae, cover: percent(cover) }),
+  fills: ({ surface, algae, cover }) => ({ surface, algae, cover: shareTyped(cover) }),
   says: (body) => inWordsOf(body, `${body.algae} on ${percent(body.cover)} of ${body.surface}`),
 })
