@@ -19,13 +19,18 @@ const types: Readonly<Record<string, string>> = {
 /** Builds the pages into a folder that is gone afterwards. */
 export async function buildSite(mode: 'example' | 'production') {
   const folder = await mkdtemp(join(tmpdir(), 'holdfast-site-'))
+  await buildPages(mode, folder)
+  return { folder, remove: () => rm(folder, { recursive: true }) }
+}
+
+/** Builds the pages, as a test or as what ships. */
+export async function buildPages(mode: 'example' | 'production', folder: string): Promise<void> {
   await build({
     configFile: fileURLToPath(new URL('../vite.config.ts', import.meta.url)),
     mode,
     logLevel: 'warn',
-    build: { outDir: folder },
+    build: { outDir: folder, emptyOutDir: true },
   })
-  return { folder, remove: () => rm(folder, { recursive: true }) }
 }
 
 /** Serves built pages and the invented system, as the server will. */

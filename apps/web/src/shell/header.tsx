@@ -24,6 +24,13 @@ export function Header({ place, systems, shown, onSystem }: HeaderOf) {
           </a>
         ))}
       </nav>
+      {place === 'water' && (
+        <p class="log-from-here">
+          <a class="large" href={addressOf('record')}>
+            Log something
+          </a>
+        </p>
+      )}
       {systems.length > 1 && (
         <p class="system-choice">
           <label for="system">System</label>{' '}

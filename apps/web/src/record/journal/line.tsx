@@ -1,7 +1,9 @@
 import { blanksOf, type Entry, type JournalLine, typedOf } from '@holdfast/logbook'
 import { useId, useState } from 'preact/hooks'
 import type { Described } from '../../shell/described.ts'
+import { meaning, meaningInList } from '../meaning.ts'
 import type { Acts } from './acts.ts'
+import { momentInWords } from './by-day.ts'
 import { Correction } from './correction.tsx'
 import { fateInWords } from './fate.ts'
 
@@ -19,6 +21,8 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
   const [correcting, setCorrecting] = useState(false)
   const { entry, state, says, by } = line
   const canCorrect = state === 'holds' && blanksOf(entry.kind).length > 0
+  const inList = meaningInList(entry)
+  const means = meaning(entry)
   const fate = fateInWords(line, lines)
   return (
     <li class={state === 'holds' ? 'log-line' : 'log-line past'}>
@@ -31,6 +35,7 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
       >
         {entry.precision === 'minute' && <span class="number">{entry.at.slice(11, 16)} </span>}
         <span class={state === 'holds' ? undefined : 'struck'}>{says}</span>
+        {inList && <span class="quiet"> is {inList}</span>}
       </button>
       {fate && <p class="fate">{fate}</p>}
       {open && (
@@ -42,10 +47,16 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
                 <dd>{text}</dd>
               </div>
             ))}
+            {means && (
+              <div>
+                <dt>Which is</dt>
+                <dd>{means}</dd>
+              </div>
+            )}
             <div>
               <dt>Written down</dt>
               <dd>
-                {entry.madeAt.slice(0, 16).replace('T', ' ')} UTC, by {entry.by}, {entry.device}
+                {momentInWords(entry.madeAt, described.system.timeZone)}, by {entry.by}, {entry.device}
               </dd>
             </div>
           </dl>

@@ -1,4 +1,5 @@
-import { type Entry, sayEntry } from '@holdfast/logbook'
+import { type Entry, issueInWords, sayEntry } from '@holdfast/logbook'
+import { meaning } from '../meaning.ts'
 import { BlankField } from './blank-field.tsx'
 import { type FormOf, useForm } from './use-form.ts'
 import { WhenField } from './when-field.tsx'
@@ -65,10 +66,8 @@ export function LogForm({ title, act, onLeave, ...of }: LogFormOf) {
           {fields(more)}
         </details>
       )}
-      {others.length > 0 && (
-        <p class="issue">{others.map((issue) => issue.inWords ?? issue.got).join(' ')}</p>
-      )}
-      <p class="reads">{body ? `Reads: ${sayEntry({ kind: of.kind, body } as Entry)}` : ''}</p>
+      {others.length > 0 && <p class="issue">{others.map(issueInWords).join(' ')}</p>}
+      <p class="reads">{body ? reads({ kind: of.kind, body } as Entry) : ''}</p>
       <p class="acts">
         <button type="submit" class="large">
           {act}
@@ -81,4 +80,10 @@ export function LogForm({ title, act, onLeave, ...of }: LogFormOf) {
       </p>
     </form>
   )
+}
+
+/** How what is typed will stand in the log. */
+function reads(entry: Entry): string {
+  const means = meaning(entry)
+  return `Reads: ${sayEntry(entry)}${means === undefined ? '' : `, which is ${means}`}`
 }

@@ -19,9 +19,9 @@ function unitsOf(holds: Blank['holds']): readonly string[] {
   return isQuantityName(holds) ? quantities[holds].common : []
 }
 
-/** A blank that holds the unit of the blank "value", where the kind has one. */
+/** The blank that holds the unit of the blank "value", where the kind has both. */
 export const unitBlank = (blanks: readonly Blank[]): Blank | undefined =>
-  blanks.find(({ name }) => name === 'unit')
+  blanks.some(({ name }) => name === 'value') ? blanks.find(({ name }) => name === 'unit') : undefined
 
 /** The name under which a unit or a kit is remembered: that of the blank, and of what is read. */
 export const nameToRemember = (kind: string, blank: string, { quantity = '' }: Texts): string =>

@@ -8,7 +8,8 @@ import {
   issueInWords,
 } from '@holdfast/logbook'
 import { useState } from 'preact/hooks'
-import { nameToRemember, type Texts, unitsFor, withUnits } from './own-texts.ts'
+import { speak } from '../../shell/spoken.ts'
+import { nameToRemember, type Texts, unitBlank, unitsFor, withUnits } from './own-texts.ts'
 import { remember, remembered } from './remembered.ts'
 import { type Filled, forgetStarted, keepStarted, started } from './started.ts'
 import { type Moment, momentOf } from './when.ts'
@@ -65,6 +66,7 @@ export function useForm({ kind, system, name, prefix, start, onLog }: FormOf) {
     setNoMoment(moment === undefined)
     if (!draft.ok) {
       setTrouble(draft)
+      speak([...draft.issues.map(issueInWords), ...draft.questions.map(({ question }) => question)].join(' '))
       const first = [...draft.questions.map(({ blank }) => blank), ...blanksWrong(blanks, draft)][0]
       if (first !== undefined) document.getElementById(idOf(first))?.focus()
       return
@@ -88,7 +90,7 @@ export function useForm({ kind, system, name, prefix, start, onLog }: FormOf) {
   const draft = draftEntry(kind, texts(filled), { system })
   return {
     idOf,
-    blanks: blanks.filter(({ name }) => name !== 'unit'),
+    blanks: blanks.filter((blank) => blank !== unitBlank(blanks)),
     filled,
     trouble,
     noMoment,

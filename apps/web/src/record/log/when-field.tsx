@@ -41,7 +41,7 @@ export function WhenField({ id, when, timeZone, onWhen, issue }: WhenFieldOf) {
         </div>
       </div>
       {when !== 'now' && (
-        <>
+        <div class="day-and-time">
           <div class="blank">
             <label for={id}>Day</label>
             <span class="typed">
@@ -70,7 +70,7 @@ export function WhenField({ id, when, timeZone, onWhen, issue }: WhenFieldOf) {
               />
             </span>
           </div>
-        </>
+        </div>
       )}
       <p class={issue ? 'issue' : 'quiet hint'} id={`${id}-hint`}>
         {issue ?? (isElsewhere ? `By the clock of the system, ${timeZone}.` : '')}

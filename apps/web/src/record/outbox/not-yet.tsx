@@ -21,7 +21,7 @@ export function NotYet({ outgoing: { waiting, silent, unkept, sendNow }, onMend,
     if (sentence) speak(sentence)
   }, [sentence])
   useEffect(() => {
-    if (refused.length > 0) speak(`Not logged: ${refused.flatMap((one) => one.refused ?? []).join(' ')}`)
+    if (refused.length > 0) speak(`Not logged. ${refused.flatMap((one) => one.refused ?? []).join(' ')}`)
   }, [refused.length])
   if (!told && refused.length === 0) return null
   return (
@@ -44,7 +44,7 @@ export function NotYet({ outgoing: { waiting, silent, unkept, sendNow }, onMend,
       {refused.map((one) => (
         <div key={one.entry.id}>
           <p class="issue">
-            Not logged: {sayEntry(one.entry)}. {one.refused?.join(' ')}
+            “{sayEntry(one.entry)}” is not logged. {one.refused?.join(' ')}
           </p>
           <p class="acts">
             <button type="button" class="key" onClick={() => onMend(one)}>

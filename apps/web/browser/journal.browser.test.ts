@@ -1,0 +1,172 @@
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { buildServer, entryOf, serveLog } from './log-site.ts'
+import { accessibilityIssues, heard, startBrowser, visit } from './visitor.ts'
+
+let program: string
+let browser: Browser
+
+beforeAll(async () => {
+  program = await buildServer('web-journal')
+  browser = await startBrowser()
+})
+
+afterAll(() => browser?.close())
+
+const list = (page: Page) => page.getByRole('region', { name: 'What is written down' })
+const line = (page: Page, says: string) => list(page).getByRole('listitem').filter({ hasText: says })
+const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click()
+
+const change = (volume_L: number, parts = {}) =>
+  entryOf({
+    kind: 'water-change',
+    body: { volume_L, text: `${volume_L} L`, typed: { volume: `${volume_L} L` } },
+    ...parts,
+  })
+
+describe('what was logged', () => {
+  it('is taken back with one tap, brought back with one, and taken back again', async () => {
+    const site = await serveLog(program)
+    const { page, complaints } = await visit(browser, `${site.record}&kind=note`, { from: 'heading' })
+    await page.getByRole('textbox', { name: 'Note' }).fill('The lamp hums.')
+    await press(page, 'Log it')
+    await line(page, 'The lamp hums.').waitFor()
+    await press(page, 'Undo')
+    await line(page, 'Taken back.').waitFor()
+    expect(await site.lines()).toMatchObject([{ says: 'The lamp hums.', state: 'taken back' }, {}])
+    await press(page, 'Bring it back')
+    await expect.poll(() => list(page).textContent()).not.toContain('Taken back.')
+    expect(await site.lines()).toMatchObject([{ says: 'The lamp hums.', state: 'holds' }, {}])
+    await press(page, 'Undo')
+    await line(page, 'Taken back.').waitFor()
+    expect(await heard(page)).toEqual(
+      expect.arrayContaining([
+        'Logged: The lamp hums.',
+        'Taken back: The lamp hums.',
+        'Brought back: The lamp hums.',
+      ]),
+    )
+    expect(complaints).toEqual([])
+    await page.context().close()
+  })
+
+  it('is corrected in place, by keyboard alone, and both are shown', async () => {
+    const site = await serveLog(program, [change(40)])
+    const { page, complaints } = await visit(browser, site.record, { from: 'heading' })
+    await line(page, '40 L').getByRole('button').focus()
+    await page.keyboard.press('Enter')
+    await page.keyboard.press('Tab')
+    await page.keyboard.press('Enter')
+    const form = page.getByRole('form', { name: 'Correct this entry' })
+    expect(await form.getByLabel('Volume changed', { exact: true }).inputValue()).toBe('40 L')
+    expect(await form.getByLabel('Day', { exact: true }).inputValue()).toBe('2026-03-01')
+    await form.getByLabel('Volume changed', { exact: true }).fill('45 L')
+    await page.keyboard.press('Enter')
+    await line(page, 'Corrected to “Water change of 45 L”.').waitFor()
+    const [first, second] = await site.lines()
+    expect([first, second].map((one) => [one?.says, one?.state, one?.entry.at])).toEqual([
+      ['Water change of 45 L', 'holds', '2026-03-01'],
+      ['Water change of 40 L', 'corrected', '2026-03-01'],
+    ])
+    expect(first?.entry.replaces).toBe(second?.entry.id)
+    expect(await accessibilityIssues(page)).toEqual([])
+    expect(complaints).toEqual([])
+    await page.context().close()
+  })
+
+  it('and corrected on two devices says so, and which of the two holds', async () => {
+    const first = change(40)
+    const site = await serveLog(program, [first])
+    await site.send([change(45, { replaces: first.id })])
+    await site.send([change(50, { replaces: first.id })])
+    const { page } = await visit(browser, site.record, { from: 'heading' })
+    const holds = line(page, 'This one came in last and holds')
+    await holds.waitFor()
+    expect(await holds.textContent()).toContain('Water change of 50 L')
+    expect(await holds.textContent()).toContain('2 times side by side, also to “Water change of 45 L”')
+    expect(await line(page, 'The one that came in last holds.').textContent()).toContain(
+      'Water change of 45 L',
+    )
+    await page.context().close()
+  })
+
+  it('by an import stands together and is taken back and brought back as one', async () => {
+    const batch = 'tests of spring'
+    const site = await serveLog(program, [
+      change(10),
+      change(20, { batch }),
+      change(30, { batch }),
+      change(40, { batch, at: '2026-02-20' }),
+    ])
+    const { page } = await visit(browser, site.record, { from: 'heading' })
+    const states = async () => (await site.lines()).slice(0, 4).map(({ says, state }) => `${says} ${state}`)
+    await page.getByRole('button', { name: 'Undo the whole import' }).first().click()
+    await page.getByRole('button', { name: 'Bring the whole import back' }).first().waitFor()
+    expect((await states()).filter((one) => one.endsWith('taken back'))).toHaveLength(3)
+    expect(await states()).toContain('Water change of 10 L holds')
+    await page.getByRole('button', { name: 'Bring the whole import back' }).first().click()
+    await page.getByRole('button', { name: 'Undo the whole import' }).first().waitFor()
+    expect((await states()).every((one) => one.endsWith('holds'))).toBe(true)
+    await page.context().close()
+  })
+
+  it('is found by its words, which stand in the address, and older lines are behind one key', async () => {
+    const many = Array.from({ length: 70 }, (_, i) =>
+      change(i + 1, { at: `2026-02-${String((i % 28) + 1).padStart(2, '0')}` }),
+    )
+    const site = await serveLog(program, many)
+    const { page } = await visit(browser, site.record, { from: 'heading' })
+    await list(page).getByRole('listitem').first().waitFor()
+    expect(await list(page).getByRole('listitem').count()).toBe(50)
+    await press(page, 'Show older ones')
+    await expect.poll(() => list(page).getByRole('listitem').count()).toBe(71)
+    await page.getByLabel('Search').fill('change 17')
+    await expect.poll(() => list(page).getByRole('listitem').count()).toBe(1)
+    expect(new URL(page.url()).searchParams.get('words')).toBe('change 17')
+    await page.reload()
+    await expect.poll(() => list(page).getByRole('listitem').count()).toBe(1)
+    await page.getByLabel('Search').fill('nothing of the kind')
+    await page.getByText('Nothing holds “nothing of the kind”.').waitFor()
+    await page.context().close()
+  })
+})
+
+describe('every kind of entry', () => {
+  it('is reached, has an address, and its form is open to all', async () => {
+    const site = await serveLog(program)
+    const { page, complaints } = await visit(browser, site.record, { from: 'heading', width: 390 })
+    await press(page, 'Something else')
+    const kinds = page.getByRole('group', { name: 'What to write down' })
+    const names = (await kinds.getByRole('button').allTextContents()).filter((name) => name !== 'Fewer')
+    expect(names.length).toBeGreaterThan(10)
+    for (const name of names) {
+      await kinds.getByRole('button', { name, exact: true }).click()
+      await page.getByRole('form', { name, exact: true }).waitFor()
+      expect([name, await accessibilityIssues(page)]).toEqual([name, []])
+      const width = await page.evaluate(() => document.documentElement.scrollWidth)
+      expect([name, width <= 390]).toEqual([name, true])
+      await press(page, 'Log it')
+      expect([name, await page.locator('form .issue').count()]).not.toEqual([name, 0])
+      expect([name, (await heard(page)).at(-1)]).not.toEqual([name, undefined])
+    }
+    await kinds.getByRole('button', { name: 'Water change', exact: true }).click()
+    expect(new URL(page.url()).searchParams.get('kind')).toBe('water-change')
+    await page.reload()
+    await page.getByRole('form', { name: 'Water change' }).waitFor()
+    expect(complaints).toEqual([])
+    await page.context().close()
+  })
+
+  it('stands first the next time when it was used last', async () => {
+    const site = await serveLog(program)
+    const { page } = await visit(browser, `${site.record}&kind=note`, { from: 'heading' })
+    await page.getByRole('textbox', { name: 'Note' }).fill('Cleaned the pane.')
+    await press(page, 'Log it')
+    await line(page, 'Cleaned the pane.').waitFor()
+    await page.goto(site.record)
+    await page.getByRole('form', { name: 'Note' }).waitFor()
+    const first = page.getByRole('group', { name: 'What to write down' }).getByRole('button').first()
+    expect(await first.textContent()).toBe('Note')
+    await page.context().close()
+  })
+})

@@ -1,0 +1,123 @@
+import { mkdtemp } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { buildServer, serveLog } from './log-site.ts'
+import { accessibilityIssues, heard, startBrowser, visit } from './visitor.ts'
+
+let program: string
+let browser: Browser
+
+beforeAll(async () => {
+  program = await buildServer('web-log')
+  browser = await startBrowser()
+})
+
+afterAll(() => browser?.close())
+
+const looks = [
+  { width: 390, scheme: 'light' },
+  { width: 390, scheme: 'dark' },
+  { width: 1280, scheme: 'light' },
+  { width: 1280, scheme: 'dark' },
+] as const
+
+const form = (page: Page) => page.getByRole('form', { name: 'Reading of the water' })
+const list = (page: Page) => page.getByRole('region', { name: 'What is written down' })
+
+/** Opens a line of the list. */
+const open = (page: Page, says: string) => list(page).getByRole('button', { name: says }).click()
+
+async function logNitrate(page: Page, value: string): Promise<void> {
+  await form(page).getByText('Nitrate', { exact: true }).click()
+  await page.keyboard.type(value)
+  await page.keyboard.press('Enter')
+}
+
+describe('a reading', () => {
+  it.each(looks)('is in the log in three acts, $width wide and $scheme', async (look) => {
+    const site = await serveLog(program)
+    const { page, complaints } = await visit(browser, site.record, { from: 'heading', ...look })
+    await logNitrate(page, '5')
+    // The first time the unit is asked for; from then on it is at hand.
+    await page
+      .getByRole('group', { name: 'Unit of nitrate' })
+      .getByRole('button', { name: 'mg/L NO3', exact: true })
+      .click()
+    await list(page).getByText('Nitrate 5 mg/L NO3').waitFor()
+    expect(await heard(page)).toContain('Logged: Nitrate 5 mg/L NO3')
+    await logNitrate(page, '6')
+    await list(page).getByText('Nitrate 6 mg/L NO3').waitFor()
+    expect(await site.lines()).toMatchObject([
+      { says: 'Nitrate 6 mg/L NO3', entry: { body: { value: 6, text: '6' }, precision: 'minute' } },
+      { says: 'Nitrate 5 mg/L NO3', entry: { body: { value: 5, text: '5' } } },
+      { entry: { kind: 'system' } },
+    ])
+    await open(page, 'Nitrate 6 mg/L NO3')
+    await page.getByRole('button', { name: 'Correct', exact: true }).click()
+    expect(await accessibilityIssues(page)).toEqual([])
+    const small = await page
+      .locator('main :is(input:not([type=radio]), select, button, summary, textarea), .options label')
+      .evaluateAll((each) =>
+        each
+          .filter((one) => one.getClientRects().length > 0 && one.getBoundingClientRect().height < 43.5)
+          .map((one) => one.outerHTML),
+      )
+    expect(small).toEqual([])
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(look.width)
+    const folder = process.env.HOLDFAST_SCREENSHOTS ?? (await mkdtemp(join(tmpdir(), 'holdfast-look-')))
+    await page.screenshot({ path: join(folder, `log-${look.width}-${look.scheme}.png`), fullPage: true })
+    expect(complaints).toEqual([])
+    await page.context().close()
+  })
+
+  it('whose figure has two meanings is asked about, and the answer logs it', async () => {
+    const site = await serveLog(program)
+    const { page } = await visit(browser, site.record, { from: 'heading' })
+    await logNitrate(page, '5 mg/L')
+    await page.getByRole('button', { name: '5 mg/L NO3-N as NO3-N' }).click()
+    await list(page).getByText('Nitrate 5 mg/L NO3-N').waitFor()
+    const [line] = await site.lines()
+    expect(line?.entry.body).toMatchObject({ text: '5 mg/L NO3-N', form: 'NO3-N' })
+    await page.context().close()
+  })
+
+  it('below what the kit sees is logged with one key, and the kit is remembered', async () => {
+    const site = await serveLog(program)
+    const { page } = await visit(browser, site.record, { from: 'heading' })
+    await form(page).getByText('Phosphate', { exact: true }).click()
+    await page.keyboard.type('0.03 mg/L PO4')
+    await page.getByRole('button', { name: 'below this' }).click()
+    expect(await form(page).getByLabel('Phosphate', { exact: true }).last().inputValue()).toBe(
+      '<0.03 mg/L PO4',
+    )
+    await page.getByText('Kit or probe, Remark').click()
+    await page.getByLabel('Kit or probe').fill('colour kit')
+    await page.keyboard.press('Enter')
+    await list(page).getByText('Phosphate <0.03 mg/L PO4 (colour kit)').waitFor()
+    await page.reload()
+    await form(page).getByText('Phosphate', { exact: true }).click()
+    expect(await page.getByLabel('Kit or probe').inputValue()).toBe('colour kit')
+    await form(page).getByText('Nitrate', { exact: true }).click()
+    expect(await page.getByLabel('Kit or probe').inputValue()).toBe('')
+    await page.context().close()
+  })
+
+  it('of yesterday is logged with its day alone', async () => {
+    const site = await serveLog(program)
+    const { page } = await visit(browser, site.record, { from: 'heading' })
+    await form(page).getByText('pH', { exact: true }).click()
+    await page.keyboard.type('8,1')
+    await page.getByText('on another day or time').click()
+    await page.getByLabel('Day', { exact: true }).fill('')
+    await page.getByRole('button', { name: 'Log it' }).click()
+    await page.getByText('Day: give a date of the calendar').waitFor()
+    await page.getByLabel('Day', { exact: true }).fill('2026-03-02')
+    await page.getByRole('button', { name: 'Log it' }).click()
+    await list(page).getByRole('heading', { name: 'Monday, 2 March 2026' }).waitFor()
+    const [line] = await site.lines()
+    expect(line?.entry).toMatchObject({ at: '2026-03-02', precision: 'day', body: { value: 8.1 } })
+    await page.context().close()
+  })
+})
