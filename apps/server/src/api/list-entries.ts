@@ -1,4 +1,4 @@
-import { journalPage } from '@holdfast/logbook'
+import { journalPage, Refused } from '@holdfast/logbook'
 import { z } from 'zod'
 import { noSystem } from './refusals.ts'
 import { route } from './route.ts'
@@ -13,7 +13,7 @@ export const listEntries = route({
   name: 'listEntries',
   method: 'get',
   at: '/api/systems/{system}/entries',
-  says: 'The journal of a system: every entry with what became of it, the latest day first.',
+  says: 'The journal of a system: every entry with what became of it, the latest day first and of one day the latest received.',
   path: z.object({ system: z.string().describe('Id of the system.') }),
   query: z.object({
     kind: entryKind.exactOptional().describe(`One kind only: ${entryKind.options.join(', ')}.`),
@@ -26,7 +26,7 @@ export const listEntries = route({
       .describe(
         'Only entries that hold each of these words, anywhere in what they say or in what was typed.',
       ),
-    before: z.uuid().exactOptional().describe('The `next` of the answer before.'),
+    before: z.string().max(100).exactOptional().describe('The `next` of the answer before.'),
     limit: z.coerce
       .number<string>()
       .int()
@@ -38,22 +38,20 @@ export const listEntries = route({
   answers: {
     200: {
       says: 'Lines of the journal; `next` is there where more follow.',
-      schema: z.object({ lines: z.array(line).readonly(), next: z.uuid().exactOptional() }),
+      schema: z.object({ lines: z.array(line).readonly(), next: z.string().exactOptional() }),
     },
-    404: { says: 'There is no such system.', schema: refusal },
+    404: { says: 'There is no such system, or no such page.', schema: refusal },
   },
-  async answer({ path, query }, { journals }) {
-    const journal = await journals.of(path.system)
-    if (journal === undefined) return { status: 404, body: { issues: [noSystem(path.system)] } }
-    const page = journalPage(journal, query)
-    if (page !== undefined) return { status: 200, body: page }
-    const issue = {
-      code: 'no-such-place',
-      where: 'before',
-      got: `"${query.before}" is no entry of this system`,
-      accepted: 'The `next` of the answer before.',
-      next: 'Ask from the start.',
+  async answer({ path, query }, { logbook, search }) {
+    const { system } = path
+    try {
+      const page = await journalPage(logbook, { system, ...query }, search)
+      if (page.lines.length > 0 || (await logbook.systems()).includes(system))
+        return { status: 200, body: page }
+      return { status: 404, body: { issues: [noSystem(system)] } }
+    } catch (error) {
+      if (!(error instanceof Refused) || error.issues[0]?.code !== 'not-a-page') throw error
+      return { status: 404, body: { issues: [...error.issues] } }
     }
-    return { status: 404, body: { issues: [issue] } }
   },
 })

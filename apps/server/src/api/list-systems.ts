@@ -17,7 +17,7 @@ export const listSystems = route({
     const ids = await logbook.systems()
     const names = await Promise.all(
       ids.map(async (id) => {
-        const log = systemLog(await logbook.read({ system: id }))
+        const log = systemLog(await logbook.read({ system: id, kinds: ['system', 'retraction'] }))
         return log === undefined ? [] : [{ id, name: log.system.name }]
       }),
     )

@@ -1,11 +1,10 @@
-import type { Logbook } from '@holdfast/logbook'
+import type { JournalSearch, Logbook } from '@holdfast/logbook'
 import type { z } from 'zod'
-import type { Journals } from './journals.ts'
 
 /** What the routes work on. */
 export interface Services {
   readonly logbook: Logbook
-  readonly journals: Journals
+  readonly search: JournalSearch
   /** Where the log lives, in words that follow "Your log is kept". */
   readonly kept: string
   /** Names this start of the program. */
