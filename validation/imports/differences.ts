@@ -189,9 +189,10 @@ export function oddDifferences(sheet: Sheet, truth: Truth): readonly string[] {
   })
 }
 
-/** No cell may be lost: what was read and what is listed is what held something. */
-export function lossDifferences({ cells: { held, read, listed } }: Sheet): readonly string[] {
-  return held === read + listed && held > 0
+/** No cell may be lost: what was read, what waits and what is listed is what held something. */
+export function lossDifferences({ cells: { held, read, waiting, listed } }: Sheet): readonly string[] {
+  const isWhole = held === read + waiting + listed && held > 0
+  return isWhole
     ? []
-    : [`${held} cells held something, ${read} were read and ${listed} listed`]
+    : [`${held} cells held something, ${read} were read, ${waiting} wait, ${listed} are listed`]
 }

@@ -59,7 +59,7 @@ export function readSheet(bytes: Uint8Array, fileName: string, answers: Answers 
   const notes = takeNotes([...noted, ...among], ({ moment }) => dayOf(moment), account)
   const readings = values.map(readingOf)
 
-  const { held, read: cellsRead, odd } = account.close(book.grids)
+  const { cells, odd } = account.close(book.grids)
   const [first] = tables
   const sheet: Sheet = {
     ...emptySheet(fileName),
@@ -76,7 +76,7 @@ export function readSheet(bytes: Uint8Array, fileName: string, answers: Answers 
     notes,
     questions: questions.asked(),
     odd,
-    cells: { held, read: cellsRead, listed: held - cellsRead },
+    cells,
   }
   return { ...sheet, issues: issuesOf(fileName, book, tables) }
 }
@@ -89,10 +89,8 @@ function takeHeadings(view: View, tables: readonly Table[], account: Account): v
     for (let row = start; row < top; row++) {
       for (const { column, cell } of filled(view, row)) {
         const place = { ...sheet, cell: view.name(row, column) }
-        const { header, dateAt = 0 } = columns[column] ?? {}
-        const isSaid =
-          header?.role !== undefined || header?.quantity !== undefined || header?.isSummary === true
-        const isTitle = row < headerTop || isSaid || (view.turned && column < dateAt)
+        const { dateAt = 0 } = columns[column] ?? {}
+        const isTitle = row < headerTop || column === dateAt || (view.turned && column < dateAt)
         if (isTitle || row < top - 1 || hasCells(view, column, top, end)) account.read(place)
         else account.list(place, asWritten(cell), 'a heading with nothing below it', 'skipped')
       }
@@ -167,5 +165,5 @@ function emptySheet(fileName: string): Sheet {
     layout: 'wide',
     shape: '',
   } as const
-  return { fileName, ...unknown, ...none, cells: { held: 0, read: 0, listed: 0 } }
+  return { fileName, ...unknown, ...none, cells: { held: 0, read: 0, waiting: 0, listed: 0 } }
 }

@@ -144,7 +144,12 @@ export interface Sheet {
   readonly notes: readonly SheetNote[]
   readonly questions: readonly SheetQuestion[]
   readonly odd: readonly OddCell[]
-  /** Every cell that held something was read, or is listed: held = read + listed. */
-  readonly cells: { readonly held: number; readonly read: number; readonly listed: number }
+  /** Every cell that held something was read, waits for an answer, or is listed: held is the sum of these. */
+  readonly cells: {
+    readonly held: number
+    readonly read: number
+    readonly waiting: number
+    readonly listed: number
+  }
   readonly issues: readonly Issue[]
 }

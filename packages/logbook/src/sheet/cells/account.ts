@@ -1,6 +1,6 @@
 import type { Grid } from '../book/book.ts'
 import { cellName } from '../book/cell-name.ts'
-import type { OddCell } from '../sheet.ts'
+import type { OddCell, Sheet } from '../sheet.ts'
 
 /** Where a cell stands. */
 export interface Place {
@@ -11,15 +11,16 @@ export interface Place {
 /** "Mar!B7" in a workbook, "B7" in a file of text. */
 export const placeName = ({ sheet, cell }: Place): string => (sheet === undefined ? cell : `${sheet}!${cell}`)
 
-/** The end of every cell: read, or listed with a reason. A cell that was read may be pointed out besides. */
+/** The end of every cell: read, listed with a reason, or waiting for an answer. A cell that was read may be pointed out besides. */
 export class Account {
   readonly #read = new Set<string>()
   readonly #listed = new Set<string>()
+  readonly #waits = new Set<string>()
   readonly #odd: OddCell[] = []
 
   read(place: Place): void {
     const name = placeName(place)
-    if (!this.#listed.has(name)) this.#read.add(name)
+    if (!this.#listed.has(name) && !this.#waits.has(name)) this.#read.add(name)
   }
 
   /** Listed, and not read. */
@@ -27,8 +28,17 @@ export class Account {
     const name = placeName(place)
     if (this.#listed.has(name)) return
     this.#read.delete(name)
+    this.#waits.delete(name)
     this.#listed.add(name)
     this.#odd.push({ cell: name, asWritten, why, taken })
+  }
+
+  /** Neither read nor listed until a question is answered, which names it. */
+  wait(place: Place): void {
+    const name = placeName(place)
+    if (this.#listed.has(name)) return
+    this.#read.delete(name)
+    this.#waits.add(name)
   }
 
   /** Read, and worth a look. */
@@ -37,11 +47,7 @@ export class Account {
   }
 
   /** Lists what nothing was made of, so that no cell is dropped in silence. */
-  close(grids: readonly Grid[]): {
-    readonly held: number
-    readonly read: number
-    readonly odd: readonly OddCell[]
-  } {
+  close(grids: readonly Grid[]): { readonly cells: Sheet['cells']; readonly odd: readonly OddCell[] } {
     let held = 0
     for (const { name: sheet, rows } of grids) {
       for (const [row, cells] of rows.entries()) {
@@ -50,12 +56,13 @@ export class Account {
           held++
           const place = { ...(sheet !== undefined && { sheet }), cell: cellName(row, column) }
           const name = placeName(place)
-          if (this.#read.has(name) || this.#listed.has(name)) continue
+          if (this.#read.has(name) || this.#listed.has(name) || this.#waits.has(name)) continue
           this.list(place, asWritten(cell), 'it belongs to no table of readings')
         }
       }
     }
-    return { held, read: this.#read.size, odd: this.#odd }
+    const [read, waiting, listed] = [this.#read.size, this.#waits.size, this.#listed.size]
+    return { cells: { held, read, waiting, listed }, odd: this.#odd }
   }
 }
 

@@ -117,7 +117,7 @@ function understand(text: string, written: string, measure: Measure, odd: string
   const number = numberInWord(written)
   if (number !== undefined) return { says: 'number in a word', number }
   if (!/\d/.test(text)) return { says: 'words' }
-  const found = answerWithRemark(text, measure)
+  const found = answerWithRemark(withSpread(text), measure)
   if (found === undefined)
     return { says: /\p{L}{3,}/u.test(text) ? 'words' : 'not read', why: `"${written}" is no figure` }
   const { answer, remark, ownUnit } = found
@@ -146,6 +146,15 @@ function understand(text: string, written: string, measure: Measure, odd: string
 function oddOf(odd: string | undefined, remark: string): { readonly odd?: string } {
   if (odd !== undefined) return { odd }
   return remark === '' || /^[?!*'"]+$/.test(remark) ? {} : { odd: 'words beside the figure' }
+}
+
+/** "5 ± 1" is from 4 to 6. */
+function withSpread(text: string): string {
+  const [whole, middle, spread] = /^\s*([\d.]+)\s*(?:\+\s*\/?\s*-|±)\s*([\d.]+)/.exec(text) ?? []
+  if (whole === undefined) return text
+  const [low, high] = [Number(middle) - Number(spread), Number(middle) + Number(spread)]
+  const shown = (end: number): string => String(Number(Math.max(0, end).toPrecision(6)))
+  return Number.isFinite(low) && low < high ? `${shown(low)}-${shown(high)}${text.slice(whole.length)}` : text
 }
 
 /** The longest beginning of a cell that is a reading, and the words behind it. */

@@ -61,11 +61,13 @@ export function takeValues(
     if (taken === undefined) continue
     const when = whenOf(value)
     if (typeof when === 'string') {
-      const why =
-        when === 'waits'
-          ? 'its date must be answered first'
-          : `"${value.moment.written}" in ${value.moment.cell} is no date`
-      account.list(value, asWritten(value.content), why, when === 'waits' ? 'waits' : 'left out')
+      if (when === 'waits') account.wait(value)
+      else
+        account.list(
+          value,
+          asWritten(value.content),
+          `"${value.moment.written}" in ${value.moment.cell} is no date`,
+        )
       continue
     }
     account.read(value)
@@ -134,7 +136,8 @@ function takeOne(
     case 'missing': {
       for (const { topic, question, options } of says.missing)
         questions.choose(series, topic, question, options, [place])
-      return list('a question about it is open', 'waits')
+      account.wait(found)
+      return undefined
     }
     case 'number in a word': {
       const options = [String(says.number), 'leave out']
@@ -163,7 +166,10 @@ function takeOne(
         [place],
         isRedone ? second : undefined,
       )
-      if (answer === undefined) return list('a question about it is open', 'waits')
+      if (answer === undefined) {
+        account.wait(found)
+        return undefined
+      }
       if (answer === 'leave out') return list('left out by the keeper')
       const unit = says.unit ?? ''
       const one = again(`${answer} ${unit}`, measure, decimal)

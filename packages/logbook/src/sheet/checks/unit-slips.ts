@@ -161,15 +161,9 @@ function asked(
     const place = placeName(value)
     const written = value.value.value ?? 0
     account.point(value, value.content.text, why, 'asked', String(Number((written * factor).toPrecision(4))))
-    if (answer === undefined || answer === 'leave out') {
-      account.list(
-        value,
-        value.content.text,
-        answer === undefined ? 'a question about it is open' : 'left out by the keeper',
-        'waits',
-      )
-      return [place, 'left out']
-    }
+    if (answer === undefined) account.wait(value)
+    if (answer === 'leave out') account.list(value, value.content.text, 'left out by the keeper')
+    if (answer === undefined || answer === 'leave out') return [place, 'left out']
     if (answer === asWritten) return [place, { suspect: true }]
     return [place, { suspect: true, value: turned(value, factor), valueAsWritten: written }]
   })

@@ -22,10 +22,10 @@ const grams = /(\d+(?:[.,]\d+)?)\s*(k?g)(?![a-z])/
 const swapped =
   /\b(?:changed|replaced|swapped|gewechselt|erneuert|getauscht|remplacee?|cambiad[oa]|sostituit[oa]|vervangen)\b/
 const animals = [
-  /\badded (?<count>\d+) (?<named>\p{L}+)/u,
+  /\badded (?<count>\d+)(?: x)? (?:new )?(?<named>\p{L}+)/u,
   /\badded (?<named>\p{L}+) x\s?(?<count>\d+)/u,
   /\b(?<count>\d+) (?:new |neue |nouveaux |nuevos |nieuwe )?(?<named>\p{L}+) (?:dazu|eingesetzt|added|in\b(?! the)|introduced|hinzugefugt|eingezogen|ajoutee?s?|anadid[oa]s?|aggiunt[ieao]|toegevoegd|erbij)/u,
-  /\b(?:ajoute|anadi|anadido|aggiunto|aggiunti|toegevoegd|introduced|neu:?|put in) (?<count>\d+) (?<named>\p{L}+)/u,
+  /\b(?:ajoutee?s?|anad\w+|aggiunt\w+|toegevoegd|introduced|neu:?|put in|introduit|inserit\w+|metid[oa]s?) (?<count>\d+) (?<named>\p{L}+)/u,
 ]
 /** What is counted in a note and is no animal. */
 const things =

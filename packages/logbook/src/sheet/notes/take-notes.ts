@@ -41,7 +41,7 @@ export function takeNotes(
   return notes.flatMap((note): SheetNote[] => {
     const when = whenOf(note)
     if (when === 'waits') {
-      account.list(note, note.text, 'its date must be answered first', 'waits')
+      account.wait(note)
       return []
     }
     if (when === 'wrong') {

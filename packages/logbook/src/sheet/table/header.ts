@@ -48,6 +48,9 @@ const quantityOfUnit: Readonly<Record<string, ReadQuantity>> = {
   fahrenheit: 'temperature',
   ppt: 'salinity',
   '‰': 'salinity',
+  'ms/cm': 'salinity',
+  'µs/cm': 'salinity',
+  'us/cm': 'salinity',
   'meq/l': 'alkalinity',
   'mval/l': 'alkalinity',
   '°kh': 'alkalinity',
@@ -169,9 +172,11 @@ function unitAmong(
     if (found !== undefined && quantity !== 'salinity') return found
   }
   for (let length = words.length; length > 0; length--) {
-    for (let start = 0; start + length <= words.length; start++) {
+    // of two words that both are units the last is meant: "KH (dKH)"
+    for (let start = words.length - length; start >= 0; start--) {
       const taken = words.slice(start, start + length)
-      if (isUnitOf(quantity, taken.join(' '))) return { taken }
+      const asEnglish = taken.map((word) => (/^(?:bei|à|a|bij|@)$/i.test(word) ? 'at' : word))
+      if (isUnitOf(quantity, asEnglish.join(' '))) return { taken: asEnglish }
     }
   }
   return undefined

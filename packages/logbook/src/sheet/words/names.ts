@@ -30,10 +30,10 @@ const roles: Readonly<Record<Role, string>> = {
     'note notes comment comments remark remarks notiz notizen bemerkung bemerkungen kommentar kommentare ' +
     'anmerkung anmerkungen remarque remarques commentaire commentaires nota notas comentario comentarios ' +
     'observacion observaciones observation observations opmerking opmerkingen note/remarks osservazioni ' +
-    'commenti commento did actions action events event ereignis ereignisse maintenance wartung entretien ' +
+    'commenti commento did done getan gemacht fait hecho fatto gedaan opmerk bijzonderheden actions action events event ereignis ereignisse maintenance wartung entretien ' +
     'mantenimiento manutenzione onderhoud sonstiges other autre otros altro overig info diary',
   parameter:
-    'parameter parameters what test quantity measurement messgroesse messgrosse grosse parametre parametro ' +
+    'parameter parameters what test quantity measurement messgroesse messgrosse parametre parametro ' +
     'wasserwert meting medicion misura mesure analyte was quoi que cosa wat grootheid',
   value:
     'value values result results reading wert ergebnis messwert valeur resultat valor resultado valore risultato waarde uitslag',
@@ -73,7 +73,7 @@ export const otherQuantities = new Set(
   (
     'iodine iodide jod iode yodo iodio jodium strontium sr potassium kalium k silicate silikat silicato silicaat si sio2 ' +
     'iron eisen fer hierro ferro ijzer fe boron bor bore boro copper kupfer cuivre cobre rame koper cu ' +
-    'redox orp rx oxygen sauerstoff oxygene oxigeno ossigeno zuurstof o2 gh conductivity leitfahigkeit tds ' +
+    'redox orp rx oxygen sauerstoff oxygene oxigeno ossigeno zuurstof o2 gh tds ' +
     'par lux co2 bromide bromid fluoride fluorid kalium. urea toc doc'
   ).split(' '),
 )

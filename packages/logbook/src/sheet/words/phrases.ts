@@ -1,10 +1,10 @@
 import { plain } from './plain.ts'
 
 const nothing =
-  /^(?:-+|\/+|n\.?\/?\s?a\.?|nan|null|none|x|\.+|\?+|_+|leer|empty|k\.?\s?a\.?|s\/d|sin dato|nm|n\.?m\.?|not (?:tested|measured|taken|done)|nicht (?:gemessen|getestet)|no test|kein test|skipped|ausgelassen|pas (?:mesure|teste)|non (?:mesure|misurato|testato)|no medido|niet gemeten|vergeten|forgot|vergessen|oublie|olvidado)$/
+  /^(?:-+|\/+|n\.?\/?\s?a\.?|nan|null|x|\.+|\?+|_+|leer|empty|k\.?\s?a\.?|s\/d|sin dato|nm|n\.?m\.?|not (?:tested|measured|taken|done)|nicht (?:gemessen|getestet)|no test|kein test|skipped|ausgelassen|pas (?:mesure|teste)|non (?:mesure|misurato|testato)|no medido|niet gemeten|vergeten|forgot|vergessen|oublie|olvidado)$/
 
 const notDetected =
-  /^(?:n\.?\s?d\.?|n\.?\s?n\.?|u\.?d\.?|b\.?d\.?l\.?|nwg|n\.?\s?nachweisbar|not detect(?:ed|able)|undetect(?:ed|able)|none detected|non[- ]?detect(?:ed|able)?|below (?:detection|limit|range)(?: limit)?|under range|unter (?:nachweis(?:grenze)?|nwg)|nicht nachweisbar|nicht messbar|indetectable|non detect(?:e|able)|non decele|pas detecte|no detect(?:ado|able)|indetectado|non rilev(?:ato|abile)|niet (?:aantoonbaar|meetbaar|detecteerbaar)|lo|low range|<\s?lo[dq])(?![\p{L}\d])/u
+  /^(?:n\.?\s?d\.?|n\.?\s?n\.?|u\.?d\.?|b\.?d\.?l\.?|nwg|n\.?\s?nachweisbar|not detect(?:ed|able)|undetect(?:ed|able)|none detected|non[- ]?detect(?:ed|able)?|below (?:detection|limit|range)(?: limit)?|under range|unter (?:nachweis(?:grenze)?|nwg)|nicht nachweisbar|nicht messbar|indetectable|non detect(?:e|able)|non decele|pas detecte|no detect(?:ado|able)|indetectado|non rilev(?:ato|abile)|niet (?:aantoonbaar|meetbaar|detecteerbaar)|none|nil|absente?|assent[ei]|ausentes?|keine?|aucun|nessun[oa]?|geen|zero detected|lo|low range|<\s?lo[dq])(?![\p{L}\d])/u
 
 const trace = /^(?:traces?|spuren?|tracce|trazas?|sporen|tr\.?)(?![p{L}\d])/
 
@@ -15,6 +15,8 @@ const between =
   /^(?:between|zwischen|entre|tra|fra|tussen|from|von|de|da|van)\s+([\d.,]+)\s*(?:and|und|et|y|e|en|to|bis|a|tot|-)\s*([\d.,]+)/
 
 const span = /^([\d.,]+)\s*(?:to|bis|a|tot|hasta|fino a|or|oder|ou|o|of)\s+([\d.,]+)(?![\d.,])/
+
+const somehow = /^([\d.,]+)\s*-?(?:ish|oder so|or so|ou environ)(?![\p{L}\d])/u
 
 const above =
   /^(?:over|above|more than|greater than|uber|mehr als|grosser als|plus de|superieur a|mas de|mayor que|oltre|piu di|meer dan|boven|groter dan|>>|high|hi)\s*(?=[\d.,])/
@@ -40,6 +42,7 @@ export function readPhrase(written: string): Phrase {
   const figure =
     swapped(between, '$1-$2') ??
     swapped(about, '~') ??
+    swapped(somehow, '~$1') ??
     swapped(span, '$1-$2') ??
     swapped(above, '>') ??
     swapped(below, '<') ??
