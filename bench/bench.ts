@@ -4,6 +4,7 @@
  */
 const parts: Readonly<Record<string, () => Promise<unknown>>> = {
   'model-year': () => import('./model-year.ts'),
+  record: () => import('./record.ts').then(({ recordBench }) => recordBench()),
   start: () => import('./start.ts').then(({ startBench }) => startBench(minutesAsked())),
 }
 
