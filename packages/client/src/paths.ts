@@ -38,6 +38,23 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/entries/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** One entry with what became of it. */
+        readonly get: operations["showEntry"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/health": {
         readonly parameters: {
             readonly query?: never;
@@ -98,6 +115,23 @@ export interface paths {
         };
         /** A system with its log as the model takes it. */
         readonly get: operations["showSystem"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/systems/{system}/description": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The description of a system on a day, without its log; before the first one, the first. */
+        readonly get: operations["describeSystem"];
         readonly put?: never;
         readonly post?: never;
         readonly delete?: never;
@@ -318,6 +352,40 @@ export interface operations {
             readonly 500: components["responses"]["Failed"];
         };
     };
+    readonly showEntry: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Its line of the journal. */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["JournalLine"];
+                };
+            };
+            readonly 400: components["responses"]["NotUnderstood"];
+            readonly 403: components["responses"]["OtherSite"];
+            /** @description There is no such entry, or it only takes another back. */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Refusal"];
+                };
+            };
+            readonly 500: components["responses"]["Failed"];
+        };
+    };
     readonly health: {
         readonly parameters: {
             readonly query?: never;
@@ -426,6 +494,45 @@ export interface operations {
                         readonly kept: string;
                         readonly observations: readonly components["schemas"]["Observation"][];
                         readonly remarks: readonly string[];
+                        readonly system: components["schemas"]["System"];
+                        readonly workspace: string;
+                    };
+                };
+            };
+            readonly 400: components["responses"]["NotUnderstood"];
+            readonly 403: components["responses"]["OtherSite"];
+            /** @description There is no such system. */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Refusal"];
+                };
+            };
+            readonly 500: components["responses"]["Failed"];
+        };
+    };
+    readonly describeSystem: {
+        readonly parameters: {
+            readonly query: {
+                readonly day: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly system: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description What an entry of that day is read with. */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
                         readonly system: components["schemas"]["System"];
                         readonly workspace: string;
                     };

@@ -1,3 +1,4 @@
+export { describedOn } from './described-on.ts'
 export { anyEntry } from './entries/any-entry.ts'
 export type { About, Blank, Choice, Holds, Typed } from './entries/blank.ts'
 export { composeEntry, type EntryParts } from './entries/compose-entry.ts'
@@ -21,6 +22,7 @@ export { rivalCorrections, standing } from './entries/standing.ts'
 export { systemAt, type ZoneOn, zoneOn } from './entries/system-at.ts'
 export { systemDescription } from './entries/system-description.ts'
 export { type Issue, issueInWords, Refused } from './issue.ts'
+export { lineOf } from './journal-lines.ts'
 export { type JournalPage, type JournalQuestion, journalPage } from './journal-page.ts'
 export { JournalSearch } from './journal-search.ts'
 export type {
@@ -35,7 +37,7 @@ export type {
   Span,
 } from './logbook.ts'
 export { dateOf, endOfDay, isDate, modelDay } from './model-day.ts'
-export { type Moment, type MomentRead, readMoment } from './moment.ts'
+export { type Moment, type MomentRead, momentAt, readMoment } from './moment.ts'
 export { type LogForModel, type NotUsed, observationsAndEvents } from './observations-and-events.ts'
 export {
   entriesFromSheet,
@@ -44,10 +46,12 @@ export {
   type SheetEntries,
 } from './sheet/entries-from-sheet.ts'
 export { readSheet } from './sheet/read-sheet.ts'
+export { noteOfImport, type Remembered, rememberedFor } from './sheet/remember.ts'
 export type {
   Answers,
   NoteEvent,
   OddCell,
+  QuestionTopic,
   Sheet,
   SheetColumn,
   SheetNote,

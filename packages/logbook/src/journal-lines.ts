@@ -24,6 +24,14 @@ export async function linesOf(
   return entries.flatMap(({ id }) => lines.get(id) ?? [])
 }
 
+/** What became of one entry; undefined where the log has no such entry, or it is a retraction. */
+export async function lineOf(logbook: Pick<Logbook, 'read'>, id: string): Promise<JournalLine | undefined> {
+  const [entry] = await logbook.read({ ids: [id] })
+  if (entry === undefined || entry.kind === 'retraction') return undefined
+  const [line] = await linesOf(logbook, [entry])
+  return line
+}
+
 /** Ids of the entries and of all that corrects them or is corrected by them, directly or through others. */
 async function tiedTo(
   logbook: Pick<Logbook, 'read'>,

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 
 import { modelDayOfTime } from './model-day.ts'
-import { readMoment } from './moment.ts'
+import { momentAt, readMoment } from './moment.ts'
 
 const berlin = 'Europe/Berlin'
 const at = (text: string, zone = berlin): string | undefined => {
@@ -59,3 +59,11 @@ test.each(['', 'yesterday', '3/4/26', '2026-02-30', '2026-2-3', '2026-03-01T8', 
     expect(readMoment(text, berlin)).toMatchObject({ ok: false, issues: [{ where: 'Time' }] })
   },
 )
+
+test('an instant is told by the clock beside the tank, and its two hours of an autumn night apart', () => {
+  const at = (instant: string, zone: string): string => momentAt(new Date(instant), zone).at
+  expect(at('2026-03-01T22:30:40Z', berlin)).toBe('2026-03-01T23:30+01:00[Europe/Berlin]')
+  expect(at('2026-03-01T22:30:40Z', 'Asia/Tokyo')).toBe('2026-03-02T07:30+09:00[Asia/Tokyo]')
+  expect(at('2026-10-25T00:30:00Z', berlin)).toBe('2026-10-25T02:30+02:00[Europe/Berlin]')
+  expect(at('2026-10-25T01:30:00Z', berlin)).toBe('2026-10-25T02:30+01:00[Europe/Berlin]')
+})

@@ -16,6 +16,12 @@ export type MomentRead =
   | { readonly ok: false; readonly issues: readonly Issue[] }
   | { readonly ok: false; readonly question: Omit<BlankQuestion, 'blank'> }
 
+/** The minute that an instant is in a zone. */
+export function momentAt(instant: Date, timeZone: string): Moment {
+  const zoned = Temporal.Instant.fromEpochMilliseconds(instant.getTime()).toZonedDateTimeISO(timeZone)
+  return { at: zoned.toString({ smallestUnit: 'minute' }), precision: 'minute' }
+}
+
 const accepted =
   'A date such as 2026-03-01, or a date with a time such as 2026-03-01T08:10 or 2026-03-01 08:10.'
 

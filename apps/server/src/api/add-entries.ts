@@ -38,7 +38,8 @@ export const addEntries = route({
     const issues = reads.flatMap((read, at) =>
       (read.ok ? misplaced(read.entry, logbook.workspace, known) : read.issues).map((issue) => ({
         ...issue,
-        where: `Entry ${at + 1}: ${issue.where}`,
+        // Of a single entry there is no need to say which.
+        where: entries.length === 1 ? issue.where : `Entry ${at + 1}: ${issue.where}`,
       })),
     )
     if (issues.length > 0) return { status: 422, body: { issues } }

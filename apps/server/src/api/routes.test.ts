@@ -25,6 +25,14 @@ const samples: Readonly<Record<string, Sample>> = {
     good: '/api/systems/example-reef/entries',
     bad: '/api/systems/example-reef/entries?limit=many',
   },
+  describeSystem: {
+    good: '/api/systems/example-reef/description?day=2026-02-10',
+    bad: '/api/systems/example-reef/description?day=today',
+  },
+  showEntry: {
+    good: '/api/entries/018f3a1e-7c00-7000-8000-000000000001',
+    bad: '/api/entries/018f3a1e-7c00-7000-8000-0000000000ff',
+  },
   addEntries: { good: '/api/entries', request: { headers: json, body: '{"entries":[]}' } },
   putAttachment: {
     good: `/api/attachments/${sum}`,

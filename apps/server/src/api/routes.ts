@@ -1,4 +1,5 @@
 import { addEntries } from './add-entries.ts'
+import { describeSystem } from './describe-system.ts'
 import { openApiDocument } from './document.ts'
 import { getAttachment } from './get-attachment.ts'
 import { health } from './health.ts'
@@ -7,6 +8,7 @@ import { listSystems } from './list-systems.ts'
 import { putAttachment } from './put-attachment.ts'
 import type { Route } from './route.ts'
 import { showDocument } from './show-document.ts'
+import { showEntry } from './show-entry.ts'
 import { showSystem } from './show-system.ts'
 
 /** Every route of the API, one line each. */
@@ -14,7 +16,9 @@ export const routes: readonly Route[] = [
   health,
   listSystems,
   showSystem,
+  describeSystem,
   listEntries,
+  showEntry,
   addEntries,
   putAttachment,
   getAttachment,
