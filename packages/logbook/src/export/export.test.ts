@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { writeFileSync } from 'node:fs'
 import Ajv from 'ajv/dist/2020.js'
 import fc from 'fast-check'
 import Papa from 'papaparse'
@@ -7,33 +7,13 @@ import { expect, test } from 'vitest'
 import { nitrate } from '../conformance/nitrate.ts'
 import { keptLog, opened, photograph, temporaryFolder } from '../copies/testing/kept-log.ts'
 import { kinds } from '../entries/index.ts'
-import { type Issue, Refused } from '../issue.ts'
+import type { Issue } from '../issue.ts'
 import type { Kept, Logbook, Sent } from '../logbook.ts'
 import { readBook } from '../sheet/book/read-book.ts'
 import { exportJsonSchema } from './document.ts'
-import { type ExportFormat, exportFormats, exportLog } from './formats.ts'
 import { isExport, readExport } from './read-export.ts'
 import { wholeHeading } from './table.ts'
-import { type TakenOver, takeOverExport } from './take-over.ts'
-
-const formats = Object.keys(exportFormats) as ExportFormat[]
-const now = new Date('2026-03-01T12:00:00.000Z')
-
-async function exported(logbook: Logbook, format: ExportFormat): Promise<Buffer> {
-  const parts: Uint8Array[] = []
-  for await (const part of exportLog(logbook, format, now)) parts.push(part)
-  return Buffer.concat(parts)
-}
-
-async function takenOver(logbook: Logbook, bytes: Uint8Array): Promise<TakenOver> {
-  const read = readExport(bytes)
-  if (!read.ok) throw new Refused(read.issues)
-  return takeOverExport(logbook, read.contents)
-}
-
-const samples: readonly Sent[] = readdirSync(new URL('../entries/samples', import.meta.url)).map((name) =>
-  JSON.parse(readFileSync(new URL(`../entries/samples/${name}`, import.meta.url), 'utf8')),
-)
+import { exported, formats, samples, takenOver } from './testing/there-and-back.ts'
 
 /** The entry with a text wherever a keeper may write one. */
 const textsIn = (entry: Sent, text: string): Sent => ({
@@ -60,7 +40,7 @@ const anyLog: fc.Arbitrary<readonly Sent[]> = fc
   .map((drafts) =>
     drafts.map(({ sample, number, system, text }) => {
       const id = `018f3a1e-7c00-7000-8000-${String(number).padStart(12, '0')}`
-      return { ...textsIn(sample, text), id, system, workspace: 'home' }
+      return { ...textsIn(sample, text), id, system }
     }),
   )
 
@@ -284,7 +264,7 @@ test('the schema that is given out is the one in the repository, and describes w
   await expect(`${JSON.stringify(schema, null, 2)}\n`).toMatchFileSnapshot('../../schema/export.schema.json')
   const validate = new Ajv({ strict: false, validateFormats: false }).compile(schema)
   const here = opened(temporaryFolder())
-  await here.append(samples.map((sample) => ({ ...sample, workspace: 'home' })))
+  await here.append(samples)
   await here.attach(photograph, 'image/png')
   const document = JSON.parse((await exported(here, 'json')).toString())
   expect(validate(document), JSON.stringify(validate.errors)).toBe(true)
