@@ -1,10 +1,11 @@
 import { readFile } from 'node:fs/promises'
+import { buffer } from 'node:stream/consumers'
 import { refuse } from './refuse.ts'
 
-/** The bytes of a file. @throws Refused in words when it cannot be read */
+/** The bytes of a file, or of the standard input for "-". @throws Refused in words when it cannot be read */
 export async function bytesOf(path: string): Promise<Buffer> {
   try {
-    return await readFile(path)
+    return path === '-' ? await buffer(process.stdin) : await readFile(path)
   } catch (error) {
     const why = error instanceof Error ? error.message.replace(/,.*$/s, '') : String(error)
     throw refuse(

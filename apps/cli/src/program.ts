@@ -43,9 +43,19 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
       .option('--data <folder>', 'where the log lives')
       .option('--json', 'one JSON document for programs')
 
-  command(holdfast, 'import <file>', 'Take readings and notes over from a spreadsheet saved as text (CSV).')
+  command(
+    holdfast,
+    'import <file>',
+    'Take readings and notes over from a spreadsheet (CSV, TSV, TXT, XLSX; - for pasted text).',
+  )
     .option('--system <id>', 'whose readings they are; needed when there are several')
     .option('--answer <question=option>', 'answer to a question of the sheet; repeat for each', answer, {})
+    .option(
+      '--tank <name=system>',
+      'system of a tank that the sheet names, or none; repeat for each',
+      answer,
+      {},
+    )
     .option('--preview', 'say what was understood and store nothing')
     .option('--yes', 'store without asking')
     .action(async (file, options) => end(await importCommand(file, options, terminal)))

@@ -1,4 +1,4 @@
-import type { Sheet, SheetQuestion } from '@holdfast/logbook'
+import { type Entry, type Sheet, type SheetQuestion, sayEntry } from '@holdfast/logbook'
 import { table } from './table.ts'
 
 const delimiters: Readonly<Record<string, string>> = {
@@ -6,6 +6,12 @@ const delimiters: Readonly<Record<string, string>> = {
   ';': 'semicolons between fields',
   '\t': 'tabs between fields',
   '|': 'bars between fields',
+}
+
+const layouts: Readonly<Record<Sheet['layout'], string>> = {
+  wide: 'a column a quantity',
+  long: 'one reading a row',
+  across: 'dates across, a row a quantity',
 }
 
 /** Questions on which cells wait; the others may be answered and need not be. */
@@ -17,10 +23,10 @@ export function sheetInWords(sheet: Sheet): string {
   const { fileName, encoding, delimiter, decimal, headerRow, layout, titles, columns, odd } = sheet
   const form = [
     encoding,
-    delimiters[delimiter] ?? `"${delimiter}" between fields`,
+    ...(delimiter === '' ? [] : [delimiters[delimiter] ?? `"${delimiter}" between fields`]),
     decimal === ',' ? 'decimal comma' : 'decimal point',
-    `header in row ${headerRow}`,
-    layout === 'long' ? 'one reading a row' : 'a column a quantity',
+    ...(layout === 'across' ? [] : [`header in row ${headerRow}`]),
+    layouts[layout],
   ]
   const columnTable = table(
     [
@@ -30,9 +36,9 @@ export function sheetInWords(sheet: Sheet): string {
       { heading: 'Unit' },
       { heading: 'Form' },
     ],
-    columns.map(({ letter, header, role, unit, form }) => [
-      letter,
-      header,
+    columns.map(({ sheet: name, letter, header, role, unit, form }) => [
+      name === undefined ? letter : `${name}!${letter}`,
+      header.replace(/\s+/g, ' '),
       role === 'unknown' ? 'not known' : role,
       unit ?? '',
       form ?? '',
@@ -73,3 +79,26 @@ function asked({ id, where, question, options, waiting }: SheetQuestion): string
 
 /** In quotes where a shell would part or read it otherwise. */
 const quoted = (text: string): string => (/^[\w:=./-]+$/.test(text) ? text : `"${text}"`)
+
+/** Tanks of the sheet for which no system was named. */
+export function tanksInWords(unplaced: readonly string[]): string[] {
+  if (unplaced.length === 0) return []
+  const lines = unplaced.map((tank) => `    --tank ${quoted(`${tank}=SYSTEM`)}`)
+  return [
+    ['The sheet tells tanks apart. Say which system each is, or "none" to leave it out:', ...lines].join(
+      '\n',
+    ),
+  ]
+}
+
+const mostShown = 40
+
+/** What would be stored, as it would be stored; of a long list the first and how many more. */
+export function entriesInWords(entries: readonly Entry[]): string {
+  const rows = entries
+    .slice(0, mostShown)
+    .map((entry) => [entry.at.slice(0, 16).replace('T', ' '), sayEntry(entry)])
+  const more = entries.length - rows.length
+  const shown = table([{ heading: 'Day' }, { heading: 'To be stored' }], rows)
+  return more > 0 ? `${shown}\n... and ${more} more; --json lists all.` : shown
+}

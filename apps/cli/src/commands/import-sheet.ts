@@ -4,8 +4,13 @@ import {
   type Answers,
   dateOf,
   entriesFromSheet,
+  type ImportInto,
+  type Logbook,
+  noteOfImport,
   Refused,
+  type Remembered,
   readSheet,
+  rememberedFor,
   type Sheet,
   type SheetEntries,
 } from '@holdfast/logbook'
@@ -13,7 +18,7 @@ import { isExport } from '@holdfast/logbook/export'
 import { bytesOf } from '../bytes-of.ts'
 import { chooseSystem, type Where, withLog } from '../open-log.ts'
 import { refuse } from '../refuse.ts'
-import { mustAnswer, questionsInWords, sheetInWords } from '../sheet-words.ts'
+import { entriesInWords, mustAnswer, questionsInWords, sheetInWords, tanksInWords } from '../sheet-words.ts'
 import { table } from '../table.ts'
 import type { Terminal } from '../terminal.ts'
 import { writer } from '../writer.ts'
@@ -23,6 +28,7 @@ export interface ImportOptions extends Where {
   readonly system?: string
   readonly yes?: true
   readonly answer: Answers
+  readonly tank: Readonly<Record<string, string>>
   readonly preview?: true
   readonly json?: true
 }
@@ -32,8 +38,9 @@ type End = 'stored' | 'nothing new' | 'preview' | 'question open' | 'not agreed'
 
 /**
  * Says what was understood of a sheet and, once nothing is open and the keeper agrees, stores it as one
- * batch.
+ * batch. Answers given for a sheet with the same headings hold again, unless others are given.
  *
+ * @param path  of a file, or - for what is pasted into the standard input
  * @returns 2 while a question is open, 0 otherwise
  */
 export async function importCommand(
@@ -43,23 +50,38 @@ export async function importCommand(
 ): Promise<0 | 2> {
   const bytes = await bytesOf(path)
   if (isExport(bytes)) return importExport(bytes, options, terminal)
-  const read = (answers: Answers): Sheet => readSheet(bytes, basename(path), answers)
-  const sheet = read(options.answer)
-  if (sheet.issues.length > 0) throw new Refused(sheet.issues)
+  const fileName = path === '-' ? 'pasted text' : basename(path)
+  const read = (answers: Answers): Sheet => readSheet(bytes, fileName, answers)
+  const unanswered = read(options.answer)
+  if (unanswered.issues.length > 0) throw new Refused(unanswered.issues)
   refuseStrayAnswers(options.answer, read)
   return withLog(options, async (logbook) => {
-    const { log, stored } = await chooseSystem(logbook, options.system)
+    const systems = await storedOf(logbook, options)
+    const stored = systems.flatMap((one) => one.stored)
+    const [{ log }] = systems
     const { id: system, timeZone } = log.system
+    const before = rememberedFor(unanswered, stored)
+    const answers = { ...before.answers, ...options.answer }
+    const tanks = { ...before.tanks, ...options.tank }
+    const sheet = read(answers)
     const now = new Date()
     const day = dateOf(now.getTime() / 86_400_000, timeZone)
     const batch = `import-${day}-${randomBytes(3).toString('hex')}`
     const madeAt = now.toISOString()
-    const into = { workspace: logbook.workspace, system, timeZone, madeAt, batch, ...writer }
+    const placed = Object.entries(tanks).map(([tank, id]) => [tank, id === leaveOut ? null : id] as const)
+    const into = {
+      ...{ workspace: logbook.workspace, system, timeZone, madeAt, batch, ...writer },
+      tanks: Object.fromEntries(placed),
+    }
     const found = entriesFromSheet(sheet, into, stored)
-    if (!options.json)
-      terminal.out([sheetInWords(sheet), ...foundInWords(sheet, found, log.system.name)].join('\n\n'))
+    if (!options.json) {
+      const again = rememberedInWords(before, options.answer)
+      const words = [sheetInWords(sheet), ...again, ...foundInWords(sheet, found, log.system.name)]
+      if (options.preview && found.entries.length > 0) words.push(entriesInWords(found.entries))
+      terminal.out(words.join('\n\n'))
+    }
     const end = await endOf(sheet, found, options, terminal)
-    if (end === 'stored') await logbook.append(found.entries)
+    if (end === 'stored') await logbook.append(withNote(found, sheet, { answers, tanks }, into))
     terminal.out(
       options.json
         ? JSON.stringify(asJson(sheet, found, { system, batch, end }), null, 2)
@@ -69,13 +91,49 @@ export async function importCommand(
   })
 }
 
+/** The system that the readings are of, and those that are named for tanks of the sheet. */
+async function storedOf(
+  logbook: Logbook,
+  { system, tank }: ImportOptions,
+): Promise<readonly [ChosenSystem, ...ChosenSystem[]]> {
+  const named = [...new Set(Object.values(tank))].filter((id) => id !== leaveOut)
+  const [first = system, ...others] = named
+  return [
+    await chooseSystem(logbook, first),
+    ...(await Promise.all(others.map((id) => chooseSystem(logbook, id)))),
+  ]
+}
+
+type ChosenSystem = Awaited<ReturnType<typeof chooseSystem>>
+
+/** What a tank is given as whose readings are not wanted. */
+const leaveOut = 'none'
+
+/** The entries, and what was answered for them. */
+function withNote(
+  { entries }: SheetEntries,
+  sheet: Sheet,
+  remembered: Remembered,
+  into: ImportInto,
+): SheetEntries['entries'] {
+  const note = noteOfImport(sheet, remembered, into)
+  return note === undefined ? entries : [...entries, note]
+}
+
+function rememberedInWords({ answers }: Remembered, given: Answers): string[] {
+  const again = Object.entries(answers).filter(([id]) => given[id] === undefined)
+  if (again.length === 0) return []
+  const said = again.map(([id, answer]) => `${id}=${answer}`).join(', ')
+  return [`Answered as for the last sheet with these headings: ${said}`]
+}
+
 async function endOf(
   sheet: Sheet,
-  { entries }: SheetEntries,
+  { entries, unplaced }: SheetEntries,
   { preview, yes }: ImportOptions,
   terminal: Terminal,
 ): Promise<End> {
-  if (mustAnswer(sheet).length > 0) return 'question open'
+  if (mustAnswer(sheet).length > 0 || unplaced.length > 0) return 'question open'
   if (entries.length === 0) return 'nothing new'
   if (preview) return 'preview'
   const agreed = yes ?? (await terminal.agrees(`Store ${entries.length} new entries?`))
@@ -111,7 +169,7 @@ function refuseStrayAnswers(answers: Answers, read: (answers: Answers) => Sheet)
 
 function foundInWords(
   sheet: Sheet,
-  { entries, already, mended, takenBack }: SheetEntries,
+  { entries, already, mended, takenBack, unplaced }: SheetEntries,
   name: string,
 ): string[] {
   const counts = [
@@ -129,6 +187,7 @@ function foundInWords(
   const rows = mended.map(({ cell, date, quantity, was, now }) => [cell, date, quantity, was, now])
   return [
     ...questionsInWords(sheet),
+    ...tanksInWords(unplaced),
     ...(rows.length > 0 ? [table(columns, rows)] : []),
     `${counts.join('; ')}.`,
   ]
@@ -174,6 +233,9 @@ function asJson(
     already: found.already.length,
     taken_back: found.takenBack,
     mended: found.mended,
+    tanks_without_system: found.unplaced,
+    cells: sheet.cells,
+    entries: found.entries.map(({ id, kind, at, body }) => ({ id, kind, at, body })),
     outcome: end,
     batch: end === 'stored' ? batch : null,
   }

@@ -23,8 +23,8 @@ export interface ImportInto {
   readonly batch: string
   /** Cells that the keeper left out in the preview, such as B7. */
   readonly leftOut?: readonly string[]
-  /** Where the sheet tells tanks apart: the system of each. */
-  readonly tanks?: Readonly<Record<string, string>>
+  /** Where the sheet tells tanks apart: the system of each, null where it is left out. */
+  readonly tanks?: Readonly<Record<string, string | null>>
 }
 
 /** What an import would do: the preview shows it, the import stores `entries`. */
@@ -75,7 +75,7 @@ export function entriesFromSheet(sheet: Sheet, into: ImportInto, stored: readonl
   const leftOut = new Set(into.leftOut)
   const drafts = [...sheet.readings.map(ofReading), ...sheet.notes.flatMap(ofNote)].flatMap((draft) => {
     const system = draft.tank === undefined ? into.system : into.tanks?.[draft.tank]
-    return system === undefined || leftOut.has(draft.cell) ? [] : [{ draft, system }]
+    return system === undefined || system === null || leftOut.has(draft.cell) ? [] : [{ draft, system }]
   })
   const unplaced = sheet.tanks.filter((tank) => into.tanks?.[tank] === undefined)
   const counts = new Map<string, number>()

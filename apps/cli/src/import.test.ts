@@ -1,0 +1,70 @@
+import { spawnSync } from 'node:child_process'
+import { join } from 'node:path'
+import { buildProgram, root, temporaryFolder } from '@holdfast/testing'
+import { beforeAll, expect, test, vi } from 'vitest'
+import { type Ran, runCli } from './testing/run-cli.ts'
+import { fileWith, systemFile } from './testing/small-reef.ts'
+
+// Each command is a process of its own, which a busy machine starts slowly.
+vi.setConfig({ testTimeout: 60_000 })
+
+let program = ''
+beforeAll(async () => {
+  program = await buildProgram('apps/cli/src/main.ts', 'cli-import')
+}, 60_000)
+
+const sheet = (name: string): string => join(root, 'validation', 'spreadsheets', name)
+
+async function withHall(): Promise<(...args: readonly string[]) => Promise<Ran>> {
+  const data = temporaryFolder()
+  await runCli(program, ['system', 'add', systemFile(), '--from', '2025-01-01'], data)
+  return (...args) => runCli(program, args, data)
+}
+
+test('a workbook of two tanks waits until each tank is a system or none', async () => {
+  const run = await withHall()
+  const file = sheet('12-two-tanks-merged-headers.xlsx')
+  const open = await run('import', file, '--yes')
+  expect(open.code).toBe(2)
+  expect(open.out).toContain('--tank "Frag tank=SYSTEM"')
+  const id = JSON.parse((await run('system', 'list', '--json')).out)[0].id
+  const tanks = ['--tank', `Display=${id}`, '--tank', 'Frag tank=none']
+  const stored = await run('import', file, '--yes', ...tanks)
+  expect(stored).toMatchObject({ code: 0, out: expect.stringContaining('47 new, 0 already in the log') })
+  const again = await run('import', file, '--yes')
+  expect(again).toMatchObject({ code: 0, out: expect.stringContaining('0 new, 47 already in the log') })
+})
+
+test('answers hold again for the next sheet with the same headings, until the import is undone', async () => {
+  const run = await withHall()
+  const [january, february, march] = ['2026-01-04,5\n', '2026-02-01,6\n', '2026-03-01,7\n'].map((row, at) =>
+    fileWith(`log-${at}.csv`, `Date,Nitrate (mg/L)\n${row}`),
+  )
+  if (january === undefined || february === undefined || march === undefined) throw new Error('no file')
+  const first = await run('import', january, '--yes', '--answer', 'nitrate-form:B=N', '--json')
+  const second = await run('import', february, '--yes')
+  expect(second.code).toBe(0)
+  expect(second.out).toContain('Answered as for the last sheet with these headings: nitrate-form:B=N')
+  const batchOf = (ran: Ran): string => JSON.parse(ran.out).batch
+  const third = await run('import', march, '--yes', '--json')
+  expect(JSON.parse(third.out).outcome).toBe('stored')
+  const secondBatch = /undo-import (\S+)/.exec(second.out)?.[1] ?? ''
+  for (const batch of [batchOf(first), secondBatch, batchOf(third)]) await run('undo-import', batch)
+  expect(JSON.parse((await run('import', march, '--json')).out).outcome).toBe('question open')
+})
+
+test('what is pasted is read as a file is, and the preview says what would be stored', () => {
+  const data = temporaryFolder()
+  const env = { PATH: process.env.PATH, HOLDFAST_DATA: data }
+  const from = ['--from', '2025-01-01']
+  spawnSync(process.execPath, [program, 'system', 'add', systemFile(), ...from], { env })
+  const input = 'Date\tKH (dKH)\n2026-03-01\t8,2\n'
+  const ran = spawnSync(process.execPath, [program, 'import', '-', '--preview'], {
+    env,
+    input,
+    encoding: 'utf8',
+  })
+  expect(ran.status).toBe(0)
+  expect(ran.stdout).toContain('Sheet "pasted text": UTF-8, tabs between fields, decimal comma')
+  expect(ran.stdout).toMatch(/^2026-03-01 +Alkalinity 8,2 dKH$/m)
+})
