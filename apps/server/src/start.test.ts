@@ -2,6 +2,8 @@ import { existsSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { join } from 'node:path'
 import { openLogbook } from '@holdfast/logbook/sqlite'
+import { postgresBinaries } from '@holdfast/logbook/testing/postgres-binaries.ts'
+import { postgresServer } from '@holdfast/logbook/testing/postgres-server.ts'
 import { buildProgram, type Child, startedServer, temporaryFolder } from '@holdfast/testing'
 import { beforeAll, expect, onTestFinished, test, vi } from 'vitest'
 import { putExampleIn } from './example.ts'
@@ -99,7 +101,7 @@ test('a damaged log, a folder that takes no log and a port that is none are said
   writeFileSync(join(damaged, 'holdfast.db'), 'no database at all, '.repeat(500))
   const below = join(damaged, 'holdfast.db', 'below')
   const cases = [
-    { server: started(damaged), words: /^Log .*holdfast\.db: it is damaged or no log .*last backup/ },
+    { server: started(damaged), words: /^Log .*holdfast\.db: it is damaged or no log .*There is no whole backup/ },
     { server: started(below), words: /^Data folder .*: the log cannot be written there/ },
     { server: started(temporaryFolder(), { PORT: 'x' }), words: /^PORT: "x" is no port\. Give a whole/ },
   ]
@@ -121,6 +123,22 @@ test('the log can be written by another program while the server runs, and the p
   expect(await (await fetch(`${url}/api/systems`)).json()).toEqual([
     { id: 'example-reef', name: 'Example reef' },
   ])
+})
+
+const binaries = postgresBinaries()
+test.skipIf(binaries === undefined)('two starts on one database server share its log', async () => {
+  const databases = await postgresServer(binaries ?? '')
+  onTestFinished(() => databases.remove())
+  const env = { PORT: '0', DATABASE_URL: await databases.newDatabase() }
+  const folder = join(temporaryFolder(), 'not there')
+  const [first, second] = [started(folder, env), started(folder, env)]
+  const urls = await Promise.all([first.address, second.address])
+  expect(new Set(urls).size).toBe(2)
+  await expect.poll(() => first.said.out).toContain('Your log is kept on the database server, ')
+  expect(existsSync(folder)).toBe(false)
+  const systems = urls.map(async (url) => (await fetch(`${url}/api/systems`)).json())
+  const [ofFirst, ofSecond] = await Promise.all(systems)
+  expect(ofSecond).toEqual(ofFirst)
 })
 
 test('a browser is opened only where there may be one and none forbade it', () => {

@@ -61,7 +61,9 @@ export async function start(options: StartOptions): Promise<Started> {
     print(`Your log is kept ${kept}.`)
     openBrowser(`http://localhost:${port}`, platform, env)
   }
-  const running = await runningOn(folder)
+  // On a database server any number of programs share a log; in a folder there is one.
+  const isInFolder = !databaseUrl
+  const running = isInFolder ? await runningOn(folder) : undefined
   if (running !== undefined) {
     show(running, `in ${folder}, where Holdfast runs already`)
     return { exitCode: 0 }
@@ -81,8 +83,10 @@ export async function start(options: StartOptions): Promise<Started> {
     const tell = (failure: unknown): void =>
       complain(failure instanceof Error ? (failure.stack ?? failure.message) : String(failure))
     const { server, port } = await listen(app({ logbook, kept, webFolder, start: mark.start, tell }), from)
-    const inFolder = opened.file !== undefined && backups.keep > 0
-    const endBackups = inFolder ? scheduleBackups({ logbook, folder, ...backups, complain }) : async () => {}
+    const isBackedUp = isInFolder && backups.keep > 0
+    const endBackups = isBackedUp
+      ? scheduleBackups({ logbook, folder, ...backups, complain })
+      : async () => {}
     const stop = async (): Promise<void> => {
       unmark(folder, mark.start)
       await endBackups()
@@ -90,7 +94,8 @@ export async function start(options: StartOptions): Promise<Started> {
       await new Promise((resolve) => server.close(resolve))
       await logbook.close()
     }
-    const quicker = await markRunning(folder, { ...mark, port }).catch(async (error: unknown) => {
+    const marking = isInFolder ? markRunning(folder, { ...mark, port }) : Promise.resolve(undefined)
+    const quicker = await marking.catch(async (error: unknown) => {
       // A server that listens would keep the program from ending.
       await stop()
       throw error
