@@ -1,3 +1,4 @@
+import { gzipSync } from 'node:zlib'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { buildSite, serveSite } from './example-site.ts'
@@ -112,5 +113,23 @@ it('the first view does without the sums, and the log without them and without t
   await page.getByLabel('You want to know').waitFor()
   expect(await scripts()).toContain(sums)
   expect(new URL(page.url()).searchParams.get('place')).toBe('record')
+  await page.context().close()
+})
+
+it('the log is written with less than 100 kB of script, packed', async () => {
+  const asked: string[] = []
+  const { page } = await visit(browser, `${server.address}?place=record`, {
+    from: 'heading',
+    prepare: async (page) => page.on('request', (request) => asked.push(request.url())),
+  })
+  await page.getByRole('heading', { name: 'What happened?' }).waitFor()
+  const scripts = asked.filter((url) => url.endsWith('.js'))
+  const packed = await Promise.all(
+    scripts.map(
+      async (url) => gzipSync(new Uint8Array(await (await fetch(url)).arrayBuffer()), { level: 9 }).length,
+    ),
+  )
+  expect(packed.length).toBeGreaterThan(1)
+  expect(packed.reduce((sum, bytes) => sum + bytes)).toBeLessThan(100_000)
   await page.context().close()
 })

@@ -52,7 +52,7 @@ export function App() {
     <>
       <Header place={place} systems={systems ?? []} shown={described?.system} onSystem={choose} />
       <main id="place" tabIndex={-1}>
-        {trouble && (
+        {trouble && !(place === 'record' && described) && (
           <p class="issue" role="alert">
             {trouble}
           </p>

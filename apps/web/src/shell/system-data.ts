@@ -1,8 +1,7 @@
-import { type Outcome, outcome } from '@holdfast/client'
+import { outcome } from '@holdfast/client'
 import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
-import { issueInWords } from '@holdfast/logbook'
 import type { LogEntry } from '../figure/computed.ts'
-import { api } from './api.ts'
+import { api, told } from './api.ts'
 
 export interface SystemName {
   readonly id: string
@@ -32,8 +31,3 @@ export const fetchSystems = async (): Promise<readonly SystemName[]> =>
 /** @throws Error with a sentence for the page when the server does not answer or refuses */
 export const fetchSystem = async (system: string): Promise<SystemData> =>
   told(await outcome(api.GET('/api/systems/{system}', { params: { path: { system } } })))
-
-function told<Data>(answer: Outcome<Data>): Data {
-  if (answer.ok) return answer.data
-  throw new Error(answer.issues.map(issueInWords).join(' '))
-}

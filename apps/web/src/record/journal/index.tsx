@@ -2,6 +2,7 @@ import type { JournalLine } from '@holdfast/logbook'
 import type { Described } from '../../shell/described.ts'
 import type { Acts } from './acts.ts'
 import { byDay, dayInWords, type Group } from './by-day.ts'
+import { Imports } from './imports.tsx'
 import { LineOfJournal } from './line.tsx'
 import type { Journal } from './use-journal.ts'
 
@@ -42,6 +43,7 @@ export function JournalView({ described, journal, words, onWords, acts }: Journa
           {words.trim() === '' ? 'Nothing yet. What you log above stands here.' : `Nothing holds “${words}”.`}
         </p>
       )}
+      <Imports lines={lines ?? []} acts={acts} />
       {byDay(lines ?? []).map(({ date, groups }) => (
         <section class="log-day" key={date} aria-labelledby={`day-${date}`}>
           <h3 id={`day-${date}`}>{dayInWords(date)}</h3>
@@ -66,7 +68,7 @@ interface TogetherOf {
   readonly acts: Acts
 }
 
-/** The lines of a group; those of an import can be taken back as one. */
+/** The lines of a group; those of an import stand along a rule of their own. */
 function Together({ group: { batch, lines: ofGroup }, lines, described, acts }: TogetherOf) {
   const list = (
     <ul class="log-lines">
@@ -75,25 +77,11 @@ function Together({ group: { batch, lines: ofGroup }, lines, described, acts }: 
       ))}
     </ul>
   )
-  if (batch === undefined) return list
-  const says = `the import “${batch}”`
-  const gone = ofGroup.every(({ state, by }) => state === 'taken back' && by === ofGroup[0]?.by)
-  const by = ofGroup[0]?.by
-  return (
-    <div class="import">
-      <p class="import-head">
-        <span>From the import “{batch}”</span>
-        <button
-          type="button"
-          class="key"
-          onClick={() =>
-            gone && by !== undefined ? acts.bringBack(by, says) : acts.undo('batch', batch, says)
-          }
-        >
-          {gone ? 'Bring the whole import back' : 'Undo the whole import'}
-        </button>
-      </p>
+  return batch === undefined ? (
+    list
+  ) : (
+    <fieldset class="import" aria-label={`From the import “${batch}”`}>
       {list}
-    </div>
+    </fieldset>
   )
 }

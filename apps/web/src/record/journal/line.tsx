@@ -1,5 +1,5 @@
 import { blanksOf, type Entry, type JournalLine, typedOf } from '@holdfast/logbook'
-import { useId, useState } from 'preact/hooks'
+import { useId, useRef, useState } from 'preact/hooks'
 import type { Described } from '../../shell/described.ts'
 import { meaning, meaningInList } from '../meaning.ts'
 import type { Acts } from './acts.ts'
@@ -20,7 +20,13 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
   const id = useId()
   const [correcting, setCorrecting] = useState(false)
   const { entry, state, says, by } = line
-  const canCorrect = state === 'holds' && blanksOf(entry.kind).length > 0
+  const head = useRef<HTMLButtonElement>(null)
+  /** What is pressed goes away with its work: the line itself takes the focus. */
+  const and = (act: () => void) => () => {
+    head.current?.focus()
+    act()
+  }
+  const byHand = blanksOf(entry.kind).length > 0
   const inList = meaningInList(entry)
   const means = meaning(entry)
   const fate = fateInWords(line, lines)
@@ -29,6 +35,7 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
       <button
         type="button"
         class="log-says"
+        ref={head}
         aria-expanded={open}
         aria-controls={open ? id : undefined}
         onClick={() => setOpen(!open)}
@@ -37,7 +44,16 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
         <span class={state === 'holds' ? undefined : 'struck'}>{says}</span>
         {inList && <span class="quiet"> is {inList}</span>}
       </button>
-      {fate && <p class="fate">{fate}</p>}
+      {fate && (
+        <p class="fate">
+          {fate}
+          {state === 'taken back' && by !== undefined && (
+            <button type="button" class="key" onClick={and(() => acts.bringBack(by, says))}>
+              Bring it back
+            </button>
+          )}
+        </p>
+      )}
       {open && (
         <div class="derivation" id={id}>
           <dl>
@@ -61,19 +77,14 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
             </div>
           </dl>
           <p class="acts">
-            {canCorrect && !correcting && (
+            {byHand && state === 'holds' && !correcting && (
               <button type="button" class="key" onClick={() => setCorrecting(true)}>
                 Correct
               </button>
             )}
-            {state !== 'taken back' && (
-              <button type="button" class="key" onClick={() => acts.undo('entry', entry.id, says)}>
+            {byHand && state !== 'taken back' && (
+              <button type="button" class="key" onClick={and(() => acts.undo('entry', entry.id, says))}>
                 Undo
-              </button>
-            )}
-            {state === 'taken back' && by !== undefined && (
-              <button type="button" class="key" onClick={() => acts.bringBack(by, says)}>
-                Bring it back
               </button>
             )}
           </p>
@@ -81,9 +92,9 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
             <Correction
               entry={entry}
               described={described}
-              onLeave={() => setCorrecting(false)}
+              onLeave={and(() => setCorrecting(false))}
               onCorrect={(correction, typed) => {
-                setCorrecting(false)
+                and(() => setCorrecting(false))()
                 acts.correct(line, correction, typed)
               }}
             />

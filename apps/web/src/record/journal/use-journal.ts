@@ -37,6 +37,16 @@ export function useJournal(system: string, words: string): Journal {
     )
   }, [system, words, wanted])
   useEffect(refresh, [refresh])
+  // What another device wrote is there when one comes back to the page.
+  useEffect(() => {
+    const look = () => document.visibilityState === 'visible' && refresh()
+    addEventListener('online', look)
+    document.addEventListener('visibilitychange', look)
+    return () => {
+      removeEventListener('online', look)
+      document.removeEventListener('visibilitychange', look)
+    }
+  }, [refresh])
   return {
     lines: answer?.lines,
     more: answer?.more ?? false,

@@ -40,7 +40,10 @@ export function Kinds({ chosen, onChoose }: KindsOf) {
           type="button"
           class="large"
           aria-pressed={kind === chosen}
-          onClick={() => onChoose(kind)}
+          onClick={() => {
+            setAll(false)
+            onChoose(kind)
+          }}
         >
           {titleOf(kind)}
         </button>

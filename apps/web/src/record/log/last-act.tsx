@@ -25,17 +25,17 @@ interface LastActOf {
   readonly onUndo: (act: Act) => void
 }
 
-/** Says what was done last as soon as the log has it, and takes it back with one tap. */
+/** Says what was done last, and takes it back with one tap. */
 export function LastAct({ act, outgoing, onUndo }: LastActOf) {
-  const waits = outgoing.waiting.find(({ entry }) => entry.id === act?.entry.id)
-  const sentence = act && !waits ? `${done[act.did]}: ${act.says}` : ''
+  const waits = outgoing.waiting.some(({ entry }) => entry.id === act?.entry.id)
+  const sentence = act ? `${done[act.did]}: ${act.says}` : ''
   useEffect(() => {
-    if (sentence) speak(sentence)
-  }, [sentence])
-  if (act === undefined || sentence === '') return <p class="last-act" />
+    if (sentence && !waits) speak(sentence)
+  }, [sentence, waits])
+  if (act === undefined) return null
   return (
     <p class="last-act">
-      <span>{sentence}</span>
+      <span>{waits ? `Not in the log yet: ${act.says}` : sentence}</span>
       <button type="button" class="key" onClick={() => onUndo(act)}>
         {act.did === 'taken back' ? 'Bring it back' : 'Undo'}
       </button>

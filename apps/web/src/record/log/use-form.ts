@@ -78,6 +78,7 @@ export function useForm({ kind, system, name, prefix, start, onLog }: FormOf) {
     // The next is often of the same day; a day that is not today stays in sight.
     setFilled({ typed: {}, units: {}, when: of.when })
     onLog(draft.body, moment, typed)
+    toNext(idOf(blanks[0]?.name ?? ''))
   }
   const type = (blank: string, text: string, from = filled): Filled => {
     const next = { ...from, typed: { ...from.typed, [blank]: text } }
@@ -121,6 +122,13 @@ export function useForm({ kind, system, name, prefix, start, onLog }: FormOf) {
     },
     log: () => log(),
   }
+}
+
+/** With keys the next entry begins at its first blank; a finger is done, and the keyboard on the glass goes away. */
+function toNext(first: string): void {
+  const next = matchMedia('(pointer: coarse)').matches ? undefined : document.getElementById(first)
+  if (next) next.focus({ preventScroll: true })
+  else if (document.activeElement instanceof HTMLElement) document.activeElement.blur()
 }
 
 const blanksWrong = (blanks: readonly Blank[], { issues }: Trouble): readonly string[] =>

@@ -1,6 +1,6 @@
 import { outcome } from '@holdfast/client'
 import { type Entry, type Issue, issueInWords, type JournalLine } from '@holdfast/logbook'
-import { api } from '../../shell/api.ts'
+import { api, told } from '../../shell/api.ts'
 import type { Receipt } from './outbox.ts'
 
 /** Sends one entry. What is no word of the log about it is no answer, and the same id may go again. */
@@ -34,12 +34,10 @@ export async function fetchLines(
       ...(search !== '' && { words: search }),
       ...(before !== undefined && { before }),
     }
-    const page = await outcome(
-      api.GET('/api/systems/{system}/entries', { params: { path: { system }, query } }),
-    )
-    if (!page.ok) throw new Error(page.issues.map(issueInWords).join(' '))
-    lines = [...lines, ...page.data.lines]
-    before = page.data.next
+    const asked = api.GET('/api/systems/{system}/entries', { params: { path: { system }, query } })
+    const page = told(await outcome(asked))
+    lines = [...lines, ...page.lines]
+    before = page.next
   } while (before !== undefined && lines.length < limit)
   return { lines, more: before !== undefined }
 }

@@ -1,0 +1,50 @@
+import type { JournalLine } from '@holdfast/logbook'
+import type { Acts } from './acts.ts'
+
+interface ImportsOf {
+  readonly lines: readonly JournalLine[]
+  readonly acts: Acts
+}
+
+/** The imports of which lines are shown; each is taken back, and brought back, as one. */
+export function Imports({ lines, acts }: ImportsOf) {
+  const batches = [...new Set(lines.flatMap(({ entry }) => entry.batch ?? []))]
+  if (batches.length === 0) return null
+  return (
+    <ul class="imports" aria-label="Imports">
+      {batches.map((batch) => (
+        <Import
+          key={batch}
+          batch={batch}
+          lines={lines.filter(({ entry }) => entry.batch === batch)}
+          acts={acts}
+        />
+      ))}
+    </ul>
+  )
+}
+
+function Import({ batch, lines, acts }: ImportsOf & { readonly batch: string }) {
+  const says = `the import “${batch}”`
+  const [first] = lines
+  const by = lines.every((line) => line.state === 'taken back' && line.by === first?.by)
+    ? first?.by
+    : undefined
+  const count = lines.length === 1 ? 'one entry' : `${lines.length} entries`
+  return (
+    <li>
+      <span>
+        {count} below came by {says}
+      </span>
+      {by === undefined ? (
+        <button type="button" class="key" onClick={() => acts.undo('batch', batch, says)}>
+          Undo the whole import
+        </button>
+      ) : (
+        <button type="button" class="key" onClick={() => acts.bringBack(by, says)}>
+          Bring the whole import back
+        </button>
+      )}
+    </li>
+  )
+}
