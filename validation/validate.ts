@@ -3,6 +3,7 @@
  * prints each check and one line of counts. With `-- --full` the record is killed 200 times and not 20.
  */
 import type { Check } from './check.ts'
+import { checkCopies } from './copies/index.ts'
 import { againstCvode } from './cvode.ts'
 import { fuzzQuantities } from './fuzz-quantities.ts'
 import { againstGsw } from './gsw.ts'
@@ -11,16 +12,17 @@ import { checkRecord } from './record/index.ts'
 const full = process.argv.includes('--full')
 
 /** One line a comparison with the world outside. */
-const comparisons: readonly (() => readonly Check[] | Promise<readonly Check[]>)[] = [
+const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Promise<Iterable<Check>>)[] = [
   againstCvode,
   fuzzQuantities,
   againstGsw,
   () => checkRecord({ full }),
+  () => checkCopies({ full }),
 ]
 
 const checks: Check[] = []
 for (const compare of comparisons) {
-  for (const check of await compare()) {
+  for await (const check of await compare()) {
     console.log(`${check.outcome.padEnd(7)} ${check.name}: ${check.says}`)
     checks.push(check)
   }

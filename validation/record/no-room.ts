@@ -6,7 +6,7 @@ import type { Engine } from './engines.ts'
 import { Writer } from './run-writer.ts'
 
 /** A disk of its own for one process, which is gone when the process ends. */
-const ownDisk = (folder: string, size: string): readonly string[] => {
+export const ownDisk = (folder: string, size: string): readonly string[] => {
   const unshare = process.getuid?.() === 0 ? ['--mount'] : ['--user', '--map-root-user', '--mount']
   const mount = `mount -t tmpfs -o size=${size} none '${folder}' && exec "$@"`
   return ['unshare', ...unshare, 'sh', '-c', mount, 'sh']
