@@ -3,7 +3,6 @@
  * prints each check and one line of counts. With `-- --full` the record is killed 200 times and not 20.
  */
 import type { Check } from './check.ts'
-import { checkCopies } from './copies/index.ts'
 import { againstCvode } from './cvode.ts'
 import { fuzzQuantities } from './fuzz-quantities.ts'
 import { againstGsw } from './gsw.ts'
@@ -17,7 +16,6 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   fuzzQuantities,
   againstGsw,
   () => checkRecord({ full }),
-  () => checkCopies({ full }),
 ]
 
 const checks: Check[] = []

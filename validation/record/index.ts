@@ -7,33 +7,38 @@ import { powerCuts } from './power-cuts.ts'
 import { syncedBefore, syncedByServer } from './synced.ts'
 
 /**
- * The record under power cuts, damage, want of room and company, on both engines.
+ * The record under power cuts, damage, want of room and company, on both engines; each check as it ends.
  *
- * @param full  as often as the promise says, which takes a quarter of an hour, and not a tenth of it
+ * @param full  as often as the promise says, which takes most of an hour, and not a tenth of it
  */
-export async function checkRecord({ full }: { readonly full: boolean }): Promise<readonly Check[]> {
+export async function* checkRecord({ full }: { readonly full: boolean }): AsyncGenerator<Check> {
   const inFile = await sqlite()
-  const onServer = await postgres()
-  const onBoth = async (engine: Engine): Promise<readonly Check[]> => [
-    await powerCuts(engine, full ? 200 : 20),
-    await firstStartsAtOnce(engine, full ? 200 : 10),
-    await twoWriters(engine, 100),
-  ]
   try {
-    return [
-      ...(await onBoth(inFile)),
-      await syncedBefore(inFile),
-      ...(await damage(inFile, full ? 1000 : 100)),
-      await fullDisk(inFile),
-      await readOnlyFolder(inFile),
-      ...(onServer === undefined
-        ? [noServer]
-        : [...(await onBoth(onServer)), await syncedByServer(onServer)]),
-    ]
+    yield* onEach(inFile, full)
+    yield await syncedBefore(inFile)
+    yield* await damage(inFile, full ? 1000 : 100)
+    yield await fullDisk(inFile)
+    yield await readOnlyFolder(inFile)
   } finally {
     await inFile.remove()
-    await onServer?.remove()
   }
+  const onServer = await postgres()
+  if (onServer === undefined) {
+    yield noServer
+    return
+  }
+  try {
+    yield* onEach(onServer, full)
+    yield await syncedByServer(onServer)
+  } finally {
+    await onServer.remove()
+  }
+}
+
+async function* onEach(engine: Engine, full: boolean): AsyncGenerator<Check> {
+  yield await powerCuts(engine, full ? 200 : 20)
+  yield await firstStartsAtOnce(engine, full ? 200 : 10)
+  yield await twoWriters(engine, 100)
 }
 
 const noServer: Check = {
