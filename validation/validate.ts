@@ -3,6 +3,7 @@
  * prints each check and one line of counts. With `-- --full` the record is killed 200 times and not 20.
  */
 import type { Check } from './check.ts'
+import { checkCopies } from './copies/index.ts'
 import { againstCvode } from './cvode.ts'
 import { fuzzQuantities } from './fuzz-quantities.ts'
 import { againstGsw } from './gsw.ts'
@@ -16,6 +17,7 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   fuzzQuantities,
   againstGsw,
   () => checkRecord({ full }),
+  () => checkCopies({ full }),
 ]
 
 const checks: Check[] = []
