@@ -27,12 +27,14 @@ interface LastActOf {
 
 /** Says what was done last, and takes it back with one tap. */
 export function LastAct({ act, outgoing, onUndo }: LastActOf) {
-  const waits = outgoing.waiting.some(({ entry }) => entry.id === act?.entry.id)
+  const waiting = outgoing.waiting.find(({ entry }) => entry.id === act?.entry.id)
+  const waits = waiting !== undefined
   const sentence = act ? `${done[act.did]}: ${act.says}` : ''
   useEffect(() => {
     if (sentence && !waits) speak(sentence)
   }, [sentence, waits])
-  if (act === undefined) return null
+  // What the log refuses is told below, with its reasons.
+  if (act === undefined || waiting?.refused !== undefined) return null
   return (
     <p class="last-act">
       <span>{waits ? `Not in the log yet: ${act.says}` : sentence}</span>

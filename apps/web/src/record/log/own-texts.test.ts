@@ -24,6 +24,17 @@ describe('a figure typed beside its unit', () => {
     })
   })
 
+  it.each(['5 mg/L NO3', '5 mg/L', '<0.5 mg/L NO3-N', '25 °C', '12 %', 'nothing seen'])(
+    'is not given a second unit: %s',
+    (value) => {
+      expect(withUnits(nitrate, { value }, { value: 'mg/L NO3' })).toEqual({ value })
+    },
+  )
+
+  it.each(['5', '0,5', '<0.03', '5-10', '5 to 10', 'under 0.5', '~3'])('is bare as %s', (value) => {
+    expect(withUnits(nitrate, { value }, { value: 'mg/L NO3' })).toEqual({ value, unit: 'mg/L NO3' })
+  })
+
   it('of another kind has the unit written behind it', () => {
     const units = { volume: 'US gal' }
     expect(withUnits(blanks('water-change'), { volume: ' 10 ' }, units)).toEqual({ volume: '10 US gal' })
