@@ -108,7 +108,7 @@ async function schemaOf(database: Kysely<Tables>): Promise<number> {
 async function makeHome(database: Kysely<Tables>): Promise<void> {
   // Roles are the server's, not the database's: another log on it may have made this one.
   const role = await sql`SELECT 1 FROM pg_roles WHERE rolname = ${keeper}`.execute(database)
-  if (role.rows.length === 0) await sql.raw(`CREATE ROLE ${keeper} NOLOGIN`).execute(database)
+  if (role.rows.length === 0) await sql.raw(unlessThere(`CREATE ROLE ${keeper} NOLOGIN`)).execute(database)
   await sql
     .raw(
       `DO $$ BEGIN
@@ -119,4 +119,9 @@ async function makeHome(database: Kysely<Tables>): Promise<void> {
        INSERT INTO holdfast.schema VALUES (0);`,
     )
     .execute(database)
+}
+
+/** Another log on the same server may be making the role at the same instant. */
+function unlessThere(statement: string): string {
+  return `DO $$ BEGIN ${statement}; EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; END $$`
 }

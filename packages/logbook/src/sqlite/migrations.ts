@@ -1,3 +1,4 @@
+import { closeSync, fsyncSync, openSync } from 'node:fs'
 import type Database from 'libsql'
 
 import { rowOf } from '../storage/entry-row.ts'
@@ -110,6 +111,17 @@ export function pragmaNumber(database: Database.Database, name: string): number 
   return typeof row === 'object' && row !== null ? Number(Object.values(row)[0]) : Number.NaN
 }
 
+/** The engine does not wait for the disk to have the copy. */
+function copyBefore(database: Database.Database, to: string): void {
+  database.exec(`VACUUM INTO '${to.replaceAll("'", "''")}'`)
+  const copy = openSync(to, 'r+')
+  try {
+    fsyncSync(copy)
+  } finally {
+    closeSync(copy)
+  }
+}
+
 /**
  * Brings the file to the newest schema under a write lock, so that of two programs started at once one
  * migrates and the other waits. A file that already holds entries is copied first.
@@ -124,7 +136,7 @@ export function migrate(
 ): number {
   const before = pragmaNumber(database, 'user_version')
   if (before >= list.length) return before
-  if (before > 0) database.exec(`VACUUM INTO '${copyTo(before).replaceAll("'", "''")}'`)
+  if (before > 0) copyBefore(database, copyTo(before))
   return inTransaction(database, () => {
     const found = pragmaNumber(database, 'user_version')
     for (const step of list.slice(found)) step(database)

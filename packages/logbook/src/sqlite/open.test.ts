@@ -141,6 +141,18 @@ test('a log that another program is writing to is waited for, and then named', a
   await opened.logbook.close()
 })
 
+test('a log that another program is just making is waited for, and then named', () => {
+  const other = new Database(join(folder, 'holdfast.db'))
+  other.exec('BEGIN EXCLUSIVE')
+  const refused = openLogbook({ folder, patience: 50 })
+  expect(refused).toMatchObject({ ok: false, issues: [{ code: 'log-not-opened' }] })
+  other.exec('COMMIT')
+  other.close()
+  const opened = openLogbook({ folder, patience: 50 })
+  if (!opened.ok) throw new Error('not opened')
+  return opened.logbook.close()
+})
+
 test('what is stored can be neither changed nor deleted', async () => {
   const database = new Database(await logOf(1))
   expect(() => database.exec("UPDATE entry SET day = '2026-01-05'")).toThrow('never changed')
