@@ -6,7 +6,7 @@ import { exportedAttachment, exportHead, keptEntry } from './document.ts'
 import { changed, cutOff, first, newer } from './faults.ts'
 import type { ExportedFile, ExportRead } from './read-export.ts'
 import { faultOf } from './read-json.ts'
-import type { WrittenRow } from './rows-of.ts'
+import type { Rows } from './rows-of.ts'
 
 const countedHead = z.object({ ...exportHead.shape, entries: z.int(), attachments: z.int() })
 
@@ -17,54 +17,57 @@ const pieceRow = z.object({
 type Piece = z.infer<typeof pieceRow>['attachment']
 
 /** Reads an export in a table form; its rows may stand in any order, since each has its number. */
-export function readRows(rows: readonly WrittenRow[]): ExportRead {
+export function readRows(rows: Rows): ExportRead {
   const issues: Issue[] = []
-  let head: z.infer<typeof countedHead> | undefined
+  const heads: z.infer<typeof countedHead>[] = []
   const entries: { readonly number: number; readonly entry: Kept }[] = []
   const pieces: Piece[] = []
-  for (const { where, number, whole } of rows) {
+  let tooNew: Issue | undefined
+  rows(({ where, number, whole }) => {
     const value = parsed(whole)
-    if (has(value, 'format')) {
-      const tooNew = newer(value)
-      if (tooNew !== undefined) return { ok: false, issues: [tooNew] }
-      head = take(countedHead, value, where, issues)
+    if (value === undefined) issues.push(changed(where, 'its last column is cut off or changed'))
+    else if (has(value, 'format')) {
+      tooNew ??= newer(value)
+      heads.push(...take(countedHead, value, where, issues))
     } else if (has(value, 'attachment')) {
-      const row = take(pieceRow, value, where, issues)
-      if (row !== undefined) pieces.push(row.attachment)
-    } else if (value === undefined) issues.push(changed(where, 'its last column is cut off or changed'))
-    else {
-      const entry = take(keptEntry, value, where, issues)
+      pieces.push(...take(pieceRow, value, where, issues).map(({ attachment }) => attachment))
+    } else {
       if (!/^\d+$/.test(number)) issues.push(changed(where, `"${number}" is no number of a row`))
       // The schema has checked what every entry carries; its body is for the store to read.
-      else if (entry !== undefined) entries.push({ number: Number(number), entry: entry as Kept })
+      for (const entry of take(keptEntry, value, where, issues))
+        entries.push({ number: Number(number), entry: entry as Kept })
     }
-  }
+  })
+  if (tooNew !== undefined) return { ok: false, issues: [tooNew] }
   const attachments = joined(pieces)
   issues.push(...attachments.flatMap((file) => faultOf(file) ?? []))
-  if (head === undefined) issues.push(cutOff('the row that says what it is, number 0, is missing'))
-  else if (issues.length === 0) {
-    const { entries: said, attachments: files } = head
-    if (entries.length !== said) issues.push(cutOff(`it holds ${entries.length} of ${said} entries`))
-    if (attachments.length !== files)
-      issues.push(cutOff(`it holds ${attachments.length} of ${files} attachments`))
-  }
-  if (head === undefined || issues.length > 0) return { ok: false, issues: first(issues) }
-  const { entries: _, attachments: __, ...said } = head
-  const inOrder = entries.toSorted((a, b) => a.number - b.number).map(({ entry }) => entry)
-  return { ok: true, contents: { head: said, entries: inOrder, attachments } }
+  const [counted] = heads
+  if (counted === undefined) issues.push(cutOff('the row that says what it is, number 0, is missing'))
+  else if (issues.length === 0) issues.push(...missing(counted, entries.length, attachments.length))
+  if (counted === undefined || issues.length > 0) return { ok: false, issues: first(issues) }
+  const { entries: _, attachments: __, ...head } = counted
+  const inOrder = entries.sort((a, b) => a.number - b.number).map(({ entry }) => entry)
+  return { ok: true, contents: { head, entries: inOrder, attachments } }
 }
 
-/** The value where it fits its schema; else its issues are added to the others. */
+/** A row that is not there cannot have a fault of its own: the counts of the first row tell. */
+function missing(said: z.infer<typeof countedHead>, entries: number, attachments: number): Issue[] {
+  const of = (what: string, found: number, all: number): Issue[] =>
+    found === all ? [] : [cutOff(`it holds ${found} of ${all} ${what}`)]
+  return [...of('entries', entries, said.entries), ...of('attachments', attachments, said.attachments)]
+}
+
+/** The value where it fits its schema; else none, and its issues are added to the others. */
 function take<Schema extends z.ZodMiniType>(
   schema: Schema,
   value: unknown,
   where: string,
   issues: Issue[],
-): z.output<Schema> | undefined {
+): z.output<Schema>[] {
   const read = schema.safeParse(value)
-  if (read.success) return read.data
+  if (read.success) return [read.data]
   issues.push(...schemaIssues(read.error, where, value))
-  return undefined
+  return []
 }
 
 /** Attachments put together from their pieces; one with a piece missing is not what its name says. */

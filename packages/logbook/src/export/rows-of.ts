@@ -14,42 +14,48 @@ export interface WrittenRow {
   readonly whole: string
 }
 
+/** Gives the rows one after the other, so that none is held: a long log has a million cells. */
+export type Rows = (take: (row: WrittenRow) => void) => void
+
 /** The rows of an export in CSV, in the order of the file, those that are empty left out. */
-export function csvRows(bytes: Uint8Array): readonly WrittenRow[] {
-  const rows: WrittenRow[] = []
-  let take: ((cells: readonly string[]) => WrittenRow | undefined) | undefined
-  // Row by row: the cells for people are let go of at once, of which a long log has a million.
-  Papa.parse<string[]>(decode(bytes).text, {
-    delimitersToGuess: [',', ';', '\t'],
-    step({ data }) {
-      if (take === undefined) take = rowReader(data, 'Row')
-      else rows.push(...present(take(data)))
-    },
-  })
-  return rows
+export function csvRows(bytes: Uint8Array): Rows {
+  return (take) => {
+    let read: ((cells: readonly string[]) => void) | undefined
+    Papa.parse<string[]>(decode(bytes).text, {
+      delimitersToGuess: [',', ';', '\t'],
+      step({ data }) {
+        if (read === undefined) read = rowReader(data, 'Row', take)
+        else read(data)
+      },
+    })
+  }
 }
 
 /** The rows of an export in XLSX, sheet after sheet. @throws Unreadable where it is no workbook */
-export function xlsxRows(bytes: Uint8Array): readonly WrittenRow[] {
-  return workbookGrids(bytes).flatMap(({ name, rows }) => {
-    const [headings, ...below] = rows.map((row) => row.map((cell) => cell?.text ?? ''))
-    const take = rowReader(headings ?? [], `Sheet "${name}", row`)
-    return below.flatMap((cells) => present(take(cells)))
-  })
+export function xlsxRows(bytes: Uint8Array): Rows {
+  return (take) => {
+    for (const { name, rows } of workbookGrids(bytes)) {
+      let read: ((cells: readonly string[]) => void) | undefined
+      for (const row of rows) {
+        const cells = row.map((cell) => cell?.text ?? '')
+        if (read === undefined) read = rowReader(cells, `Sheet "${name}", row`, take)
+        else read(cells)
+      }
+    }
+  }
 }
-
-const present = (row: WrittenRow | undefined): WrittenRow[] => (row === undefined ? [] : [row])
 
 /** Reads the rows below the headings one after the other; a sheet that somebody added has none of ours. */
 function rowReader(
   headings: readonly string[],
   sheet: string,
-): (cells: readonly string[]) => WrittenRow | undefined {
+  take: (row: WrittenRow) => void,
+): (cells: readonly string[]) => void {
   const whole = headings.indexOf(wholeHeading)
   let number = 1
   return (cells) => {
     number++
-    if (whole === -1 || cells.every((cell) => cell === '')) return undefined
-    return { where: `${sheet} ${number}`, number: cells[0] ?? '', whole: cells.slice(whole).join('') }
+    if (whole === -1 || cells.every((cell) => cell === '')) return
+    take({ where: `${sheet} ${number}`, number: cells[0] ?? '', whole: cells.slice(whole).join('') })
   }
 }
