@@ -101,7 +101,10 @@ test('a damaged log, a folder that takes no log and a port that is none are said
   writeFileSync(join(damaged, 'holdfast.db'), 'no database at all, '.repeat(500))
   const below = join(damaged, 'holdfast.db', 'below')
   const cases = [
-    { server: started(damaged), words: /^Log .*holdfast\.db: it is damaged or no log .*There is no whole backup/ },
+    {
+      server: started(damaged),
+      words: /^Log .*holdfast\.db: it is damaged or no log .*There is no whole backup/,
+    },
     { server: started(below), words: /^Data folder .*: the log cannot be written there/ },
     { server: started(temporaryFolder(), { PORT: 'x' }), words: /^PORT: "x" is no port\. Give a whole/ },
   ]
