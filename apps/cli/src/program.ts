@@ -27,6 +27,8 @@ Examples:
   holdfast outlook --days 56 --water-change "60 L / 14 d"
   holdfast convert "1.1 mg/L NO3-N" --as nitrate
   holdfast water oxygen_saturation S=35 t=25
+  holdfast export log.xlsx
+  holdfast backup
 `
 
 /** The commands; each action sets the exit code through `end` when it is not 0. */
@@ -46,7 +48,7 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
   command(
     holdfast,
     'import <file>',
-    'Take readings and notes over from a spreadsheet (CSV, TSV, TXT, XLSX; - for pasted text).',
+    'Take readings and notes over from a spreadsheet (CSV, TSV, TXT, XLSX; - for pasted text), or a log from an export.',
   )
     .option('--system <id>', 'whose readings they are; needed when there are several')
     .option('--answer <question=option>', 'answer to a question of the sheet; repeat for each', answer, {})
