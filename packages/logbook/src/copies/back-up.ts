@@ -5,9 +5,9 @@ import { join } from 'node:path'
 import { Refused } from '../issue.ts'
 import { copyLog } from '../sqlite/copy-log.ts'
 import { inspectLog } from '../sqlite/inspect-log.ts'
+import { syncFile, syncFolder } from '../sqlite/sync.ts'
 import { type Backup, backupsIn } from './backups-in.ts'
 import { copyAttachments } from './copy-attachments.ts'
-import { flushFile, flushFolder } from './flush.ts'
 import { type Manifest, manifestName, sealed } from './manifest.ts'
 import { sumOfFile } from './sum-of-file.ts'
 
@@ -34,7 +34,7 @@ export async function backUp(options: BackUpOptions): Promise<Backup> {
   const folder = await newFolder(to, now)
   try {
     const manifest = await fill(folder, options, earlier.at(-1)?.folder)
-    await flushFolder(to)
+    syncFolder(to)
     return { folder, manifest }
   } catch (error) {
     await rm(folder, { recursive: true, force: true })
@@ -49,7 +49,6 @@ async function fill(
 ): Promise<Manifest> {
   const log = join(backup, 'holdfast.db')
   copyLog(join(folder, 'holdfast.db'), log)
-  await flushFile(log)
   const inspected = inspectLog(log)
   if (!inspected.ok) throw new Refused([inspected.issue])
   const { schema, entries, attachments } = inspected
@@ -65,10 +64,10 @@ async function fill(
   })
   const unfinished = join(backup, `${manifestName}.unfinished`)
   await writeFile(unfinished, `${JSON.stringify(manifest, null, 2)}\n`)
-  await flushFile(unfinished)
-  await flushFolder(backup)
+  syncFile(unfinished)
+  syncFolder(backup)
   await rename(unfinished, join(backup, manifestName))
-  await flushFolder(backup)
+  syncFolder(backup)
   return manifest
 }
 

@@ -1,7 +1,7 @@
 import { copyFile, link, mkdir, rm } from 'node:fs/promises'
 import { join } from 'node:path'
 
-import { flushFile, flushFolder } from './flush.ts'
+import { syncFile, syncFolder } from '../sqlite/sync.ts'
 import type { BackupFile } from './manifest.ts'
 import { sumOfFile } from './sum-of-file.ts'
 
@@ -38,7 +38,7 @@ export async function copyAttachments(
     if (typeof size === 'number') files.push({ path, size, sha256 })
     else leftOut.push(sha256)
   }
-  await flushFolder(join(backup, 'attachments'))
+  syncFolder(join(backup, 'attachments'))
   return { files, leftOut }
 }
 
@@ -57,7 +57,7 @@ async function placed(sha256: string, to: string, put: () => Promise<void>): Pro
 
 async function copied(from: string, to: string): Promise<void> {
   await copyFile(from, to)
-  await flushFile(to)
+  syncFile(to)
 }
 
 /** A full disk is no fault of the attachment: the whole backup fails by it. */

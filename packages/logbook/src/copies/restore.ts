@@ -7,8 +7,8 @@ import { AttachmentFiles } from '../sqlite/attachment-files.ts'
 import { foldIntoOneFile } from '../sqlite/copy-log.ts'
 import { inspectLog } from '../sqlite/inspect-log.ts'
 import { runningOn } from '../sqlite/running.ts'
+import { syncFile, syncFolder } from '../sqlite/sync.ts'
 import { checkBackup } from './check-backup.ts'
-import { flushFile, flushFolder } from './flush.ts'
 import { sumOfFile } from './sum-of-file.ts'
 
 /** What takes the place of what. */
@@ -50,12 +50,12 @@ export async function restore({ folder, from, now }: RestoreOptions): Promise<Re
   try {
     await mkdir(folder, { recursive: true })
     await copyFile(source.log, unfinished)
-    await flushFile(unfinished)
+    syncFile(unfinished)
     if ((await sumOfFile(unfinished)).sha256 !== source.sha256) throw new Error('the copy differs')
     await bringAttachments(source.attachments, folder)
     const kept = existsSync(log) ? await keep(folder, log, now) : undefined
     await rename(unfinished, log)
-    await flushFolder(folder)
+    syncFolder(folder)
     return { entries: source.entries, ...(kept !== undefined && { kept }) }
   } catch (error) {
     await rm(unfinished, { force: true })
@@ -110,7 +110,7 @@ async function keep(folder: string, log: string, now: Date): Promise<string> {
   if (state !== 'damaged') await rm(`${kept}-wal`, { force: true })
   if (state === 'in use') throw inUse(folder, 'another program has its log open')
   await secondName(log, kept)
-  await flushFolder(folder)
+  syncFolder(folder)
   // The new log must not find the journal of the old one.
   for (const beside of ['-wal', '-shm']) await rm(`${log}${beside}`, { force: true })
   return kept
@@ -131,7 +131,7 @@ async function secondName(file: string, name: string): Promise<void> {
   } catch (error) {
     if (error instanceof Error && 'code' in error && error.code === 'EEXIST') throw error
     await copyFile(file, name)
-    await flushFile(name)
+    syncFile(name)
   }
 }
 

@@ -13,6 +13,7 @@ import { join } from 'node:path'
 
 import { damagedAttachment } from '../storage/damaged-attachment.ts'
 import { sha256 } from '../storage/sha256.ts'
+import { syncFolder } from './sync.ts'
 
 /**
  * The bytes of attachments: one file each in a folder beside the log, named by its SHA-256.
@@ -59,16 +60,5 @@ export class AttachmentFiles {
     }
     if (sha256(bytes) !== name) throw damagedAttachment(file, 'its bytes are not those that were attached')
     return bytes
-  }
-}
-
-/** Makes the renaming last. Windows cannot open a folder, and writes the name with the file. */
-function syncFolder(folder: string): void {
-  if (process.platform === 'win32') return
-  const handle = openSync(folder, 'r')
-  try {
-    fsyncSync(handle)
-  } finally {
-    closeSync(handle)
   }
 }

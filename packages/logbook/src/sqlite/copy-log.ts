@@ -1,14 +1,22 @@
 import Database from 'libsql'
 
+import { syncFile } from './sync.ts'
+
 /**
- * Writes a consistent copy of a log while others read and write it. The copy is one file, and is not on
- * the disk before the caller has synced it.
+ * Writes a consistent copy of a log while others read and write it; it is on the disk when this returns.
  *
  * @param to  a file that is not there yet
  * @throws the engine's error: no room, a damaged page, a file that is there
  */
 export function copyLog(file: string, to: string): void {
-  withConnection(file, (database) => database.exec(`VACUUM INTO '${to.replaceAll("'", "''")}'`))
+  withConnection(file, (database) => copyInto(database, to))
+}
+
+/** The same of a log that is open. */
+export function copyInto(database: Database.Database, to: string): void {
+  database.exec(`VACUUM INTO '${to.replaceAll("'", "''")}'`)
+  // The engine does not wait for the disk to have the copy.
+  syncFile(to)
 }
 
 /**

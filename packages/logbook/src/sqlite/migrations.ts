@@ -1,8 +1,8 @@
-import { closeSync, fsyncSync, openSync } from 'node:fs'
 import type Database from 'libsql'
 
 import { rowOf } from '../storage/entry-row.ts'
 import type { Tables } from '../storage/tables.ts'
+import { copyInto } from './copy-log.ts'
 import { inTransaction, rowsOf, sqliteQueries } from './queries.ts'
 
 /** Marks the file as ours: "Hold" in ASCII. */
@@ -111,17 +111,6 @@ export function pragmaNumber(database: Database.Database, name: string): number 
   return typeof row === 'object' && row !== null ? Number(Object.values(row)[0]) : Number.NaN
 }
 
-/** The engine does not wait for the disk to have the copy. */
-function copyBefore(database: Database.Database, to: string): void {
-  database.exec(`VACUUM INTO '${to.replaceAll("'", "''")}'`)
-  const copy = openSync(to, 'r+')
-  try {
-    fsyncSync(copy)
-  } finally {
-    closeSync(copy)
-  }
-}
-
 /**
  * Brings the file to the newest schema under a write lock, so that of two programs started at once one
  * migrates and the other waits. A file that already holds entries is copied first.
@@ -136,7 +125,7 @@ export function migrate(
 ): number {
   const before = pragmaNumber(database, 'user_version')
   if (before >= list.length) return before
-  if (before > 0) copyBefore(database, copyTo(before))
+  if (before > 0) copyInto(database, copyTo(before))
   return inTransaction(database, () => {
     const found = pragmaNumber(database, 'user_version')
     for (const step of list.slice(found)) step(database)
