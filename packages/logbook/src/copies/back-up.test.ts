@@ -111,7 +111,18 @@ test('a log with a changed byte is not backed up, and leaves nothing half writte
   writeFileSync(file, bytes, 'latin1')
   const to = temporaryFolder()
   const attempt = backUp({ folder, to, now: day(1), made: 'daily' })
-  await expect(attempt).rejects.toThrow(/not as it was written/)
+  await expect(attempt).rejects.toThrow(`Log ${file}: it is damaged`)
+  expect(readdirSync(to)).toEqual([])
+})
+
+test('a log whose pages are damaged is called damaged, and the disk is not blamed', async () => {
+  const { folder, logbook } = await keptLog(200)
+  await logbook.close()
+  const file = join(folder, 'holdfast.db')
+  writeFileSync(file, readFileSync(file).fill(0x5a, 8192, 40_000))
+  const to = temporaryFolder()
+  const attempt = backUp({ folder, to, now: day(1), made: 'daily' })
+  await expect(attempt).rejects.toMatchObject({ issues: [{ code: 'damaged-file', where: `Log ${file}` }] })
   expect(readdirSync(to)).toEqual([])
 })
 

@@ -2,9 +2,9 @@ import { existsSync } from 'node:fs'
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 
-import { Refused } from '../issue.ts'
+import { type Issue, Refused } from '../issue.ts'
 import { copyLog } from '../sqlite/copy-log.ts'
-import { inspectLog } from '../sqlite/inspect-log.ts'
+import { type Inspected, inspectLog } from '../sqlite/inspect-log.ts'
 import { syncFile, syncFolder } from '../sqlite/sync.ts'
 import { type Backup, backupsIn } from './backups-in.ts'
 import { copyAttachments } from './copy-attachments.ts'
@@ -48,10 +48,7 @@ async function fill(
   earlier: string | undefined,
 ): Promise<Manifest> {
   const log = join(backup, 'holdfast.db')
-  copyLog(join(folder, 'holdfast.db'), log)
-  const inspected = inspectLog(log)
-  if (!inspected.ok) throw new Refused([inspected.issue])
-  const { schema, entries, attachments } = inspected
+  const { schema, entries, attachments } = copied(join(folder, 'holdfast.db'), log)
   const { files, leftOut } = await copyAttachments(attachments, folder, backup, earlier)
   const ofLog = { path: 'holdfast.db', ...(await sumOfFile(log)) }
   const manifest = sealed({
@@ -69,6 +66,19 @@ async function fill(
   await rename(unfinished, join(backup, manifestName))
   syncFolder(backup)
   return manifest
+}
+
+/** Copies the log and reads the copy. @throws Refused when either shows that the log is damaged */
+function copied(log: string, to: string): Inspected & { readonly ok: true } {
+  try {
+    copyLog(log, to)
+  } catch (error) {
+    const inspected = inspectLog(log)
+    throw inspected.ok ? error : damagedLog(log, inspected.issue)
+  }
+  const inspected = inspectLog(to)
+  if (!inspected.ok) throw damagedLog(log, inspected.issue)
+  return inspected
 }
 
 /** A folder named after the moment, which sorts by it and is a name on every platform. */
@@ -90,6 +100,12 @@ async function newFolder(to: string, now: Date): Promise<string> {
   } catch (error) {
     throw notMade(to, error)
   }
+}
+
+function damagedLog(log: string, issue: Issue): Refused {
+  const next =
+    'No backup was made. "holdfast restore --last" brings the last whole one back and keeps this log.'
+  return new Refused([{ ...issue, where: `Log ${log}`, next }])
 }
 
 function noLog(folder: string): Refused {
