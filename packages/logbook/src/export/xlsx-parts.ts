@@ -36,7 +36,7 @@ export function contents(sheets: readonly string[]): string {
 }
 
 /** Style 1 is a text that stays one when the cell is edited, 2 a heading. */
-export const styles = `${declaration}<styleSheet xmlns="${main}"><fonts count="2"><font><sz val="11"/><name val="Calibri"/></font><font><b/><sz val="11"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border/></borders><cellStyleXfs count="1"><xf/></cellStyleXfs><cellXfs count="3"><xf xfId="0"/><xf xfId="0" quotePrefix="1"/><xf xfId="0" fontId="1" applyFont="1"/></cellXfs></styleSheet>`
+export const styles = `${declaration}<styleSheet xmlns="${main}"><fonts count="2"><font><sz val="11"/><name val="Calibri"/></font><font><b/><sz val="11"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border/></borders><cellStyleXfs count="1"><xf/></cellStyleXfs><cellXfs count="3"><xf xfId="0"/><xf xfId="0" quotePrefix="1"/><xf xfId="0" fontId="1" applyFont="1"/></cellXfs><cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles></styleSheet>`
 
 /** Width of each column, in characters. */
 const widths = [8, 24, 16, 12, 8, 20, 60, 14, 12, 12, 12, 24]
