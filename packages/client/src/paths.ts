@@ -55,6 +55,57 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/export.csv": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Everything in this log as CSV, for another machine or another program. */
+        readonly get: operations["exportLogAsCSV"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/export.json": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Everything in this log as JSON, for another machine or another program. */
+        readonly get: operations["exportLogAsJSON"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/export.xlsx": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Everything in this log as XLSX, for another machine or another program. */
+        readonly get: operations["exportLogAsXLSX"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/health": {
         readonly parameters: {
             readonly query?: never;
@@ -383,6 +434,72 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Refusal"];
                 };
             };
+            readonly 500: components["responses"]["Failed"];
+        };
+    };
+    readonly exportLogAsCSV: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description A file to be saved. */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "*/*": unknown;
+                };
+            };
+            readonly 403: components["responses"]["OtherSite"];
+            readonly 500: components["responses"]["Failed"];
+        };
+    };
+    readonly exportLogAsJSON: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description A file to be saved. */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "*/*": unknown;
+                };
+            };
+            readonly 403: components["responses"]["OtherSite"];
+            readonly 500: components["responses"]["Failed"];
+        };
+    };
+    readonly exportLogAsXLSX: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description A file to be saved. */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "*/*": unknown;
+                };
+            };
+            readonly 403: components["responses"]["OtherSite"];
             readonly 500: components["responses"]["Failed"];
         };
     };

@@ -42,8 +42,8 @@ async function answered(one: Route, context: Context, services: Services): Promi
   const { status, body, headers } = await one.answer(asked, services)
   const code = status as ContentfulStatusCode
   // Not every body is an object to the compiler, which sees the declarations of all routes at once.
-  return body instanceof Uint8Array
-    ? context.body(body as Uint8Array<ArrayBuffer>, code, headers)
+  return body instanceof Uint8Array || body instanceof ReadableStream
+    ? context.body(body as Uint8Array<ArrayBuffer> | ReadableStream, code, headers)
     : context.json(body, code, headers)
 }
 

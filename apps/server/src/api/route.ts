@@ -32,7 +32,8 @@ export interface Brought {
   readonly most: number
 }
 
-type BodyOf<Answer> = Answer extends Json<infer Schema> ? z.input<Schema> : Uint8Array<ArrayBuffer>
+type BodyOf<Answer> =
+  Answer extends Json<infer Schema> ? z.input<Schema> : Uint8Array<ArrayBuffer> | ReadableStream<Uint8Array>
 
 export type Answers = Readonly<Record<number, Json | Bytes>>
 

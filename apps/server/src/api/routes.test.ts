@@ -40,6 +40,9 @@ const samples: Readonly<Record<string, Sample>> = {
     request: { headers: { 'content-type': 'image/png' }, body: bytes },
   },
   getAttachment: { good: `/api/attachments/${sum}`, bad: `/api/attachments/${'0'.repeat(64)}` },
+  exportLogAsJSON: { good: '/api/export.json' },
+  exportLogAsCSV: { good: '/api/export.csv' },
+  exportLogAsXLSX: { good: '/api/export.xlsx' },
   showDocument: { good: '/api/openapi.json' },
 }
 
@@ -62,6 +65,7 @@ test('a store that refuses is told in its own words on every route that asks it'
   const broken: Logbook = {
     ...emptyLogbook(),
     append: fails,
+    asSent: fails,
     attach: fails,
     attachment: fails,
     read: fails,

@@ -1,6 +1,7 @@
 import { addEntries } from './add-entries.ts'
 import { describeSystem } from './describe-system.ts'
 import { openApiDocument } from './document.ts'
+import { exportLogAs } from './export-log.ts'
 import { getAttachment } from './get-attachment.ts'
 import { health } from './health.ts'
 import { listEntries } from './list-entries.ts'
@@ -22,5 +23,8 @@ export const routes: readonly Route[] = [
   addEntries,
   putAttachment,
   getAttachment,
+  exportLogAs('json'),
+  exportLogAs('csv'),
+  exportLogAs('xlsx'),
   showDocument(() => openApiDocument(routes)),
 ]
