@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildServer, entryOf, serveLog } from './log-site.ts'
@@ -12,6 +13,12 @@ beforeAll(async () => {
 })
 
 afterAll(() => browser?.close())
+
+/** A picture of one black point. */
+const onePoint = Buffer.from(
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNkYAAAAAYAAjCB0C8AAAAASUVORK5CYII=',
+  'base64',
+)
 
 const list = (page: Page) => page.getByRole('region', { name: 'What is written down' })
 const line = (page: Page, says: string) => list(page).getByRole('listitem').filter({ hasText: says })
@@ -91,7 +98,7 @@ describe('what was logged', () => {
   })
 
   it('by an import stands together and is taken back and brought back as one', async () => {
-    const batch = 'tests of spring'
+    const batch = 'import-2026-03-02-a1b2c3'
     const site = await serveLog(program, [
       change(10),
       change(20, { batch }),
@@ -99,7 +106,7 @@ describe('what was logged', () => {
       change(40, { batch, at: '2026-02-20' }),
     ])
     const { page } = await visit(browser, site.record, { from: 'heading' })
-    await page.getByText('3 entries below came by the import “tests of spring”').waitFor()
+    await page.getByText('3 entries below came by the import of 2 Mar 2026 (a1b2c3)').waitFor()
     const states = async () => (await site.lines()).slice(0, 4).map(({ says, state }) => `${says} ${state}`)
     await page.getByRole('button', { name: 'Undo the whole import' }).click()
     await page.getByRole('button', { name: 'Bring the whole import back' }).waitFor()
@@ -156,6 +163,28 @@ describe('every kind of entry', () => {
     expect(new URL(page.url()).searchParams.get('kind')).toBe('water-change')
     await page.reload()
     await page.getByRole('form', { name: 'Water change' }).waitFor()
+    expect(complaints).toEqual([])
+    await page.context().close()
+  })
+
+  it('may be a picture, which is shown where its line is opened', async () => {
+    const site = await serveLog(program)
+    const { page, complaints } = await visit(browser, `${site.record}&kind=attachment`, { from: 'heading' })
+    await press(page, 'Log it')
+    await page.getByText('Picture or file: choose one first.').first().waitFor()
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'pane.png', mimeType: 'image/png', buffer: onePoint })
+    await page.getByLabel('Words to it').fill('Film on the pane')
+    await press(page, 'Log it')
+    await line(page, 'Film on the pane (pane.png)').getByRole('button').click()
+    const picture = page.getByRole('img', { name: 'Film on the pane' })
+    await expect.poll(() => picture.evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(1)
+    expect((await site.lines())[0]?.entry.body).toMatchObject({
+      sha256: createHash('sha256').update(onePoint).digest('hex'),
+      mediaType: 'image/png',
+    })
+    expect(await accessibilityIssues(page)).toEqual([])
     expect(complaints).toEqual([])
     await page.context().close()
   })

@@ -1,5 +1,6 @@
 import type { JournalLine } from '@holdfast/logbook'
 import type { Acts } from './acts.ts'
+import { importInWords } from './import-in-words.ts'
 
 interface ImportsOf {
   readonly lines: readonly JournalLine[]
@@ -25,7 +26,7 @@ export function Imports({ lines, acts }: ImportsOf) {
 }
 
 function Import({ batch, lines, acts }: ImportsOf & { readonly batch: string }) {
-  const says = `the import “${batch}”`
+  const says = importInWords(batch)
   const [first] = lines
   const by = lines.every((line) => line.state === 'taken back' && line.by === first?.by)
     ? first?.by

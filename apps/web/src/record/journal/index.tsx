@@ -2,6 +2,7 @@ import type { JournalLine } from '@holdfast/logbook'
 import type { Described } from '../../shell/described.ts'
 import type { Acts } from './acts.ts'
 import { byDay, dayInWords, type Group } from './by-day.ts'
+import { importInWords } from './import-in-words.ts'
 import { Imports } from './imports.tsx'
 import { LineOfJournal } from './line.tsx'
 import type { Journal } from './use-journal.ts'
@@ -80,7 +81,7 @@ function Together({ group: { batch, lines: ofGroup }, lines, described, acts }: 
   return batch === undefined ? (
     list
   ) : (
-    <fieldset class="import" aria-label={`From the import “${batch}”`}>
+    <fieldset class="import" aria-label={`From ${importInWords(batch)}`}>
       {list}
     </fieldset>
   )

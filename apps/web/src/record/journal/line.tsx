@@ -3,6 +3,7 @@ import { useId, useRef, useState } from 'preact/hooks'
 import type { Described } from '../../shell/described.ts'
 import { meaning, meaningInList } from '../meaning.ts'
 import type { Acts } from './acts.ts'
+import { Attached } from './attached.tsx'
 import { momentInWords } from './by-day.ts'
 import { Correction } from './correction.tsx'
 import { fateInWords } from './fate.ts'
@@ -56,6 +57,7 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
       )}
       {open && (
         <div class="derivation" id={id}>
+          {entry.kind === 'attachment' && <Attached of={entry.body} />}
           <dl>
             {typedInWords(entry).map(([label, text]) => (
               <div key={label}>
@@ -82,7 +84,7 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
                 Correct
               </button>
             )}
-            {byHand && state !== 'taken back' && (
+            {(byHand || entry.kind === 'attachment') && state !== 'taken back' && (
               <button type="button" class="key" onClick={and(() => acts.undo('entry', entry.id, says))}>
                 Undo
               </button>

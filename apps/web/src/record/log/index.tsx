@@ -1,4 +1,4 @@
-import { type Entry, type EntryKind, type JournalLine, sayEntry } from '@holdfast/logbook'
+import { type BodyOf, type Entry, type EntryKind, type JournalLine, sayEntry } from '@holdfast/logbook'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { fromAddress, intoAddress } from '../../shell/address.ts'
 import type { Described } from '../../shell/described.ts'
@@ -11,8 +11,9 @@ import { LogForm } from './form.tsx'
 import { Kinds, kindsByUse, titleOf } from './kinds.tsx'
 import { type Act, LastAct } from './last-act.tsx'
 import type { Texts } from './own-texts.ts'
+import { PictureForm } from './picture-form.tsx'
 import { keepStarted, nameOfStart } from './started.ts'
-import { whenOf } from './when.ts'
+import { type Moment, whenOf } from './when.ts'
 import { entryOf, retractionOf } from './writer.ts'
 
 /** Write down what happened, and see what was written down. */
@@ -30,6 +31,10 @@ export function Log({ described }: { readonly described: Described }) {
     outbox.put({ entry: act.entry, typed })
     setLast(act)
     void outgoing.sendNow()
+  }
+  const logged = (body: BodyOf<EntryKind>, moment: Moment, typed?: Texts) => {
+    const entry = entryOf(described, { kind, body, moment })
+    write({ did: 'logged', entry, says: sayEntry(entry) }, typed)
   }
   const takeBack = (did: Act['did'], of: 'entry' | 'batch', id: string, says: string) =>
     write({ did, entry: retractionOf(described, of, id), says })
@@ -56,20 +61,21 @@ export function Log({ described }: { readonly described: Described }) {
       <section class="view log" aria-labelledby="log-title">
         <h2 id="log-title">What happened?</h2>
         <Kinds chosen={kind} onChoose={choose} />
-        <LogForm
-          key={`${kind} ${fresh}`}
-          kind={kind}
-          system={system}
-          name={nameOfStart(system.id, kind)}
-          prefix="log"
-          title={titleOf(kind)}
-          act="Log it"
-          start={{ typed: {}, units: {}, when: 'now' }}
-          onLog={(body, moment, typed) => {
-            const entry = entryOf(described, { kind, body, moment })
-            write({ did: 'logged', entry, says: sayEntry(entry) }, typed)
-          }}
-        />
+        {kind === 'attachment' ? (
+          <PictureForm system={system} title={titleOf(kind)} onLog={logged} />
+        ) : (
+          <LogForm
+            key={`${kind} ${fresh}`}
+            kind={kind}
+            system={system}
+            name={nameOfStart(system.id, kind)}
+            prefix="log"
+            title={titleOf(kind)}
+            act="Log it"
+            start={{ typed: {}, units: {}, when: 'now' }}
+            onLog={logged}
+          />
+        )}
         <LastAct
           act={last}
           outgoing={outgoing}

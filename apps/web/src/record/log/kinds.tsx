@@ -2,10 +2,10 @@ import { blanksOf, type EntryKind, kinds } from '@holdfast/logbook'
 import { useState } from 'preact/hooks'
 import { remembered } from './remembered.ts'
 
-/** Kinds that a person writes; the others the program writes by itself. */
+/** Kinds that a person writes, by blanks or by choosing a file; the others the program writes by itself. */
 const written: readonly EntryKind[] = kinds
   .map(({ name }) => name)
-  .filter((kind) => blanksOf(kind).length > 0)
+  .filter((kind) => blanksOf(kind).length > 0 || kind === 'attachment')
 
 /** In sight at once; the others are behind one key. */
 const inSight = 4
