@@ -40,7 +40,8 @@ export async function serveSite(folder: string) {
     for (const [name, value] of Object.entries(pageHeaders)) response.setHeader(name, value)
     const { system } = exampleData
     if (pathname === '/api/systems') return void json([{ id: system.id, name: system.name }])
-    if (pathname === `/api/systems/${system.id}`) return void json(exampleData)
+    const shown = [`/api/systems/${system.id}`, `/api/systems/${system.id}/description`]
+    if (shown.includes(pathname)) return void json(exampleData)
     const path = pathname === '/' ? '/index.html' : pathname
     try {
       const file = await readFile(join(folder, path))

@@ -650,6 +650,7 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": {
+                        readonly kept: string;
                         readonly system: components["schemas"]["System"];
                         readonly workspace: string;
                     };

@@ -17,13 +17,14 @@ export const describeSystem = route({
       schema: z.object({
         workspace: z.string().describe('The workspace that entries of this log name.'),
         system: systemDescription,
+        kept: z.string().describe('Where the log lives, in words that follow "Your log is kept".'),
       }),
     },
     404: { says: 'There is no such system.', schema: refusal },
   },
-  async answer({ path, query }, { logbook }) {
+  async answer({ path, query }, { logbook, kept }) {
     const system = await describedOn(logbook, path.system, query.day)
     if (system === undefined) return { status: 404, body: { issues: [noSystem(path.system)] } }
-    return { status: 200, body: { workspace: logbook.workspace, system } }
+    return { status: 200, body: { workspace: logbook.workspace, system, kept } }
   },
 })

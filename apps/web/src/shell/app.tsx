@@ -3,7 +3,7 @@ import { fromAddress, intoAddress, placeInAddress, places } from './address.ts'
 import { type Described, describedBefore, keepDescribed } from './described.ts'
 import { Header } from './header.tsx'
 import { Later } from './later.tsx'
-import { fetchSystem, fetchSystems, type SystemData, type SystemName } from './system-data.ts'
+import { fetchDescribed, fetchSystem, fetchSystems, type SystemData, type SystemName } from './system-data.ts'
 
 const place = placeInAddress()
 /** Logging brings no model along, and the model no form for logging. */
@@ -15,7 +15,7 @@ export function App() {
   const [systems, setSystems] = useState<readonly SystemName[] | undefined>()
   const [chosen, setChosen] = useState<string | undefined>(fromAddress('system') ?? undefined)
   const [data, setData] = useState<SystemData | undefined>()
-  const [before, setBefore] = useState<Described | undefined>(() => describedBefore(chosen))
+  const [described, setDescribed] = useState<Described | undefined>(() => describedBefore(chosen))
   const [trouble, setTrouble] = useState('')
   const tell = (error: unknown) => setTrouble(error instanceof Error ? error.message : String(error))
 
@@ -28,17 +28,25 @@ export function App() {
     if (id === undefined) return
     let overtaken = false
     setData(undefined)
-    setBefore(describedBefore(id))
-    fetchSystem(id).then((answer) => {
+    setDescribed(describedBefore(id))
+    const show = (answer: Described) => {
       keepDescribed(answer)
-      if (!overtaken) setData(answer)
-    }, tell)
+      if (!overtaken) setDescribed(answer)
+    }
+    // A log of years is not fetched to write one more entry.
+    const shown =
+      place === 'record'
+        ? fetchDescribed(id, new Date()).then(show)
+        : fetchSystem(id).then((answer) => {
+            show(answer)
+            if (!overtaken) setData(answer)
+          })
+    shown.catch(tell)
     return () => {
       overtaken = true
     }
   }, [id])
 
-  const described = data ?? before
   const name = described?.system.name
   useEffect(() => {
     document.title = [places[place], name, 'Holdfast'].filter((part) => part !== undefined).join(' · ')

@@ -2,6 +2,7 @@ import { outcome } from '@holdfast/client'
 import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
 import type { LogEntry } from '../figure/computed.ts'
 import { api, told } from './api.ts'
+import type { Described } from './described.ts'
 
 export interface SystemName {
   readonly id: string
@@ -27,6 +28,14 @@ export interface SystemData {
 /** @throws Error with a sentence for the page when the server does not answer or refuses */
 export const fetchSystems = async (): Promise<readonly SystemName[]> =>
   told(await outcome(api.GET('/api/systems')))
+
+/** What logging needs, without the log. @throws Error as the others do */
+export async function fetchDescribed(system: string, now: Date): Promise<Described> {
+  const query = { day: now.toISOString().slice(0, 10) }
+  return told(
+    await outcome(api.GET('/api/systems/{system}/description', { params: { path: { system }, query } })),
+  )
+}
 
 /** @throws Error with a sentence for the page when the server does not answer or refuses */
 export const fetchSystem = async (system: string): Promise<SystemData> =>
