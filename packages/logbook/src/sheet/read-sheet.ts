@@ -5,7 +5,8 @@ import { readBook } from './book/read-book.ts'
 import { Account, asWritten } from './cells/account.ts'
 import { decimalSign } from './cells/figure-text.ts'
 import { gather } from './cells/gather.ts'
-import { readingOf, takeValues } from './cells/take-values.ts'
+import { readingOf } from './cells/reading-of.ts'
+import { takeValues } from './cells/take-values.ts'
 import { withoutReckoned } from './checks/formulas.ts'
 import { kitChanges } from './checks/kit-changes.ts'
 import { lostPoints } from './checks/lost-points.ts'
@@ -33,7 +34,7 @@ export function readSheet(bytes: Uint8Array, fileName: string, answers: Answers 
   const { book } = read
   const found = book.grids.map(findTables)
   const tables = found.flatMap((one) => one.tables)
-  const account = new Account()
+  const account = new Account(book.grids)
   const questions = new Questions(answers)
   for (const { view, tables: ofSheet } of found) takeHeadings(view, ofSheet, account)
 
@@ -59,7 +60,7 @@ export function readSheet(bytes: Uint8Array, fileName: string, answers: Answers 
   const notes = takeNotes([...noted, ...among], ({ moment }) => dayOf(moment), account)
   const readings = values.map(readingOf)
 
-  const { cells, odd } = account.close(book.grids)
+  const { cells, odd } = account.close()
   const [first] = tables
   const sheet: Sheet = {
     ...emptySheet(fileName),

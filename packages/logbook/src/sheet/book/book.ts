@@ -45,6 +45,7 @@ export const limits = {
   cells: 12_000_000,
   characters: 20_000,
   sheets: 500,
+  mergedAreas: 20_000,
   /** Of a workbook, unpacked: in all, and of one entry against what it was packed to. */
   unpackedBytes: 512 * 1024 * 1024,
   entries: 5000,

@@ -61,6 +61,7 @@ export function worksheetGrid(bytes: Uint8Array, name: string, shared: Shared, r
       else if (tag === 'mergeCell') {
         const area = areaOf(attributes.ref ?? '')
         if (area !== undefined) merged.push(area)
+        if (merged.length > limits.mergedAreas) throw tooLarge('merged areas', limits.mergedAreas)
       }
     },
     text: (more) => {
@@ -68,6 +69,8 @@ export function worksheetGrid(bytes: Uint8Array, name: string, shared: Shared, r
       if (into === 'formula') draft.formula = (draft.formula ?? '') + more
       else draft.value += more
       if (draft.value.length > limits.characters) throw tooLarge('characters in a cell', limits.characters)
+      if ((draft.formula?.length ?? 0) > limits.characters)
+        throw tooLarge('characters in a formula', limits.characters)
     },
     close: (tag) => {
       if (tag === 'f' || tag === 'v' || tag === 't') into = undefined

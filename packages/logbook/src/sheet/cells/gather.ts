@@ -41,7 +41,7 @@ export function gather(table: Table, around: Around, account: Account): Gathered
   const values: FoundValue[] = []
   const notes: FoundNote[] = []
   const seen = new Map<string, number>()
-  const walk = { table, around, account, moments, values, notes }
+  const walk = { table, around, account, moments, values, notes, series: new Map<string, Series>() }
   for (let row = table.top; row < table.end; row++) {
     const cells = filled(view, row)
     if (cells.length === 0) continue
@@ -77,6 +77,8 @@ interface Walk {
   readonly moments: Moments
   readonly values: FoundValue[]
   readonly notes: FoundNote[]
+  /** One for each column, and each tank and kit that its rows name. */
+  readonly series: Map<string, Series>
 }
 
 const placeOf = ({ view }: Table, row: number, column: number): Place => ({
@@ -128,13 +130,18 @@ function wideRow(walk: Walk, row: number, cells: readonly Filled[]): void {
       account.list(place(at), asWritten(cell), why)
       continue
     }
-    const base = { ...place(at), content: cell, moment, table, row }
-    const isWeekday = weekdayNamed(cell.text) !== undefined
+    const { sheet } = view
+    const name = view.name(row, at)
+    const base =
+      sheet === undefined
+        ? { cell: name, content: cell, moment, table, row }
+        : { sheet, cell: name, content: cell, moment, table, row }
+    const isWeekday = (): boolean => weekdayNamed(cell.text) !== undefined
     const isTime =
       header.role === 'time' &&
       (cell.time !== undefined || cell.number !== undefined || parseTime(cell.text) !== undefined)
     if (at === column.dateAt || isTime || header.role === 'tank' || header.role === 'kit') account.read(base)
-    else if (header.role === 'day' && isWeekday) account.read(base)
+    else if (header.role === 'day' && isWeekday()) account.read(base)
     else if (header.isSummary) account.list(base, asWritten(cell), `"${column.text}" is reckoned, not read`)
     else if (header.quantity !== undefined) {
       const series = seriesOf(walk, column, { tank, kit })
@@ -142,7 +149,7 @@ function wideRow(walk: Walk, row: number, cells: readonly Filled[]): void {
     } else if (header.role === 'water change')
       walk.notes.push({ ...base, ...tankOf(walk, column, tank), text: changeText(column, cell) })
     else if (header.role === 'note' || isWords(cell)) {
-      if (column.text === '' && isWeekday) account.read(base)
+      if (column.text === '' && isWeekday()) account.read(base)
       else walk.notes.push({ ...base, ...tankOf(walk, column, tank), text: headed(column, cell) })
     } else {
       const why = column.text === '' ? 'the column has no header' : `column "${column.text}" is not known`
@@ -156,11 +163,19 @@ function tankOf({ around }: Walk, column: Column, ofRow: string | undefined): { 
   return tank === undefined ? {} : { tank }
 }
 
-function seriesOf(
-  walk: Walk,
-  column: Column,
-  ofRow: { readonly tank: string | undefined; readonly kit: string | undefined },
-): Series | undefined {
+function seriesOf(walk: Walk, column: Column, ofRow: OfRow): Series | undefined {
+  const key = `${column.at}\n${ofRow.tank}\n${ofRow.kit}`
+  const known = walk.series.get(key) ?? newSeries(walk, column, ofRow)
+  if (known !== undefined) walk.series.set(key, known)
+  return known
+}
+
+interface OfRow {
+  readonly tank: string | undefined
+  readonly kit: string | undefined
+}
+
+function newSeries(walk: Walk, column: Column, ofRow: OfRow): Series | undefined {
   const { table, around } = walk
   const { header } = column
   if (header.quantity === undefined) return undefined

@@ -1,3 +1,4 @@
+import { grouped } from '../grouped.ts'
 import type { Noted } from '../notes/take-notes.ts'
 import type { Questions } from '../questions.ts'
 import type { QuestionTopic } from '../sheet.ts'
@@ -29,12 +30,8 @@ export function measures(
   noted: readonly Noted[],
   questions: Questions,
 ): (value: FoundValue) => Measure {
-  const figures = new Map<string, number[]>()
-  for (const { series, content } of found) {
-    if (series.header.unit !== undefined) continue
-    const figure = Number(/[\d.,]*\d/.exec(content.text)?.[0].replace(',', '.'))
-    if (Number.isFinite(figure)) figures.set(series.key, [...(figures.get(series.key) ?? []), figure])
-  }
+  const withoutUnit = found.filter(({ series }) => series.header.unit === undefined)
+  const bare = grouped(withoutUnit, ({ series }) => series.key)
   const siblings = siblingUnits(found)
   const bySeries = new Map<string, Measure>()
   const changes = noted.flatMap(({ events, table, row }) =>
@@ -42,7 +39,8 @@ export function measures(
   )
   return ({ series, table, row }) => {
     const known =
-      bySeries.get(series.key) ?? measureOf(series, questions, figures.get(series.key) ?? [], siblings)
+      bySeries.get(series.key) ??
+      measureOf(series, questions, figuresOf(bare.get(series.key) ?? []), siblings)
     bySeries.set(series.key, known)
     const change = changes.findLast(
       (one) => one.table === table && one.row <= row && one.quantity === series.quantity,
@@ -79,6 +77,12 @@ function measureOf(
     ...(doubt !== undefined && { unitInDoubt: doubt }),
   }
 }
+
+/** The figure that each cell begins with. */
+const figuresOf = (found: readonly FoundValue[]): readonly number[] =>
+  found
+    .map(({ content }) => Number(/[\d.,]*\d/.exec(content.text)?.[0].replace(',', '.')))
+    .filter((figure) => Number.isFinite(figure))
 
 function deduced(quantity: Series['quantity'], figures: readonly number[]): string | undefined {
   if (figures.length === 0) return undefined

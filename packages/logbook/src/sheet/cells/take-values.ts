@@ -1,8 +1,6 @@
 import type { Resolved, When } from '../dates/resolve-dates.ts'
 import type { Noted } from '../notes/take-notes.ts'
 import type { Questions } from '../questions.ts'
-import type { SheetReading } from '../sheet.ts'
-import type { Series } from '../table/table.ts'
 import { type Account, asWritten, placeName } from './account.ts'
 import { decimalSign } from './figure-text.ts'
 import type { FoundNote, FoundValue } from './gathered.ts'
@@ -86,14 +84,8 @@ export function takeValues(
         `cannot be the ${measure.quantity} of sea water`,
         'read as written: look at it',
       )
-    const { firstValue } = taken
-    values.push({
-      ...value,
-      when,
-      value: taken.value,
-      measure,
-      ...(firstValue !== undefined && { firstValue }),
-    })
+    const read = { ...value, when, value: taken.value, measure }
+    values.push(taken.firstValue === undefined ? read : { ...read, firstValue: taken.firstValue })
   }
   return { values, notes }
 }
@@ -219,49 +211,4 @@ function limitOf(answer: string, measure: Measure): number | undefined {
 
 function withoutLimitless({ limitless: _, ...value }: Value): Value {
   return value
-}
-
-/** The reading of a value, once its neighbours were looked at. */
-export function readingOf(taken: TakenValue): SheetReading {
-  const {
-    when,
-    value: said,
-    series,
-    content,
-    remark,
-    measure,
-    kitFrom,
-    suspect,
-    likely,
-    valueAsWritten,
-    firstValue,
-  } = taken
-  const { limitless, unit: own, remark: beside, ...value } = said
-  const unit = own ?? unitOf(series)
-  const form = value.form ?? (measure.unit !== undefined ? measure.form : undefined)
-  const kit = series.kit ?? kitFrom
-  const words = [remark, beside].filter((one) => one !== undefined).join('; ')
-  return {
-    ...when,
-    quantity: series.quantity,
-    ...value,
-    ...(limitless === 'zero' && value.value === 0 && { zeroAsWritten: true as const }),
-    text: content.text,
-    ...(unit !== undefined && said.limitless !== 'word' && { unit }),
-    ...(unit !== undefined && said.limitless === 'word' && series.header.unit !== undefined && { unit }),
-    ...(form !== undefined && { form }),
-    ...(kit !== undefined && { kit }),
-    ...(series.tank !== undefined && { tank: series.tank }),
-    ...(words !== '' && { remark: words }),
-    ...(suspect && { suspect }),
-    ...(likely !== undefined && { likely }),
-    ...(valueAsWritten !== undefined && { valueAsWritten }),
-    ...(firstValue !== undefined && { firstValue }),
-    cell: placeName(taken),
-  }
-}
-
-function unitOf({ header, titleUnit }: Series): string | undefined {
-  const unit = header.unit ?? titleUnit
-  return unit === undefined || header.reference === undefined ? unit : `${unit} ${header.reference}`
 }

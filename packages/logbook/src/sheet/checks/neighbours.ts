@@ -1,5 +1,6 @@
 import { placeName } from '../cells/account.ts'
 import type { TakenValue } from '../cells/take-values.ts'
+import { grouped } from '../grouped.ts'
 
 /** Readings that may be compared: of one series in one tank, in the order of their days. */
 export interface Run {
@@ -10,14 +11,10 @@ export interface Run {
 
 /** The runs of a file; a series goes on from sheet to sheet. */
 export function runsOf(values: readonly TakenValue[]): readonly Run[] {
-  const groups = new Map<string, TakenValue[]>()
-  for (const value of values) {
-    const { quantity, tank = '', kit = '' } = value.series
-    const key = JSON.stringify([quantity, tank, kit, value.table.layout === 'long' ? '' : value.series.key])
-    const group = groups.get(key)
-    if (group === undefined) groups.set(key, [value])
-    else group.push(value)
-  }
+  const groups = grouped(values, ({ series, table }) => {
+    const { quantity, tank = '', kit = '', key } = series
+    return JSON.stringify([quantity, tank, kit, table.layout === 'long' ? '' : key])
+  })
   return [...groups.values()].map((group) => {
     const days = group.toSorted((a, b) => whenOf(a).localeCompare(whenOf(b)))
     const figures = days.flatMap(({ value: { value, belowDetection, aboveRange } }, at) =>

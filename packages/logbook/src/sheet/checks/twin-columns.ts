@@ -1,5 +1,6 @@
 import type { Account } from '../cells/account.ts'
 import type { TakenValue } from '../cells/take-values.ts'
+import { grouped } from '../grouped.ts'
 
 const fewest = 3
 const alike = 0.03
@@ -9,21 +10,13 @@ const alike = 0.03
  * twice: the second is listed and not taken.
  */
 export function withoutTwins(values: readonly TakenValue[], account: Account): readonly TakenValue[] {
-  const columns = new Map<string, TakenValue[]>()
-  for (const value of values) {
-    const { series, table } = value
-    if (table.layout === 'long') continue
-    const key = JSON.stringify([
-      value.sheet ?? '',
-      table.headerTop,
-      series.quantity,
-      series.tank ?? '',
-      series.kit ?? '',
-      value.when.half ?? '',
-      series.key,
-    ])
-    columns.set(key, [...(columns.get(key) ?? []), value])
-  }
+  const columns = grouped(
+    values.filter(({ table }) => table.layout === 'wide'),
+    ({ sheet = '', table, series, when }) => {
+      const { quantity, tank = '', kit = '', key } = series
+      return JSON.stringify([sheet, table.headerTop, quantity, tank, kit, when.half ?? '', key])
+    },
+  )
   const twins = new Set<TakenValue>()
   const all = [...columns.entries()]
   for (const [at, [key, first]] of all.entries()) {

@@ -79,60 +79,52 @@ export function unitSlips(
     const [first] = run.values
     if (first === undefined) continue
     for (const slip of slipsOf(first)) {
-      const found = stretch(run, slip)
-      if (found === undefined) continue
-      for (const [place, change] of asked(found, slip, questions, account)) changes.set(place, change)
-      break
+      const found = stretches(run, slip)
+      for (const off of found)
+        for (const [place, change] of asked(off, slip, questions, account)) changes.set(place, change)
+      if (found.length > 0) break
     }
   }
   return changed(values, changes satisfies Changes)
 }
 
-/** The readings of the stretch, or undefined where there is none. */
-function stretch(
-  { values, figures }: Run,
-  { factor, width, fewest, mustEnd }: Slip,
-): readonly TakenValue[] | undefined {
-  if (figures.length < fewest + 3) return undefined
-  const isNear = (ratio: number): boolean => ratio < width && ratio > 1 / width
-  const away: number[] = []
-  // a reading is off where its figure, turned, is that of the readings which are not off
-  const usual = usualValue(
-    figures.map(({ value }) => value),
-    factor,
-  )
-  if (usual === undefined) return undefined
-  let from = -1
-  for (const [place, { value }] of figures.entries()) {
-    const before = figures
-      .slice(0, place)
-      .filter((_, at) => !away.includes(at))
-      .slice(-3)
-    const near = before.length > 0 ? median(before.map((one) => one.value)) : usual
-    const isOff = isNear((value * factor) / near) && !isNear(value / near)
-    if (isOff && (from < 0 || away.at(-1) === place - 1)) {
-      if (from < 0) from = place
-      away.push(place)
-    } else if (from >= 0) break
-  }
-  const end = away.at(-1)
-  if (end === undefined || away.length < fewest || away.length > figures.length / 2) return undefined
-  const after = figures[end + 1]
-  const start = figures[from - 1]
-  if (mustEnd && (after === undefined || start === undefined)) return undefined
-  if (after === undefined && away.length < fewest + 1 && factor > 1e-2) return undefined
-  // what comes after must be back where it was before
-  const back = after === undefined || start === undefined || isNear(after.value / start.value)
-  if (!back) return undefined
-  const off = away.flatMap((place) => values[figures[place]?.at ?? -1] ?? [])
-  // a stretch in which other forms are written, or that begins with a new kit, is not a slip
-  return off.some((value) => value.value.unit !== undefined || value.kitFrom !== undefined) ? undefined : off
-}
+/** Readings before which a stretch is looked for. */
+const reach = 3
 
-/** The middle of the readings that are not off: the larger cluster of the two. */
-function usualValue(values: readonly number[], factor: number): number | undefined {
-  const middle = median(values)
-  return middle > 0 && factor > 0 ? middle : undefined
+/** The stretches of a run in which every figure, turned, is that of the readings around. */
+function stretches({ values, figures }: Run, slip: Slip): readonly (readonly TakenValue[])[] {
+  const { factor, width, fewest, mustEnd } = slip
+  if (figures.length < fewest + reach) return []
+  const isNear = (ratio: number): boolean => ratio < width && ratio > 1 / width
+  const usual = median(figures.map(({ value }) => value))
+  const found: TakenValue[][] = []
+  let settled: number[] = []
+  let off: Run['figures'][number][] = []
+  const close = (after: number | undefined): void => {
+    const start = settled.at(-1)
+    const ends = after !== undefined && start !== undefined
+    const isLong = off.length >= (ends || factor <= 1e-2 ? fewest : fewest + 1)
+    const isBack = !ends || isNear(after / start)
+    const taken = off.flatMap(({ at }) => values[at] ?? [])
+    // a stretch with units of its own, or that begins with a new kit, is no slip
+    const isPlain = taken.every(
+      (value) => value.value.unit === undefined && !value.kitFrom?.startsWith('kit from'),
+    )
+    const isSlip = isLong && isBack && isPlain && (ends || !mustEnd) && off.length <= figures.length / 2
+    if (isSlip) found.push(taken)
+    else settled = [...settled, ...off.map(({ value }) => value)].slice(-reach)
+    off = []
+  }
+  for (const figure of figures) {
+    const near = settled.length > 0 ? median(settled) : usual
+    if (isNear((figure.value * factor) / near) && !isNear(figure.value / near)) off.push(figure)
+    else {
+      if (off.length > 0) close(figure.value)
+      settled = [...settled, figure.value].slice(-reach)
+    }
+  }
+  if (off.length > 0) close(undefined)
+  return found
 }
 
 function asked(

@@ -1,5 +1,6 @@
 import { type Account, placeName } from '../cells/account.ts'
 import type { Moment } from '../cells/gathered.ts'
+import { grouped } from '../grouped.ts'
 import type { Questions } from '../questions.ts'
 import { civil } from './civil.ts'
 import { dateOrder, inOrder } from './date-order.ts'
@@ -25,9 +26,9 @@ export function resolveDates(
   account: Account,
 ): (moment: Moment) => Resolved {
   const found = new Map<string, Resolved>()
-  for (const group of grouped(moments, ({ key }) => key)) {
+  for (const group of grouped(moments, ({ key }) => key).values()) {
     const ordered = inDecidedOrder(group, questions)
-    for (const run of grouped(ordered, ({ moment }) => moment.run)) {
+    for (const run of grouped(ordered, ({ moment }) => moment.run).values()) {
       const days = run.map(withYears(questions))
       settle(days, questions, account, found)
     }
@@ -154,14 +155,4 @@ function settle(
     if (answer === 'leave out') found.set(keyOf(moment), 'wrong')
     else found.set(keyOf(moment), answer === undefined ? 'waits' : { ...when(answer), ...mended })
   }
-}
-
-function grouped<T>(items: readonly T[], by: (item: T) => string): readonly (readonly T[])[] {
-  const groups = new Map<string, T[]>()
-  for (const item of items) {
-    const group = groups.get(by(item))
-    if (group === undefined) groups.set(by(item), [item])
-    else group.push(item)
-  }
-  return [...groups.values()]
 }

@@ -1,5 +1,6 @@
 import type { Cell } from '../book/book.ts'
 import { parseDate } from '../dates/parse-date.ts'
+import { memo } from '../memo.ts'
 import { type Header, isKnown, isUnitText, readHeader } from './header.ts'
 import { filled, type View } from './view.ts'
 
@@ -15,12 +16,17 @@ const rowsToDate = 6
 
 /** Whether a cell is a figure: a number, a limit or a span, with or without a unit. */
 export function isFigure({ text, number, date, formula }: Cell): boolean {
-  if (formula !== undefined || (number !== undefined && date === undefined)) return true
-  return /^[<>~≤≥]*\s*[-+]?[.,]?\d[\d.,]*(?:\s*-\s*[\d.,]+)?\s*\S{0,6}$/.test(text) && !isUnitText(text)
+  return formula !== undefined || (number !== undefined && date === undefined) || isFigureText(text)
 }
 
+const isFigureText = memo(
+  (text) => /^[<>~≤≥]*\s*[-+]?[.,]?\d[\d.,]*(?:\s*-\s*[\d.,]+)?\s*\S{0,6}$/.test(text) && !isUnitText(text),
+)
+
 /** Whether a cell is a date, or the day or the month of one. */
-export const isDate = ({ text, date }: Cell): boolean => date !== undefined || parseDate(text) !== undefined
+export const isDate = ({ text, date }: Cell): boolean => date !== undefined || isDateText(text)
+
+const isDateText = memo((text) => parseDate(text) !== undefined)
 
 /** Every header of a view, from the top; a second row with units or groups belongs to the first. */
 export function headerBlocks(view: View): readonly HeaderBlock[] {

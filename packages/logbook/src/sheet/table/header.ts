@@ -1,6 +1,7 @@
 import { type QuantityName, readQuantity } from '@holdfast/quantities'
 
 import type { ReadQuantity } from '../../entries/reading.ts'
+import { memo } from '../memo.ts'
 import { otherQuantities, quantityOfWord, type Role, roleOfWord, waterChangePhrase } from '../words/names.ts'
 import { plain } from '../words/plain.ts'
 import { isSummary } from '../words/summary.ts'
@@ -59,17 +60,9 @@ const quantityOfUnit: Readonly<Record<string, ReadQuantity>> = {
 }
 
 const longest = 100
-const known = new Map<string, Header>()
 
 /** Understands a header such as "Nitrat NO3 (mg/l)"; pieces of several rows come joined by a space. */
-export function readHeader(text: string): Header {
-  const found = known.get(text)
-  if (found !== undefined) return found
-  const header = understand(text)
-  if (known.size > 5000) known.clear()
-  known.set(text, header)
-  return header
-}
+export const readHeader = memo(understand, 5000)
 
 /** Whether a header says what its column is. */
 export const isKnown = ({ role, quantity, isSummary }: Header): boolean =>

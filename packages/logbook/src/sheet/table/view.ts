@@ -19,7 +19,7 @@ export interface View {
 
 export function viewOf({ name: sheet, rows, merged }: Grid, turned = false): View {
   const [height, width] = [rows.length, rows.reduce((most, row) => Math.max(most, row.length), 0)]
-  const areas = turned ? merged.map(turnedArea) : merged
+  const covering = lookUp(turned ? merged.map(turnedArea) : merged)
   const cell: View['cell'] = turned
     ? (row, column) => rows[column]?.[row]
     : (row, column) => rows[row]?.[column]
@@ -32,13 +32,27 @@ export function viewOf({ name: sheet, rows, merged }: Grid, turned = false): Vie
     spread: (row, column) => {
       const own = cell(row, column)
       if (own !== undefined) return own
-      const area = areas.find(
-        ({ top, left, bottom, right }) => row >= top && row <= bottom && column >= left && column <= right,
-      )
+      const area = covering(row, column)
       return area && cell(area.top, area.left)
     },
     name: turned ? (row, column) => cellName(column, row) : cellName,
   }
+}
+
+/** Tall areas are few in an honest sheet; beyond so many rows they are not looked at. */
+const tallest = 1000
+
+/** Finds the area that covers a place, by its row. */
+function lookUp(areas: readonly Area[]): (row: number, column: number) => Area | undefined {
+  const byRow = new Map<number, Area[]>()
+  for (const area of areas) {
+    for (let row = area.top; row <= Math.min(area.bottom, area.top + tallest); row++) {
+      const known = byRow.get(row)
+      if (known === undefined) byRow.set(row, [area])
+      else known.push(area)
+    }
+  }
+  return (row, column) => byRow.get(row)?.find(({ left, right }) => column >= left && column <= right)
 }
 
 const turnedArea = ({ top, left, bottom, right }: Area): Area => ({
