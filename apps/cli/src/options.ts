@@ -33,6 +33,13 @@ export function answer(text: string, before: Readonly<Record<string, string>>): 
   return { ...before, [text.slice(0, at)]: text.slice(at + 1) }
 }
 
+/** Gathers `--set blank=text`; the first "=" parts them, since a text may hold one. */
+export function namedText(text: string, before: Readonly<Record<string, string>>): Record<string, string> {
+  const at = text.indexOf('=')
+  if (at <= 0) throw new InvalidArgumentError('Give blank=text, such as value="6 mg/L NO3".')
+  return { ...before, [text.slice(0, at)]: text.slice(at + 1) }
+}
+
 /** A routine of water changes. */
 export interface WaterChange {
   readonly volume_L: number

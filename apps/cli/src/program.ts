@@ -4,6 +4,7 @@ import { backupCommand } from './commands/backup.ts'
 import { convertCommand } from './commands/convert.ts'
 import { exportCommand } from './commands/export.ts'
 import { importCommand } from './commands/import-sheet.ts'
+import { logCommands } from './commands/log/index.ts'
 import { restoreCommand } from './commands/restore.ts'
 import { systemAdd, systemList, systemShow } from './commands/system.ts'
 import { undoImport } from './commands/undo-import.ts'
@@ -21,6 +22,7 @@ Exit codes: 0 fine, 1 an error (its words say what to do), 2 a question is open 
 
 Examples:
   holdfast system add reef.json --from 2026-01-04
+  holdfast log reading nitrate "5 mg/L NO3" --kit "colour kit" --at 2026-03-01T08:10
   holdfast import tests.csv --preview
   holdfast import tests.csv --answer nitrate-form:B=NO3 --yes
   holdfast ledger --from 2026-03-01 --to 2026-03-31 --atom P
@@ -44,6 +46,8 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
       .description(says)
       .option('--data <folder>', 'where the log lives')
       .option('--json', 'one JSON document for programs')
+
+  logCommands(holdfast, command, terminal, end)
 
   command(
     holdfast,

@@ -14,7 +14,8 @@ export const root = join(import.meta.dirname, '..', '..', '..')
  * @returns the program's file
  */
 export async function buildProgram(source: string, asker: string): Promise<string> {
-  const folder = join(root, '.build', 'under-test', asker)
+  const [, name = 'program'] = source.split('/')
+  const folder = join(root, '.build', 'under-test', asker, name)
   await build({
     configFile: false,
     root,
@@ -27,10 +28,10 @@ export async function buildProgram(source: string, asker: string): Promise<strin
       target: 'node20.19',
       outDir: folder,
       rolldownOptions: {
-        output: { entryFileNames: `${source.split('/')[1]}.mjs` },
+        output: { entryFileNames: `${name}.mjs` },
         checks: { bundlerTimings: false },
       },
     },
   })
-  return join(folder, `${source.split('/')[1]}.mjs`)
+  return join(folder, `${name}.mjs`)
 }
