@@ -89,6 +89,23 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/export.schema.json": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The form of /api/export.json, for programs that read it. */
+        readonly get: operations["showExportSchema"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/export.xlsx": {
         readonly parameters: {
             readonly query?: never;
@@ -475,6 +492,32 @@ export interface operations {
                 };
                 content: {
                     readonly "*/*": unknown;
+                };
+            };
+            readonly 403: components["responses"]["OtherSite"];
+            readonly 500: components["responses"]["Failed"];
+        };
+    };
+    readonly showExportSchema: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description JSON Schema, draft 2020-12. */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly $schema: string;
+                    } & {
+                        readonly [key: string]: unknown;
+                    };
                 };
             };
             readonly 403: components["responses"]["OtherSite"];

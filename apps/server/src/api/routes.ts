@@ -10,6 +10,7 @@ import { putAttachment } from './put-attachment.ts'
 import type { Route } from './route.ts'
 import { showDocument } from './show-document.ts'
 import { showEntry } from './show-entry.ts'
+import { showExportSchema } from './show-export-schema.ts'
 import { showSystem } from './show-system.ts'
 
 /** Every route of the API, one line each. */
@@ -26,5 +27,6 @@ export const routes: readonly Route[] = [
   exportLogAs('json'),
   exportLogAs('csv'),
   exportLogAs('xlsx'),
+  showExportSchema,
   showDocument(() => openApiDocument(routes)),
 ]

@@ -37,7 +37,7 @@ export type ExportDocument = z.infer<typeof exportDocument>
  * The JSON Schema of an export (draft 2020-12): the envelope of every entry, and the body of each kind
  * at its newest version. Bodies of older versions are not described; the program reads them all.
  */
-export function exportJsonSchema(): Record<string, unknown> {
+export function exportJsonSchema(): Record<string, unknown> & { readonly $schema: string } {
   const schema = z.toJSONSchema(z.object({ ...exportDocument.shape, entries: z.array(z.unknown()) }))
   const entry = {
     ...withoutDraft(z.toJSONSchema(keptEntry)),
@@ -49,6 +49,7 @@ export function exportJsonSchema(): Record<string, unknown> {
   }
   return {
     ...schema,
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'Export of a Holdfast log',
     properties: { ...schema.properties, entries: { type: 'array', items: entry } },
   }
