@@ -1,5 +1,4 @@
 import { readdir } from 'node:fs/promises'
-import { join } from 'node:path'
 import { backupsIn, checkBackup } from '@holdfast/logbook/copies'
 import type { Check } from '../check.ts'
 import type { Engine } from '../record/engines.ts'
@@ -63,31 +62,31 @@ export async function killedBackups({ place }: Engine, times: number): Promise<C
 /** Restores killed at random moments: the log is the old one or the new one, and the old one is there. */
 export async function killedRestores({ place }: Engine, times: number): Promise<Check> {
   const { data, backup } = await logWithBackup(place)
-  const restore = (): Running => holdfast(data, ['restore', backup])
+  const restore = (): Running => holdfast(data, ['restore', backup, '--json'])
   const names = (): Promise<readonly string[]> => readdir(data)
-  const longest = await workOf(restore(), names)
-  await undone(data)
+  const whole = restore()
+  const longest = await workOf(whole, names)
+  const { kept }: { readonly kept: string } = JSON.parse((await whole.ended).said)
+  /** Puts the first log back, so that the next restore has something to replace. */
+  const undone = async (): Promise<boolean> => {
+    const { said } = await holdfast(data, ['restore', kept]).ended
+    const isBack = (await entriesIn(data)) === more
+    if (!isBack) failures.push(said)
+    return isBack
+  }
+  const failures: string[] = []
+  await undone()
   let killed = 0
   const found = { old: 0, restored: 0, other: 0 }
   for (let time = 0; time < times; time++) {
     if (await killedAtWork(restore(), names, longest)) killed++
     const held = await entriesIn(data)
     found[held === more ? 'old' : held === fewer ? 'restored' : 'other']++
-    // Undone, so that the next one has something to replace.
-    if (held === fewer && (await undone(data)) !== more) found.other++
+    if (held === fewer && !(await undone())) found.other++
   }
   return {
     name: 'restores killed at random',
     outcome: found.other === 0 && killed > 0 ? 'passed' : 'failed',
-    says: `${killed} of ${times} killed; then ${found.old} had the old log, ${found.restored} the backup with the old one kept, ${found.other} neither`,
+    says: `${killed} of ${times} killed; then ${found.old} had the old log, ${found.restored} the backup with the old one kept, ${found.other} neither${failures.map((said) => `; ${said}`).join('')}`,
   }
-}
-
-/** Restores the log that was kept first of all, which is the one before any restore. @returns how many entries there are then */
-async function undone(data: string): Promise<number | undefined> {
-  const [kept] = (await readdir(data))
-    .filter((name) => /^holdfast\.before-restore\..*\.db$/.test(name))
-    .sort()
-  if (kept !== undefined) await holdfast(data, ['restore', join(data, kept)]).ended
-  return entriesIn(data)
 }

@@ -8,6 +8,7 @@ import { type Inspected, inspectLog } from '../sqlite/inspect-log.ts'
 import { syncFile, syncFolder } from '../sqlite/sync.ts'
 import { type Backup, backupsIn } from './backups-in.ts'
 import { copyAttachments } from './copy-attachments.ts'
+import { inName } from './in-name.ts'
 import { type Manifest, manifestName, sealed } from './manifest.ts'
 import { sumOfFile } from './sum-of-file.ts'
 
@@ -83,7 +84,7 @@ function copied(log: string, to: string): Inspected & { readonly ok: true } {
 
 /** A folder named after the moment, which sorts by it and is a name on every platform. */
 async function newFolder(to: string, now: Date): Promise<string> {
-  const name = `holdfast-${now.toISOString().slice(0, 19).replaceAll(':', '-')}`
+  const name = `holdfast-${inName(now)}`
   try {
     await mkdir(to, { recursive: true })
     for (let count = 1; ; count++) {

@@ -9,6 +9,7 @@ import { inspectLog } from '../sqlite/inspect-log.ts'
 import { runningOn } from '../sqlite/running.ts'
 import { syncFile, syncFolder } from '../sqlite/sync.ts'
 import { checkBackup } from './check-backup.ts'
+import { inName } from './in-name.ts'
 import { sumOfFile } from './sum-of-file.ts'
 
 /** What takes the place of what. */
@@ -102,8 +103,7 @@ async function bringAttachments(files: readonly string[], folder: string): Promi
  * @returns that name
  */
 async function keep(folder: string, log: string, now: Date): Promise<string> {
-  const stamp = now.toISOString().slice(0, 19).replaceAll(':', '-')
-  const kept = join(folder, `holdfast.before-restore.${stamp}.db`)
+  const kept = freeName(join(folder, `holdfast.before-restore.${inName(now)}`))
   // The journal first: the engine throws away that of a log which was cut off to nothing.
   if (existsSync(`${log}-wal`)) await secondName(`${log}-wal`, `${kept}-wal`)
   const state = foldedState(log)
@@ -114,6 +114,14 @@ async function keep(folder: string, log: string, now: Date): Promise<string> {
   // The new log must not find the journal of the old one.
   for (const beside of ['-wal', '-shm']) await rm(`${log}${beside}`, { force: true })
   return kept
+}
+
+/** Two restores of one second have names of their own. */
+function freeName(start: string): string {
+  for (let count = 1; ; count++) {
+    const name = count === 1 ? `${start}.db` : `${start}-${count}.db`
+    if (!existsSync(name) && !existsSync(`${name}-wal`)) return name
+  }
 }
 
 function foldedState(log: string): 'one file' | 'in use' | 'damaged' {
