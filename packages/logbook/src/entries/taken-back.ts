@@ -16,7 +16,10 @@ export function takenBack(
   const inForce = retractionsInForce(
     received.filter((entry): entry is Retraction => entry.kind === 'retraction'),
   )
-  const ofBatch = entriesByBatch(received, new Set(inForce.map(({ body }) => body.id)))
+  const ofBatch = entriesByBatch(
+    received,
+    new Set(inForce.flatMap(({ body }) => (body.of === 'batch' ? [body.id] : []))),
+  )
   const gone = new Map<string, string>()
   // Of several that took the same the first by its id is named: the order of receipt does not count.
   for (const { id, body } of inForce) {
