@@ -11,6 +11,12 @@ describe('a source file', () => {
   })
 })
 
+describe('a file that a program made, as its first line says', () => {
+  it('may be as long as it comes', () => {
+    expect(textIssues('a.ts', `// Made from the document.\n${'x\n'.repeat(500)}`)).toEqual([])
+  })
+})
+
 describe('a path in a text', () => {
   const climb = (steps: number, name: string) => '../'.repeat(steps) + name
 
