@@ -31,7 +31,7 @@ export function delimitedGrid(text: string): { readonly grid: Grid; readonly del
       if (rows.length > limits.rows) throw tooLarge('rows', limits.rows)
     },
   })
-  return { grid: { rows: ruleLinesOut(rows), merged: [] }, delimiter }
+  return { grid: { rows, merged: [] }, delimiter }
 }
 
 /** Equal texts share one cell: a long log repeats its figures, and memory is kept small. */
@@ -47,14 +47,6 @@ function internedCells(): (field: string) => Cell | undefined {
     known.set(text, cell)
     return cell
   }
-}
-
-/** A row of nothing but dashes, as text tables draw below their header, holds nothing. */
-function ruleLinesOut(rows: (Cell | undefined)[][]): (Cell | undefined)[][] {
-  return rows.map((row) => {
-    const filled = row.filter((cell) => cell !== undefined)
-    return filled.length > 1 && filled.every(({ text }) => /^[:=+-]*[-=]{2,}[:=+-]*$/.test(text)) ? [] : row
-  })
 }
 
 /** The delimiter under which most rows have the same number of fields, more than one. */

@@ -40,7 +40,9 @@ function draftOf(view: View, { top, bottom }: HeaderBlock, at: number): Draft {
   const pieces: string[] = []
   let group = ''
   for (let row = top; row <= bottom; row++) {
-    const own = view.cell(row, at)?.text
+    const written = view.cell(row, at)?.text
+    // a line drawn below a header says nothing
+    const own = written !== undefined && /^[-=_:+]+$/.test(written) ? undefined : written
     if (own !== undefined) pieces.push(own)
     const over = own ?? (row < bottom ? groupOver(view, row, at) : undefined)
     if (over !== undefined && row < bottom && !isNamed(over)) group = over

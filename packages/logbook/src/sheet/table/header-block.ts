@@ -87,5 +87,5 @@ function isUnitRow(view: View, row: number): boolean {
 
 const isBareUnit = (text: string): boolean => {
   const inside = text.replace(/^[([]|[)\]]$/g, '')
-  return isUnitText(inside) || /^(?:-+|pH|SG|as \S+|als \S+)$/i.test(inside)
+  return isUnitText(inside) || /^(?:[-=_:+]+|pH|SG|as \S+|als \S+)$/i.test(inside)
 }
