@@ -38,8 +38,7 @@ export const addEntries = route({
     const issues = reads.flatMap((read, at) =>
       (read.ok ? misplaced(read.entry, logbook.workspace, known) : read.issues).map((issue) => ({
         ...issue,
-        // Of a single entry there is no need to say which.
-        where: entries.length === 1 ? issue.where : `Entry ${at + 1}: ${issue.where}`,
+        where: placeOf(issue.where, at, entries.length),
       })),
     )
     if (issues.length > 0) return { status: 422, body: { issues } }
@@ -58,6 +57,10 @@ const noList: Issue = {
   accepted: 'An object with "entries", a list of entries.',
   next: 'Nothing was stored.',
 }
+
+/** Which entry of a sending it is, and what of it; of a single one there is no need to say which. */
+const placeOf = (where: string, at: number, count: number): string =>
+  count === 1 ? where : `Entry ${at + 1}${where.replace(/^entry\b/, '').replace(/^(?=\w)/, ': ')}`
 
 /** What is wrong with where an entry belongs. */
 function misplaced({ workspace, system }: Entry, ours: string, known: ReadonlySet<string>): Issue[] {
