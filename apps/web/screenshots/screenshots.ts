@@ -52,8 +52,13 @@ async function take(browser: Browser, address: string): Promise<void> {
         .evaluate((element) => element.scrollIntoView())
       await page.screenshot({ path: join(folder, `${part}-${name}.png`) })
     }
+    if (isWanted(`record-${name}`)) {
+      await page.goto(`${address}/?place=record`)
+      await page.locator('.log-line').first().waitFor()
+      await page.screenshot({ path: join(folder, `record-${name}.png`), fullPage: width < 600 })
+    }
     await page.close()
-    process.stdout.write(`${name}: ledger and outlook\n`)
+    process.stdout.write(`${name}: ledger, outlook and record\n`)
   }
 }
 

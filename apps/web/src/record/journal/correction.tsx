@@ -27,14 +27,10 @@ export function Correction({ entry, described, onCorrect, onLeave }: CorrectionO
       act="Correct it"
       start={{ typed, units: unit === undefined ? {} : { value: unit }, when: whenOf(entry) }}
       onLeave={onLeave}
-      onLog={(body, moment, texts) => {
-        const was = whenOf(entry)
-        const is = whenOf(moment)
-        const same = was !== 'now' && is !== 'now' && was.date === is.date && was.time === is.time
-        // What was not touched keeps its offset: an autumn night has one hour twice.
-        const { at, precision } = same ? entry : moment
-        onCorrect(entryOf(described, { kind, body, moment: { at, precision }, replaces: entry.id }), texts)
-      }}
+      moment={entry}
+      onLog={(body, moment, texts) =>
+        onCorrect(entryOf(described, { kind, body, moment, replaces: entry.id }), texts)
+      }
     />
   )
 }

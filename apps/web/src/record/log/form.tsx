@@ -58,7 +58,8 @@ export function LogForm({ title, act, onLeave, ...of }: LogFormOf) {
         when={filled.when}
         timeZone={of.system.timeZone}
         onWhen={form.set}
-        issue={form.noMoment ? 'Day: give a date of the calendar, such as 2026-03-01.' : undefined}
+        read={form.momentRead}
+        onAnswer={form.sayWhen}
       />
       {more.length > 0 && (
         <details open={more.some(({ name }) => (filled.typed[name] ?? '') !== '')}>

@@ -1,4 +1,11 @@
-import { type BodyOf, type Entry, type EntryKind, type JournalLine, sayEntry } from '@holdfast/logbook'
+import {
+  type BodyOf,
+  type Entry,
+  type EntryKind,
+  type JournalLine,
+  type Moment,
+  sayEntry,
+} from '@holdfast/logbook'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { fromAddress, intoAddress } from '../../shell/address.ts'
 import type { Described } from '../../shell/described.ts'
@@ -13,7 +20,7 @@ import { type Act, LastAct } from './last-act.tsx'
 import type { Texts } from './own-texts.ts'
 import { PictureForm } from './picture-form.tsx'
 import { keepStarted, nameOfStart } from './started.ts'
-import { type Moment, whenOf } from './when.ts'
+import { whenOf } from './when.ts'
 import { entryOf, retractionOf } from './writer.ts'
 
 /** Write down what happened, and see what was written down. */

@@ -1,10 +1,10 @@
 import type { System } from '@holdfast/ecosystem'
-import type { BodyOf } from '@holdfast/logbook'
+import { type BodyOf, issueInWords, type Moment, type MomentRead } from '@holdfast/logbook'
 import { useState } from 'preact/hooks'
 import { speak } from '../../shell/spoken.ts'
 import { sendFile } from '../outbox/send-file.ts'
 import { remember } from './remembered.ts'
-import { type Moment, momentOf, type When } from './when.ts'
+import { momentOf, type When } from './when.ts'
 import { WhenField } from './when-field.tsx'
 
 interface PictureFormOf {
@@ -18,22 +18,31 @@ export function PictureForm({ system, title, onLog }: PictureFormOf) {
   const [file, setFile] = useState<File | undefined>()
   const [text, setText] = useState('')
   const [when, setWhen] = useState<When>('now')
+  const [read, setRead] = useState<MomentRead | undefined>()
   const [trouble, setTrouble] = useState('')
   const [sending, setSending] = useState(false)
   const complain = (sentence: string) => {
     setTrouble(sentence)
     speak(sentence)
   }
-  const log = async () => {
-    const moment = momentOf(when, system.timeZone, new Date())
+  const set = (next: When) => {
+    setRead(undefined)
+    setWhen(next)
+  }
+  const log = async (at: When = when) => {
+    const moment = momentOf(at, system.timeZone, new Date())
+    setRead(moment)
     if (file === undefined) return complain('Picture or file: choose one first.')
-    if (moment === undefined) return complain('Day: give a date of the calendar, such as 2026-03-01.')
+    if (!moment.ok)
+      return speak(
+        'question' in moment ? moment.question.question : moment.issues.map(issueInWords).join(' '),
+      )
     setTrouble('')
     setSending(true)
     try {
       const kept = await sendFile(file)
       remember('attachment', {})
-      onLog({ ...kept, ...(text.trim() !== '' && { text }) }, moment)
+      onLog({ ...kept, ...(text.trim() !== '' && { text }) }, { at: moment.at, precision: moment.precision })
       setFile(undefined)
       setText('')
     } catch (error) {
@@ -79,7 +88,17 @@ export function PictureForm({ system, title, onLog }: PictureFormOf) {
           onInput={(event) => setText(event.currentTarget.value)}
         />
       </div>
-      <WhenField id="log-when" when={when} timeZone={system.timeZone} onWhen={setWhen} issue={undefined} />
+      <WhenField
+        id="log-when"
+        when={when}
+        timeZone={system.timeZone}
+        read={read}
+        onWhen={set}
+        onAnswer={(next) => {
+          set(next)
+          void log(next)
+        }}
+      />
       {trouble && <p class="issue">{trouble}</p>}
       <p class="acts">
         <button type="submit" class="large">

@@ -6,13 +6,15 @@ import {
   draftEntry,
   type EntryKind,
   issueInWords,
+  type Moment,
+  type MomentRead,
 } from '@holdfast/logbook'
 import { useState } from 'preact/hooks'
 import { speak } from '../../shell/spoken.ts'
 import { nameToRemember, type Texts, unitBlank, unitsFor, withUnits } from './own-texts.ts'
 import { remember, remembered } from './remembered.ts'
 import { type Filled, forgetStarted, keepStarted, started } from './started.ts'
-import { type Moment, momentOf } from './when.ts'
+import { isSame, momentOf } from './when.ts'
 
 export interface FormOf {
   readonly kind: EntryKind
@@ -22,6 +24,8 @@ export interface FormOf {
   /** Begins the ids of its controls. */
   readonly prefix: string
   readonly start: Filled
+  /** Of the entry that is corrected: kept to the letter where nobody touches the time. */
+  readonly moment?: Moment
   readonly onLog: (body: BodyOf<EntryKind>, moment: Moment, typed: Texts) => void
 }
 
@@ -31,10 +35,10 @@ type Trouble = Omit<Extract<ReturnType<typeof draftEntry>, { ok: false }>, 'ok'>
 const noTrouble: Trouble = { issues: [], questions: [] }
 
 /** A form over the blanks of a kind: what stands in it, what it comes to, and what to do with it. */
-export function useForm({ kind, system, name, prefix, start, onLog }: FormOf) {
+export function useForm({ kind, system, name, prefix, start, moment, onLog }: FormOf) {
   const [filled, setFilled] = useState<Filled>(() => started(name) ?? start)
   const [trouble, setTrouble] = useState<Trouble>(noTrouble)
-  const [noMoment, setNoMoment] = useState(false)
+  const [momentRead, setMomentRead] = useState<MomentRead | undefined>()
 
   const idOf = (blank: string): string => `${prefix}-${blank}`
   const blanks = blanksOf(kind, { system }, filled.typed)
@@ -56,14 +60,17 @@ export function useForm({ kind, system, name, prefix, start, onLog }: FormOf) {
   const change = (next: Filled) => {
     setFilled(next)
     setTrouble(noTrouble)
-    setNoMoment(false)
+    setMomentRead(undefined)
     keepStarted(name, next)
   }
   const log = (of: Filled = filled) => {
     const typed = texts(of)
     const draft = draftEntry(kind, typed, { system })
-    const moment = momentOf(of.when, system.timeZone, new Date())
-    setNoMoment(moment === undefined)
+    const read: MomentRead =
+      moment && isSame(of.when, start.when)
+        ? { ok: true, at: moment.at, precision: moment.precision }
+        : momentOf(of.when, system.timeZone, new Date())
+    setMomentRead(read)
     if (!draft.ok) {
       setTrouble(draft)
       speak([...draft.issues.map(issueInWords), ...draft.questions.map(({ question }) => question)].join(' '))
@@ -72,12 +79,15 @@ export function useForm({ kind, system, name, prefix, start, onLog }: FormOf) {
       return
     }
     setTrouble(noTrouble)
-    if (moment === undefined) return document.getElementById(idOf('when'))?.focus()
+    if (!read.ok) {
+      speak('question' in read ? read.question.question : read.issues.map(issueInWords).join(' '))
+      return document.getElementById(idOf('when'))?.focus()
+    }
     remember(kind, wordsToRemember(kind, blanksOf(kind, { system }, of.typed), typed))
     forgetStarted(name)
     // The next is often of the same day; a day that is not today stays in sight.
     setFilled({ typed: {}, units: {}, when: of.when })
-    onLog(draft.body, moment, typed)
+    onLog(draft.body, { at: read.at, precision: read.precision }, typed)
     toNext(idOf(blanks[0]?.name ?? ''))
   }
   const type = (blank: string, text: string, from = filled): Filled => {
@@ -94,7 +104,7 @@ export function useForm({ kind, system, name, prefix, start, onLog }: FormOf) {
     blanks: blanks.filter((blank) => blank !== unitBlank(blanks)),
     filled,
     trouble,
-    noMoment,
+    momentRead,
     body: draft.ok ? draft.body : undefined,
     unitOf: (blank: Blank) => unitOf(blank, filled),
     unitsOf: (blank: Blank) => unitsFor(blank, blanks),
@@ -106,6 +116,11 @@ export function useForm({ kind, system, name, prefix, start, onLog }: FormOf) {
     type: (blank: string, text: string) => change(type(blank, text)),
     choose: (blank: string, unit: string) => change({ ...filled, units: { ...filled.units, [blank]: unit } }),
     set: (when: Filled['when']) => change({ ...filled, when }),
+    /** Says which of two hours it was and tries again. */
+    sayWhen: (when: Filled['when']) => {
+      change({ ...filled, when })
+      log({ ...filled, when })
+    },
     /** Whether this browser has words for a blank that may be left out. */
     isRemembered: ({ name }: Blank) => Boolean(remembered().words[nameToRemember(kind, name, filled.typed)]),
     /** Chooses a unit and tries again. */

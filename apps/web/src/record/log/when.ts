@@ -1,41 +1,42 @@
-import { Temporal } from 'temporal-polyfill'
+import { type Moment, type MomentRead, momentAt, readMoment } from '@holdfast/logbook'
 
 /** When it was so: now, or a civil date with or without a time, in the zone of the system. */
-export type When = 'now' | { readonly date: string; readonly time: string }
+export type When = 'now' | DayAndTime
 
-/** A moment as an entry says it. */
-export interface Moment {
-  readonly at: string
-  readonly precision: 'day' | 'minute'
+interface DayAndTime {
+  readonly date: string
+  /** Empty: the day alone is known. */
+  readonly time: string
+  /** Of an hour that the clocks show twice. */
+  readonly offset?: string
 }
 
 /**
- * @param when      `time` empty: the day alone is known
+ * The moment of an entry, or what is wrong with it, or which of two hours must be asked.
+ *
  * @param timeZone  IANA zone of the system
- * @returns undefined where there is no such date or time
  */
-export function momentOf(when: When, timeZone: string, now: Date): Moment | undefined {
-  const minute = (zoned: Temporal.ZonedDateTime): Moment => ({
-    at: zoned.toString({ smallestUnit: 'minute' }),
-    precision: 'minute',
-  })
-  if (when === 'now')
-    return minute(Temporal.Instant.fromEpochMilliseconds(now.getTime()).toZonedDateTimeISO(timeZone))
-  try {
-    const date = Temporal.PlainDate.from(when.date, { overflow: 'reject' })
-    if (when.time === '') return { at: date.toString(), precision: 'day' }
-    return minute(date.toZonedDateTime({ timeZone, plainTime: Temporal.PlainTime.from(when.time) }))
-  } catch {
-    return undefined
-  }
+export function momentOf(when: When, timeZone: string, now: Date): MomentRead {
+  if (when === 'now') return { ok: true, ...momentAt(now, timeZone) }
+  const { date, time, offset = '' } = when
+  return readMoment(time === '' ? date : `${date}T${time}${offset}`, timeZone)
 }
 
 /** The date and time that stand in an entry. */
-export const whenOf = ({ at, precision }: Moment): When => ({
+export const whenOf = ({ at, precision }: Moment): DayAndTime => ({
   date: at.slice(0, 10),
   time: precision === 'minute' ? at.slice(11, 16) : '',
 })
 
+/** Whether nothing was changed. */
+export const isSame = (a: When, b: When): boolean =>
+  a === b || (a !== 'now' && b !== 'now' && a.date === b.date && a.time === b.time && a.offset === b.offset)
+
+/** Which of the two hours an answer says, such as 2026-10-25T02:30+01:00. */
+export const withOffset = (when: DayAndTime, answer: string): DayAndTime => ({
+  ...when,
+  offset: answer.slice(-6),
+})
+
 /** Today in the zone of the system, as a date. */
-export const today = (timeZone: string, now: Date): string =>
-  Temporal.Instant.fromEpochMilliseconds(now.getTime()).toZonedDateTimeISO(timeZone).toPlainDate().toString()
+export const today = (timeZone: string, now: Date): string => momentAt(now, timeZone).at.slice(0, 10)

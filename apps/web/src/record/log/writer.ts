@@ -1,6 +1,6 @@
-import { type BodyOf, composeEntry, type Entry, type EntryKind } from '@holdfast/logbook'
+import { type BodyOf, composeEntry, type Entry, type EntryKind, type Moment } from '@holdfast/logbook'
 import type { Described } from '../../shell/described.ts'
-import { type Moment, today } from './when.ts'
+import { today } from './when.ts'
 
 /** Who writes, as every entry of this page says. */
 const writer = { by: 'keeper', device: 'browser' } as const
