@@ -159,3 +159,74 @@ test('encodings are told by mark, by strictness, by zero bytes, and shown', () =
   ])
   for (const sheet of sheets) expect(values(sheet)).toEqual([['temperature', 25.5]])
 })
+
+test('the same file says the same under every zone, and no clock turns a day', () => {
+  const zone = process.env.TZ
+  const text =
+    'Date,Time,NO3 (mg/L),Notes\n2026-03-29,02:30,5,the hour that is not\n2026-10-25,02:30,6,\n' +
+    '2026-12-31,23:59,6,\n2027-01-01,00:00,7,midnight\n3/4/26,,8,\n'
+  const sheets = ['Pacific/Auckland', 'America/Los_Angeles', 'UTC'].map((TZ) => {
+    process.env.TZ = TZ
+    return read(text)
+  })
+  if (zone === undefined) delete process.env.TZ
+  else process.env.TZ = zone
+  expect(sheets[1]).toEqual(sheets[0])
+  expect(sheets[2]).toEqual(sheets[0])
+  expect(sheets[0]?.readings.map(({ date, time }) => `${date} ${time}`)).toEqual([
+    '2026-03-29 02:30',
+    '2026-10-25 02:30',
+    '2026-12-31 23:59',
+    '2027-01-01 00:00',
+  ])
+  expect(asked(read(text))).toEqual([['date-order:A', 1]])
+})
+
+test('rows below one date that covers them are no copies of each other', () => {
+  const rows = ['2026-03-01,am,5,8,25', ',pm,6,8,25', '2026-03-08,am,5,8,25', ',pm,6,8,25']
+  const sheet = read(`Date,Time,NO3 (mg/L),KH (dKH),Temp (°C)\n${rows.join('\n')}\n`)
+  expect(sheet.readings).toHaveLength(12)
+  expect(sheet.readings.filter(({ half }) => half === 'pm').map(({ date }) => date)[3]).toBe('2026-03-08')
+})
+
+test('a row that is there twice with all its figures is imported once, and two coarse figures stay', () => {
+  const header = 'Date,NO3 (mg/L),PO4 (mg/L),KH (dKH)\n'
+  const copied = read(`${header}2026-03-01,5,0.05,8\n2026-03-01,5,0.05,8\n`)
+  expect([copied.readings.length, copied.cells.listed]).toEqual([3, 4])
+  const twice = read('Date,NO3 (mg/L),PO4 (mg/L)\n2026-03-01,5,0.05\n2026-03-01,5,0.05\n')
+  expect([twice.readings.length, twice.cells.listed, twice.odd.length]).toEqual([4, 0, 3])
+})
+
+test('readings in another form for a while wait for the keeper, and count as written or turned', () => {
+  const figures = [10.7, 10.6, 10.9, 10.5, 2.5, 2.4, 2.5, 10.4, 10.6, 10.3]
+  const rows = figures.map((figure, at) => `2026-03-${String(at + 1).padStart(2, '0')},${figure}`)
+  const text = `Date,NO3 (mg/L)\n${rows.join('\n')}\n`
+  const open = read(text)
+  expect(asked(open)).toEqual([['unit-slip:B6:B8', 3]])
+  expect([open.readings.length, open.cells.waiting]).toEqual([7, 3])
+  const turned = read(text, { 'unit-slip:B6:B8': 'as N' }).readings[4]
+  expect(turned).toMatchObject({ value: expect.closeTo(11.07, 2), valueAsWritten: 2.5, suspect: true })
+  expect(read(text, { 'unit-slip:B6:B8': 'as NO3, as written' }).readings[4]?.value).toBe(2.5)
+})
+
+test('a new kit marks the readings and is asked about where they step', () => {
+  const rows = [20, 20, 20, 20, 10, 10, 10].map(
+    (figure, at) => `2026-03-0${at + 1},${figure},${at === 4 ? 'new NO3 kit' : ''}`,
+  )
+  const sheet = read(`Date,NO3 (mg/L),Notes\n${rows.join('\n')}\n`)
+  expect(sheet.questions).toMatchObject([{ topic: 'kit-change', waiting: 0 }])
+  expect(new Set(sheet.readings.map(({ kit }) => kit))).toEqual(
+    new Set(['kit before 2026-03-05', 'kit from 2026-03-05']),
+  )
+  const id = sheet.questions[0]?.id ?? ''
+  const trusted = read(`Date,NO3 (mg/L),Notes\n${rows.join('\n')}\n`, { [id]: 'new kit' })
+  expect(trusted.readings.map(({ approximate }) => approximate === true)).toEqual([
+    true,
+    true,
+    true,
+    true,
+    false,
+    false,
+    false,
+  ])
+})

@@ -31,11 +31,21 @@ export function workbookGrids(bytes: Uint8Array): readonly Grid[] {
     dateSystem,
   }
   const room = new Room()
-  return sheets.flatMap(({ name, id }) => {
+  const names = new Set<string>()
+  return sheets.flatMap(({ name: written, id }) => {
+    const name = unlike(written, names)
     const target = targets.get(id)
     const sheet = target === undefined ? undefined : part(target)
     return sheet === undefined ? [] : [worksheetGrid(sheet, name, shared, room)]
   })
+}
+
+/** Two sheets of one name, which no spreadsheet program writes, are told apart. */
+function unlike(name: string, taken: Set<string>): string {
+  let unique = name
+  for (let count = 2; taken.has(unique); count++) unique = `${name} (${count})`
+  taken.add(unique)
+  return unique
 }
 
 function readContents(bytes: Uint8Array): {

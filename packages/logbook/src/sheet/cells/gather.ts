@@ -54,8 +54,10 @@ export function gather(table: Table, around: Around, account: Account): Gathered
       listAll('a row of reckoned figures, not of readings')
       continue
     }
+    // below a date that covers several rows equal cells are of several days
+    const isDated = cells.some(({ column }) => columns[column]?.dateAt === column)
     const content = JSON.stringify(cells.map(({ column, cell }) => [column, cell.text]))
-    const before = seen.get(content)
+    const before = isDated ? seen.get(content) : undefined
     if (before !== undefined && cells.length >= fewestToRepeat[table.layout]) {
       listAll(`the row repeats row ${before + 1}`, 'imported once')
       continue
@@ -63,7 +65,7 @@ export function gather(table: Table, around: Around, account: Account): Gathered
     if (before !== undefined)
       for (const { column, cell } of cells)
         account.point(place(column), asWritten(cell), `the row repeats row ${before + 1}`, 'both are taken')
-    seen.set(content, row)
+    if (isDated) seen.set(content, row)
     if (table.layout === 'long') longRow(walk, row, cells)
     else wideRow(walk, row, cells)
   }

@@ -118,8 +118,8 @@ function understand(text: string, written: string, measure: Measure, odd: string
   if (number !== undefined) return { says: 'number in a word', number }
   if (!/\d/.test(text)) return { says: 'words' }
   const found = answerWithRemark(withSpread(text), measure)
-  if (found === undefined)
-    return { says: /\p{L}{3,}/u.test(text) ? 'words' : 'not read', why: `"${written}" is no figure` }
+  if (found === 'words') return { says: 'words' }
+  if (found === 'no unit of it') return { says: 'not read', why: `"${written}" has a unit of another kind` }
   const { answer, remark, ownUnit } = found
   const other = /(?<![\p{L}\d])\d+(?:[.,]\d+)?(?![\d/.])/u.exec(remark)?.[0]
   if (other !== undefined && !/^\s*(?:%|\/)/.test(remark)) {
@@ -157,32 +157,34 @@ function withSpread(text: string): string {
   return Number.isFinite(low) && low < high ? `${shown(low)}-${shown(high)}${text.slice(whole.length)}` : text
 }
 
+interface WithRemark {
+  readonly answer: Answer<Reading>
+  readonly remark: string
+  readonly ownUnit?: string
+}
+
 /** The longest beginning of a cell that is a reading, and the words behind it. */
-function answerWithRemark(
-  text: string,
-  measure: Measure,
-): { readonly answer: Answer<Reading>; readonly remark: string; readonly ownUnit?: string } | undefined {
+function answerWithRemark(text: string, measure: Measure): WithRemark | 'words' | 'no unit of it' {
   const options = optionsOf(measure)
   const { stated, figure, rest, wrong } = readFigure(text, options)
-  if (stated === undefined || wrong !== undefined) {
-    // "5mg/l-ish" and the like: a figure, and something that is none right behind it
-    return undefined
-  }
+  if (stated === undefined || wrong !== undefined) return 'words'
   const words = rest.split(/\s+|(?=[([?!*;])/).filter((word) => word !== '')
   for (let count = words.length; count >= 0; count--) {
     const own = words.slice(0, count).join(' ')
     const answer = readAs(measure.quantity, `${figure} ${own}`.trim(), options)
-    const isUnit =
-      answer.ok ||
-      answer.ask !== undefined ||
-      answer.issues.every(({ code }) => code !== 'unknown-unit' && code !== 'wrong-dimension')
+    const isUnit = answer.ok || answer.ask !== undefined || answer.issues.every(isNoMatterOfUnits)
     if (!isUnit) continue
     const left = words.slice(count).join(' ')
-    if (count === 0 && left !== '' && isUnitText(words[0] ?? '')) return undefined
+    if (count === 0 && isUnitText(words[0] ?? '')) return 'no unit of it'
+    // "2nd kit" is no 2: letters right behind a figure belong to it
+    if (count === 0 && /\d\p{L}/u.test(text.trim().slice(0, figure.length + 1))) return 'words'
     return { answer, remark: left, ...(own !== '' && { ownUnit: own }) }
   }
-  return undefined
+  return 'words'
 }
+
+const isNoMatterOfUnits = ({ code }: { readonly code: string }): boolean =>
+  code !== 'unknown-unit' && code !== 'wrong-dimension'
 
 /** What a header leaves open though the figure could be read. */
 function doubtsOf(measure: Measure, unit: string, isOwn: boolean): readonly Missing[] {

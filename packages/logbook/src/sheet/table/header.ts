@@ -101,7 +101,7 @@ interface Name {
 
 /** A name by itself, with its charge ("NO3-", "PO4---"), or with the atom that is meant ("Nitrat-N"). */
 function nameIn(word: string): Name | undefined {
-  const bare = word.replace(/[.?!]$/, '')
+  const bare = word.replace(/[.?!]$/, '').replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹]*[⁺⁻]+$/, '')
   const spellings = [bare, bare.replace(/[-+]+$/, ''), bare.replace(/\^?\d[-+]$/, '')]
   const quantity = spellings.map((one) => quantityOfWord.get(one)).find((one) => one !== undefined)
   if (quantity !== undefined) return { quantity }
