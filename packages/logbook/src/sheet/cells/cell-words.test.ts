@@ -2,7 +2,8 @@ import { expect, test } from 'vitest'
 
 import { Account } from './account.ts'
 import { spellFigures } from './figure-text.ts'
-import { type Measure, readValue } from './read-value.ts'
+import type { Measure } from './measure.ts'
+import { readValue } from './read-value.ts'
 
 const nitrate: Measure = { quantity: 'nitrate', unit: 'mg/L', form: 'NO3' }
 const said = (text: string, measure: Measure = nitrate, decimal: '.' | ',' = '.'): unknown => {

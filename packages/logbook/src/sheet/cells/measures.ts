@@ -6,7 +6,7 @@ import { isUnitOf } from '../table/header.ts'
 import type { Series } from '../table/table.ts'
 import { plain } from '../words/plain.ts'
 import type { FoundValue } from './gathered.ts'
-import type { Measure } from './read-value.ts'
+import type { Measure } from './measure.ts'
 
 /** Figures that only one unit of a quantity can come to in sea water that holds life; from, to (estimates). */
 const onlyUnit: Readonly<

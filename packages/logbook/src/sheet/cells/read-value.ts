@@ -1,37 +1,14 @@
-import {
-  type Answer,
-  type Reading,
-  type ReadingOptions,
-  readFigure,
-  referenceTemperatures,
-} from '@holdfast/quantities'
+import { type Answer, type Reading, readFigure } from '@holdfast/quantities'
 
 import type { ReadQuantity } from '../../entries/reading.ts'
 import type { Cell } from '../book/book.ts'
-import type { QuestionTopic } from '../sheet.ts'
 import { isUnitText } from '../table/header.ts'
 import { numberInWord, readPhrase } from '../words/phrases.ts'
 import { spellFigures } from './figure-text.ts'
+import { type Measure, optionsOf } from './measure.ts'
+import { doubtsOf, type Missing, missingFor, missingIn } from './missing.ts'
 import { isPossible } from './possible.ts'
-import { canonicalOf, middleOf, readAs, usualDensity } from './to-canonical.ts'
-
-/** How the values of a series are to be read: what its header and the answers to its questions say. */
-export interface Measure {
-  readonly quantity: ReadQuantity
-  readonly unit?: string
-  readonly form?: string
-  readonly reference?: string
-  readonly salinityScale?: string
-  /** Units of which one must be chosen, where the header and a title say different things. */
-  readonly unitInDoubt?: readonly string[]
-}
-
-/** Something that must be known before a value can be read. */
-export interface Missing {
-  readonly topic: QuestionTopic
-  readonly question: string
-  readonly options: readonly string[]
-}
+import { canonicalOf, middleOf, readAs } from './to-canonical.ts'
 
 /** A value in the canonical unit of its quantity. */
 export interface Value {
@@ -100,16 +77,6 @@ export function readValue(cell: Cell, measure: Measure, decimal: '.' | ','): Val
     return { says: 'two numbers', first: parted, second: whole, isRedone: false }
   }
   return understand(spelled.text, cell.text, measure, spelled.odd)
-}
-
-function optionsOf({ unit, form, reference }: Measure): ReadingOptions {
-  return {
-    decimal: '.',
-    density: usualDensity,
-    ...(unit !== undefined && { unit }),
-    ...(form !== undefined && { form }),
-    ...(reference !== undefined && { reference }),
-  }
 }
 
 function understand(text: string, written: string, measure: Measure, odd: string | undefined): ValueSays {
@@ -186,21 +153,6 @@ function answerWithRemark(text: string, measure: Measure): WithRemark | 'words' 
 const isNoMatterOfUnits = ({ code }: { readonly code: string }): boolean =>
   code !== 'unknown-unit' && code !== 'wrong-dimension'
 
-/** What a header leaves open though the figure could be read. */
-function doubtsOf(measure: Measure, unit: string, isOwn: boolean): readonly Missing[] {
-  const { unitInDoubt, salinityScale } = measure
-  const doubts: Missing[] = []
-  if (unitInDoubt !== undefined && !isOwn) {
-    const question = `"${measure.unit}" below a title that names another unit: ${unitInDoubt.join(' or ')}?`
-    doubts.push({ topic: 'unit', question, options: unitInDoubt })
-  }
-  if (/^g\/kg$/i.test(unit) && salinityScale === undefined) {
-    const question = 'Salinity in g/kg: taken as practical salinity, as instruments print it, or as absolute?'
-    doubts.push({ topic: 'salinity-scale', question, options: ['practical', 'absolute (g/kg)'] })
-  }
-  return doubts
-}
-
 function valueFrom(
   reading: Reading,
   measure: Measure,
@@ -242,66 +194,3 @@ const withoutForm = (unit: string, form: string | undefined): string =>
 
 const remarkIn = (text: string): { readonly remark?: string } =>
   text === '' || isUnitText(text) ? {} : { remark: text.replace(/^\((.*)\)$/, '$1') }
-
-/** What a figure of a series asks for, whichever the figure is. */
-export function missingFor(measure: Measure, figure: string): readonly Missing[] {
-  const answer = readAs(measure.quantity, figure, optionsOf(measure))
-  if (answer.ok) return doubtsOf(measure, answer.value.unit, false)
-  return missingIn(answer, measure, figure) ?? []
-}
-
-const unitChoices: Readonly<Partial<Record<ReadQuantity, readonly string[]>>> = {
-  alkalinity: ['dKH', 'meq/L', 'ppm CaCO3'],
-  temperature: ['°C', '°F'],
-  salinity: ['psu', 'SG', 'mS/cm'],
-}
-const usualUnits = ['mg/L', 'µg/L', 'µmol/L']
-
-function missingIn(
-  answer: Exclude<Answer<Reading>, { ok: true }>,
-  measure: Measure,
-  text: string,
-): readonly Missing[] | undefined {
-  const { quantity } = measure
-  const name = quantity === 'pH' ? quantity : `${quantity.slice(0, 1).toUpperCase()}${quantity.slice(1)}`
-  if (answer.issues?.some(({ code }) => code === 'no-unit')) {
-    const options = unitChoices[quantity] ?? usualUnits
-    const unit: Missing = { topic: 'unit', question: `${name} without a unit: ${options[0]}?`, options }
-    const { figure } = readFigure(text, { decimal: '.' })
-    const withUnit = readAs(quantity, figure, { ...optionsOf(measure), unit: options[0] ?? '' })
-    const more = withUnit.ok ? [] : (missingIn(withUnit, measure, text) ?? [])
-    return [unit, ...more.filter(({ topic }) => topic !== 'unit')]
-  }
-  const { ask } = answer
-  if (ask === undefined) return undefined
-  switch (ask.code) {
-    case 'which-form': {
-      const options = ask.options.map(({ means }) => means.replace(/^as /, '').replace(/^.*-/, ''))
-      const factors = ask.options.flatMap(({ factor }) => factor ?? [])
-      const apart = (Math.max(...factors) / Math.min(...factors)).toFixed(2)
-      const question = `${name}: as ${options.join(' or as ')}? Up to ${apart} times apart; the kit or its leaflet says which.`
-      return [{ topic: `${quantity}-form` as QuestionTopic, question, options }]
-    }
-    case 'which-alkalinity': {
-      const unit = readFigure(ask.options[0]?.answer ?? '').rest.replace(/\s*\S+$/, '')
-      const options = ['CaCO3', 'HCO3'].map((one) => `${unit} ${one}`)
-      return [
-        {
-          topic: 'unit',
-          question: `Alkalinity in ${unit}: of calcium carbonate or of bicarbonate?`,
-          options,
-        },
-      ]
-    }
-    case 'which-reference-temperatures': {
-      const question = 'Specific gravity at which two temperatures? They stand on the instrument.'
-      return [{ topic: 'sg-reference', question, options: referenceTemperatures }]
-    }
-    case 'which-conductivity-temperature': {
-      const question = 'Conductivity: worked out by the meter for 25 °C?'
-      return [{ topic: 'unit', question, options: ['mS/cm at 25 °C', 'µS/cm at 25 °C'] }]
-    }
-    default:
-      return undefined
-  }
-}

@@ -4,9 +4,10 @@ import type { Questions } from '../questions.ts'
 import { type Account, asWritten, placeName } from './account.ts'
 import { decimalSign } from './figure-text.ts'
 import type { FoundNote, FoundValue } from './gathered.ts'
+import type { Measure } from './measure.ts'
 import { measures } from './measures.ts'
 import { isPossible } from './possible.ts'
-import { type Measure, readValue, type Value, type ValueSays } from './read-value.ts'
+import { readValue, type Value, type ValueSays } from './read-value.ts'
 import { canonicalOf, middleOf, readAs } from './to-canonical.ts'
 
 /** A reading where it stands, before its neighbours are looked at. */
