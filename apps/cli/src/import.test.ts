@@ -1,6 +1,8 @@
 import { spawnSync } from 'node:child_process'
+import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { buildProgram, root, temporaryFolder } from '@holdfast/testing'
+import { zipSync } from 'fflate'
 import { beforeAll, expect, test, vi } from 'vitest'
 import { type Ran, runCli } from './testing/run-cli.ts'
 import { fileWith, systemFile } from './testing/small-reef.ts'
@@ -67,4 +69,14 @@ test('what is pasted is read as a file is, and the preview says what would be st
   expect(ran.status).toBe(0)
   expect(ran.stdout).toContain('Sheet "pasted text": UTF-8, tabs between fields, decimal comma')
   expect(ran.stdout).toMatch(/^2026-03-01 +Alkalinity 8,2 dKH$/m)
+})
+
+test('a workbook that would unpack to a bomb is refused in words, and nothing is stored', async () => {
+  const run = await withHall()
+  const bomb = fileWith('bomb.xlsx', '')
+  writeFileSync(bomb, zipSync({ 'xl/workbook.xml': new Uint8Array(30_000_000).fill(32) }))
+  const refused = await run('import', bomb, '--yes')
+  expect(refused.code).toBe(1)
+  expect(refused.err).toContain('Sheet "bomb.xlsx": the workbook cannot be read')
+  expect(refused.err).toContain('Nothing is stored.')
 })

@@ -9,7 +9,6 @@ import {
   noteOfImport,
   Refused,
   type Remembered,
-  readSheet,
   rememberedFor,
   type Sheet,
   type SheetEntries,
@@ -18,6 +17,7 @@ import { isExport } from '@holdfast/logbook/export'
 import { bytesOf } from '../bytes-of.ts'
 import { chooseSystem, type Where, withLog } from '../open-log.ts'
 import { refuse } from '../refuse.ts'
+import { sheetReader } from '../sheet-reader.ts'
 import { entriesInWords, mustAnswer, questionsInWords, sheetInWords, tanksInWords } from '../sheet-words.ts'
 import { table } from '../table.ts'
 import type { Terminal } from '../terminal.ts'
@@ -51,10 +51,10 @@ export async function importCommand(
   const bytes = await bytesOf(path)
   if (isExport(bytes)) return importExport(bytes, options, terminal)
   const fileName = path === '-' ? 'pasted text' : basename(path)
-  const read = (answers: Answers): Sheet => readSheet(bytes, fileName, answers)
-  const unanswered = read(options.answer)
+  const read = sheetReader(bytes, fileName, terminal)
+  const unanswered = await read(options.answer)
   if (unanswered.issues.length > 0) throw new Refused(unanswered.issues)
-  refuseStrayAnswers(options.answer, read)
+  await refuseStrayAnswers(options.answer, read)
   return withLog(options, async (logbook) => {
     const systems = await storedOf(logbook, options)
     const stored = systems.flatMap((one) => one.stored)
@@ -63,7 +63,7 @@ export async function importCommand(
     const before = rememberedFor(unanswered, stored)
     const answers = { ...before.answers, ...options.answer }
     const tanks = { ...before.tanks, ...options.tank }
-    const sheet = read(answers)
+    const sheet = Object.keys(before.answers).length === 0 ? unanswered : await read(answers)
     const now = new Date()
     const day = dateOf(now.getTime() / 86_400_000, timeZone)
     const batch = `import-${day}-${randomBytes(3).toString('hex')}`
@@ -141,30 +141,37 @@ async function endOf(
 }
 
 /** An answer to nothing that was asked, or with an option that was not offered, is a slip of the hand. */
-function refuseStrayAnswers(answers: Answers, read: (answers: Answers) => Sheet): void {
-  const issues = Object.entries(answers).flatMap(([id, option]) => {
+async function refuseStrayAnswers(
+  answers: Answers,
+  read: (answers: Answers) => Promise<Sheet>,
+): Promise<void> {
+  const issues = []
+  for (const [id, option] of Object.entries(answers)) {
     const { [id]: _, ...others } = answers
-    const { questions } = read(others)
-    const question = questions.find((one) => one.id === id)
-    const where = `Answer "${id}=${option}"`
-    if (question === undefined) {
-      const asked = questions.map((one) => one.id).join(', ') || 'nothing'
-      return refuse(
-        'not-asked',
-        where,
-        'that was not asked',
-        `Asked: ${asked}.`,
-        'Leave it out or mend its name.',
-      ).issues
-    }
-    const fits =
-      question.options.length === 0 ? Number(option.replace(',', '.')) > 0 : question.options.includes(option)
-    if (fits) return []
-    const accepted =
-      question.options.length === 0 ? 'A number above 0.' : `One of: ${question.options.join(', ')}.`
-    return refuse('no-option', where, 'that is none of the options', accepted, 'Nothing is stored.').issues
-  })
+    issues.push(...strayIn(id, option, (await read(others)).questions))
+  }
   if (issues.length > 0) throw new Refused(issues)
+}
+
+function strayIn(id: string, option: string, questions: Sheet['questions']): Refused['issues'] {
+  const question = questions.find((one) => one.id === id)
+  const where = `Answer "${id}=${option}"`
+  if (question === undefined) {
+    const asked = questions.map((one) => one.id).join(', ') || 'nothing'
+    return refuse(
+      'not-asked',
+      where,
+      'that was not asked',
+      `Asked: ${asked}.`,
+      'Leave it out or mend its name.',
+    ).issues
+  }
+  const fits =
+    question.options.length === 0 ? Number(option.replace(',', '.')) > 0 : question.options.includes(option)
+  if (fits) return []
+  const accepted =
+    question.options.length === 0 ? 'A number above 0.' : `One of: ${question.options.join(', ')}.`
+  return refuse('no-option', where, 'that is none of the options', accepted, 'Nothing is stored.').issues
 }
 
 function foundInWords(

@@ -27,19 +27,28 @@ import { filled, type View } from './table/view.ts'
  * every locale and zone.
  *
  * @param answers  to questions of an earlier reading of the same sheet
+ * @param heard    hears how much of it is done, from 0 to 1
  */
-export function readSheet(bytes: Uint8Array, fileName: string, answers: Answers = {}): Sheet {
+export function readSheet(
+  bytes: Uint8Array,
+  fileName: string,
+  answers: Answers = {},
+  heard: (share: number) => void = () => undefined,
+): Sheet {
   const read = readBook(bytes)
   if (!read.ok) return { ...emptySheet(fileName), issues: [refusal(fileName, read.problem)] }
   const { book } = read
+  heard(0.1)
   const found = book.grids.map(findTables)
   const tables = found.flatMap((one) => one.tables)
   const account = new Account(book.grids)
   const questions = new Questions(answers)
   for (const { view, tables: ofSheet } of found) takeHeadings(view, ofSheet, account)
 
+  heard(0.3)
   const around = aroundEach(tables)
   const gathered = tables.map((table) => gather(table, around(table), account))
+  heard(0.5)
   const moments = gathered.flatMap((one) => one.moments)
   const dayOf = resolveDates(moments, questions, account)
   const noted = readNotes(
@@ -52,6 +61,7 @@ export function readSheet(bytes: Uint8Array, fileName: string, answers: Answers 
     account,
   )
   const taken = takeValues(readable, ({ moment }) => dayOf(moment), noted, questions, account)
+  heard(0.8)
   const single = withoutTwins(taken.values, account)
   const byKit = kitChanges(single, noted, questions)
   const inUnit = unitSlips(byKit, questions, account)
