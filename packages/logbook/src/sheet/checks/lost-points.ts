@@ -27,7 +27,8 @@ export function lostPoints(
       ]
       if (taken === undefined || around.length < reach) continue
       const usual = median(around.map((one) => one.value))
-      const isSteady = around.every((one) => one.value > usual / 2 && one.value < usual * 2)
+      const alike = around.filter((one) => one.value > usual / 2 && one.value < usual * 2)
+      const isSteady = alike.length >= (2 * around.length) / 3
       const power = powers.find((one) => Math.abs(value / one / usual - 1) < near)
       if (power === undefined || !isSteady) continue
       changes.set(placeName(taken), offer(taken, value / power, power, { questions, account }))

@@ -1,7 +1,7 @@
 import { halfOfDay } from '../dates/parse-date.ts'
 import { type Header, isUnitText, readHeader } from './header.ts'
 import type { HeaderBlock } from './header-block.ts'
-import { isDate } from './header-block.ts'
+import { isDate, isFigure } from './header-block.ts'
 import type { Column } from './table.ts'
 import type { View } from './view.ts'
 
@@ -24,14 +24,18 @@ export function columnsOf(view: View, block: HeaderBlock, end: number): readonly
   const [firstDate = 0] = dates
   const times = drafts.filter(({ header }) => header.role === 'time').map(({ at }) => at)
   const apart = tellsApart(drafts)
+  const valueAt = valueColumn(view, block, end, drafts)
   return drafts.map((draft) => {
     const { at, text } = draft
     const dateAt = dates.findLast((one) => one <= at) ?? firstDate
     const next = dates.find((one) => one > dateAt) ?? Number.POSITIVE_INFINITY
     const timeAt = times.find((one) => one < next && (one >= dateAt || dateAt === firstDate))
-    const header: Header = dates.includes(at)
-      ? { ...draft.header, role: draft.header.role === 'day' ? 'day' : 'date' }
-      : draft.header
+    const isValue = block.layout === 'long' && at === valueAt
+    const header: Header = isValue
+      ? { ...draft.header, role: 'value' }
+      : dates.includes(at)
+        ? { ...draft.header, role: draft.header.role === 'day' ? 'day' : 'date' }
+        : draft.header
     return { at, text, header, dateAt, ...(timeAt !== undefined && { timeAt }), ...apart(draft) }
   })
 }
@@ -96,6 +100,26 @@ function dateColumns(
   })
   const most = Math.max(...counts)
   return most > 0 ? [counts.indexOf(most)] : days
+}
+
+/** In a sheet with one reading a row, the column headed as values, else the first without a role that holds figures. */
+function valueColumn(
+  view: View,
+  { bottom }: HeaderBlock,
+  end: number,
+  drafts: readonly Draft[],
+): number | undefined {
+  const headed = drafts.find(({ header }) => header.role === 'value')
+  if (headed !== undefined) return headed.at
+  const holdsFigures = ({ at }: Draft): boolean => {
+    for (let row = bottom + 1; row < Math.min(end, bottom + 1 + sample); row++) {
+      const cell = view.cell(row, at)
+      if (cell !== undefined && isFigure(cell)) return true
+    }
+    return false
+  }
+  return drafts.find((draft) => draft.header.role === undefined && draft.text !== '' && holdsFigures(draft))
+    ?.at
 }
 
 type Apart = (draft: Draft) => Pick<Column, 'tank' | 'kit' | 'half'>

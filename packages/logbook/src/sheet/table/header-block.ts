@@ -53,7 +53,7 @@ function headerLayout(view: View, row: number): 'wide' | 'long' | undefined {
   const has = (role: Header['role']): boolean => headers.some((header) => header.role === role)
   const quantities = headers.filter(({ quantity }) => quantity !== undefined).length
   const dated = has('date') || has('day')
-  if (has('parameter') && has('value') && (dated || datesBelow(view, row))) return 'long'
+  if (has('parameter') && (has('value') || has('unit')) && (dated || datesBelow(view, row))) return 'long'
   if (quantities === 0 && !(dated && has('water change'))) return undefined
   return dated || datesBelow(view, row) ? 'wide' : undefined
 }
