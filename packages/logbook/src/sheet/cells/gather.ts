@@ -145,6 +145,7 @@ function wideRow(walk: Walk, row: number, cells: readonly Filled[]): void {
     if (at === column.dateAt || isTime || header.role === 'tank' || header.role === 'kit') account.read(base)
     else if (header.role === 'day' && isWeekday()) account.read(base)
     else if (header.isSummary) account.list(base, asWritten(cell), `"${column.text}" is reckoned, not read`)
+    else if (header.isOther) account.list(base, asWritten(cell), `the log keeps no "${column.text}"`)
     else if (header.quantity !== undefined) {
       const series = seriesOf(walk, column, { tank, kit })
       if (series !== undefined) walk.values.push({ ...base, series })
