@@ -225,6 +225,23 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/systems/{system}/received": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Every entry of a system in the order of receipt, those among them that take others back: for a program that works out by itself what holds. */
+        readonly get: operations["listReceived"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -746,6 +763,42 @@ export interface operations {
             readonly 400: components["responses"]["NotUnderstood"];
             readonly 403: components["responses"]["OtherSite"];
             /** @description There is no such system, or no such page. */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Refusal"];
+                };
+            };
+            readonly 500: components["responses"]["Failed"];
+        };
+    };
+    readonly listReceived: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly system: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description At the newest version of their kinds. */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly entries: readonly components["schemas"]["Stored"][];
+                    };
+                };
+            };
+            readonly 400: components["responses"]["NotUnderstood"];
+            readonly 403: components["responses"]["OtherSite"];
+            /** @description There is no such system. */
             readonly 404: {
                 headers: {
                     readonly [name: string]: unknown;

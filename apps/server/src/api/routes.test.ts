@@ -25,6 +25,10 @@ const samples: Readonly<Record<string, Sample>> = {
     good: '/api/systems/example-reef/entries',
     bad: '/api/systems/example-reef/entries?limit=many',
   },
+  listReceived: {
+    good: '/api/systems/example-reef/received',
+    bad: '/api/systems/pond/received',
+  },
   describeSystem: {
     good: '/api/systems/example-reef/description?day=2026-02-10',
     bad: '/api/systems/example-reef/description?day=today',

@@ -5,6 +5,7 @@ import { exportLogAs } from './export-log.ts'
 import { getAttachment } from './get-attachment.ts'
 import { health } from './health.ts'
 import { listEntries } from './list-entries.ts'
+import { listReceived } from './list-received.ts'
 import { listSystems } from './list-systems.ts'
 import { putAttachment } from './put-attachment.ts'
 import type { Route } from './route.ts'
@@ -20,6 +21,7 @@ export const routes: readonly Route[] = [
   showSystem,
   describeSystem,
   listEntries,
+  listReceived,
   showEntry,
   addEntries,
   putAttachment,
