@@ -39,6 +39,7 @@ export type {
 export { dateOf, endOfDay, isDate, modelDay } from './model-day.ts'
 export { type Moment, type MomentRead, momentAt, readMoment } from './moment.ts'
 export { type LogForModel, type NotUsed, observationsAndEvents } from './observations-and-events.ts'
+export { limits as sheetLimits } from './sheet/book/book.ts'
 export {
   entriesFromSheet,
   type ImportInto,

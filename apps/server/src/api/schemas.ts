@@ -1,5 +1,12 @@
 import type { Event, Observation } from '@holdfast/ecosystem'
-import { anyEntry, envelope, type JournalLine, kinds, systemDescription } from '@holdfast/logbook'
+import {
+  anyEntry,
+  envelope,
+  type JournalLine,
+  kinds,
+  type Stored,
+  systemDescription,
+} from '@holdfast/logbook'
 import { z } from 'zod'
 
 /** Schemas that have a name in the document, each written down there once. */
@@ -39,12 +46,12 @@ export const sentEntry = named(
     .describe('The newest form of each kind is `Entry`; older versions of a body are taken as well.'),
 )
 
+/** The form of a stored entry is that of its kind, which the compiler does not follow through the list. */
 export const storedEntry = named(
   'Stored',
   z.intersection(anyEntry, z.looseObject({ knownAt: z.iso.datetime() })),
-)
+) as unknown as z.ZodType<Stored>
 
-/** The form of a stored entry is that of its kind, which the compiler does not follow through the list. */
 export const line = named(
   'JournalLine',
   z.object({
