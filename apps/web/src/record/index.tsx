@@ -7,18 +7,24 @@ import { Later } from '../shell/later.tsx'
 import { Log } from './log/index.tsx'
 
 /** The views of the record, by their names in the address; the first is shown where none is named. */
-const views = { log: 'Log', sums: 'Sums' } as const
+const views = { log: 'Log', import: 'Import', sums: 'Sums' } as const
+
+type View = keyof typeof views
 
 /** The sums bring the equations of sea water along, which logging does without. */
 const loadSums = () => import('./sums/index.tsx').then(({ Sums }) => Sums)
 
-/** The place "Record": what is written down beside the tank, and the sums that come before. */
+/** A sheet is brought in now and then; logging does without what that takes. */
+const loadImport = () => import('./import/index.tsx').then(({ ImportSheet }) => ImportSheet)
+
+/** The place "Record": what is written down beside the tank, sheets of the past, and the sums that come before. */
 export function RecordPlace({ described }: { readonly described: Described | undefined }) {
-  const view = fromAddress('view') === 'sums' ? 'sums' : 'log'
+  const named = fromAddress('view')
+  const view = (Object.keys(views) as View[]).find((each) => each === named) ?? 'log'
   return (
     <>
       <nav class="record-views" aria-label="Record">
-        {(['log', 'sums'] as const).map((each) => (
+        {(Object.keys(views) as View[]).map((each) => (
           <a
             key={each}
             href={addressOf('record', each === 'log' ? undefined : each)}
@@ -28,11 +34,11 @@ export function RecordPlace({ described }: { readonly described: Described | und
           </a>
         ))}
       </nav>
-      {view === 'sums' ? (
-        <Later load={loadSums} given={{}} />
-      ) : (
-        described && <Log key={described.system.id} described={described} />
+      {view === 'sums' && <Later load={loadSums} given={{}} />}
+      {view === 'import' && described && (
+        <Later key={described.system.id} load={loadImport} given={{ described }} />
       )}
+      {view === 'log' && described && <Log key={described.system.id} described={described} />}
     </>
   )
 }

@@ -1,0 +1,46 @@
+import { isQuantityName, quantities } from '@holdfast/quantities'
+import type { Listed, Preview } from './protocol.ts'
+
+/** @example counted(1, 'cell', 'cells') // 'one cell' */
+export const counted = (count: number, one: string, many = `${one}s`): string =>
+  count === 1 ? `one ${one}` : `${count.toLocaleString('en-GB')} ${many}`
+
+/** @example quantityInWords('nitrate') // 'Nitrate' */
+export const quantityInWords = (name: string): string =>
+  isQuantityName(name) ? quantities[name].title : name
+
+const kinds: readonly (readonly [kind: string, one: string, many: string])[] = [
+  ['reading', 'reading', 'readings'],
+  ['note', 'note', 'notes'],
+  ['water-change', 'water change', 'water changes'],
+  ['media', 'change of media', 'changes of media'],
+]
+
+/** New entries by kind. @example '76 readings, 3 notes and one water change'; empty where there is none */
+export function freshInWords(fresh: Preview['fresh']): string {
+  return listInWords(
+    kinds.flatMap(([kind, one, many]) => {
+      const count = fresh[kind] ?? 0
+      return count === 0 ? [] : [counted(count, one, many)]
+    }),
+  )
+}
+
+/** @example listInWords(['a', 'b', 'c']) // 'a, b and c' */
+export const listInWords = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
+
+/** The first of some cells and how many more there are. @example 'B3, B4, B5, B6 and 7 more' */
+export function cellsInWords({ first, all }: Listed<string>): string {
+  const more = all - first.length
+  return more > 0 ? `${first.join(', ')} and ${more.toLocaleString('en-GB')} more` : listInWords(first)
+}
+
+const short = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeZone: 'UTC' })
+
+/** @example dayInShort('2026-03-01') // '1 Mar 2026' */
+export const dayInShort = (date: string): string => short.format(new Date(`${date}T00:00Z`))
+
+/** Questions on which cells wait; the others may be answered and need not be. */
+export const mustAnswer = ({ questions }: Pick<Preview, 'questions'>) =>
+  questions.filter(({ waiting, answer }) => waiting > 0 && answer === undefined)

@@ -1,0 +1,132 @@
+import { type Client, outcome } from '@holdfast/client'
+import {
+  type Entry,
+  entriesFromSheet,
+  type ImportInto,
+  noteOfImport,
+  readSheet,
+  rememberedFor,
+  sheetLimits,
+} from '@holdfast/logbook'
+import { batchesOf } from './batches.ts'
+import { LogOf, NotAnswered } from './log-of.ts'
+import { previewOf } from './preview.ts'
+import { type FromWorker, leftOutTank, type Settled, type SheetAsked, type ToWorker } from './protocol.ts'
+import { SheetReader, settle } from './settle.ts'
+
+const writer = { by: 'keeper', device: 'browser' } as const
+
+/** What waits to be stored. */
+interface Waiting {
+  readonly client: Client
+  readonly entries: readonly Entry[]
+  sent: number
+}
+
+/**
+ * Reads a sheet inside the worker, holds it against the log and sends what is new. The entries stay here:
+ * the page is shown counts and samples, so that a sheet of a million readings leaves it quick.
+ */
+export class SheetClerk {
+  readonly #post: (reply: FromWorker) => void
+  readonly #clientFor: (server: string) => Client
+  #client: Client | undefined
+  #log: LogOf | undefined
+  #open: { readonly number: number; readonly reader: SheetReader } | undefined
+  #waiting: Waiting | undefined
+
+  constructor(post: (reply: FromWorker) => void, clientFor: (server: string) => Client) {
+    this.#post = post
+    this.#clientFor = clientFor
+  }
+
+  async receive(message: ToWorker): Promise<void> {
+    try {
+      await (message.type === 'read' ? this.#read(message.asked) : this.#send())
+    } catch (error) {
+      this.#post({ type: 'failed', issues: error instanceof NotAnswered ? error.issues : [broken(error)] })
+    }
+  }
+
+  async #read(asked: SheetAsked): Promise<void> {
+    this.#waiting = undefined
+    this.#client ??= this.#clientFor(asked.server)
+    this.#log ??= new LogOf(this.#client)
+    this.#post({ type: 'stage', stage: 'reading' })
+    const reader = await this.#readerOf(asked)
+    const plain = reader.sheet({})
+    if (plain.issues.length > 0) return this.#post({ type: 'refused', issues: plain.issues })
+
+    this.#post({ type: 'stage', stage: 'comparing' })
+    const stored = [...(await this.#log.received(asked.system))]
+    for (const system of asked.systems)
+      if (system !== asked.system) stored.push(...(await this.#log.notes(system)))
+    const remembered = rememberedFor(plain, stored)
+    const { settled = { ...remembered, leftOut: [] } } = asked
+    const tanks = known(settled.tanks, asked.systems)
+    for (const system of new Set(Object.values(tanks)))
+      if (system !== leftOutTank && system !== asked.system)
+        stored.push(...(await this.#log.received(system)))
+
+    this.#post({ type: 'stage', stage: 'reading' })
+    const read = settle(reader, settled.answers)
+    const into = importInto(asked, tanks, settled.leftOut)
+    const found = entriesFromSheet(read.sheet, into, stored)
+    const kept: Settled = { ...settled, answers: read.answers, tanks }
+    const note = noteOfImport(read.sheet, kept, into)
+    const entries = [...found.entries, ...(note === undefined ? [] : [note])]
+    this.#waiting = { client: this.#client, entries, sent: 0 }
+    const isRemembered = asked.settled === undefined && Object.keys(read.answers).length > 0
+    this.#post({ type: 'read', preview: previewOf(read, found, kept, isRemembered) })
+  }
+
+  async #readerOf({ number, file, fileName }: SheetAsked): Promise<SheetReader> {
+    if (this.#open?.number === number) return this.#open.reader
+    // One byte more than is read at most: the reader refuses it in its own words, and no more is in memory.
+    const bytes = new Uint8Array(await file.slice(0, sheetLimits.bytes + 1).arrayBuffer())
+    const reader = new SheetReader((answers) => readSheet(bytes, fileName, answers))
+    this.#open = { number, reader }
+    return reader
+  }
+
+  /** Sends on from where it stopped. What arrived without an answer is sent again under the same ids. */
+  async #send(): Promise<void> {
+    const waiting = this.#waiting
+    if (waiting === undefined) return
+    const { client, entries } = waiting
+    // What the log has changes from here on, whether all of it arrives or not.
+    this.#log = undefined
+    const of = entries.length
+    for (const batch of batchesOf(entries.slice(waiting.sent))) {
+      const sent = await outcome(client.POST('/api/entries', { body: { entries: batch } }))
+      if (!sent.ok) return this.#post({ type: 'unsent', sent: waiting.sent, of, issues: sent.issues })
+      waiting.sent += batch.length
+      this.#post({ type: 'sent', sent: waiting.sent, of })
+    }
+    this.#waiting = undefined
+    this.#post({ type: 'stored' })
+  }
+}
+
+/** A system that is no longer in the log is asked for again. */
+const known = (tanks: Settled['tanks'], systems: readonly string[]): Settled['tanks'] =>
+  Object.fromEntries(
+    Object.entries(tanks).filter(([, system]) => system === leftOutTank || systems.includes(system)),
+  )
+
+function importInto(asked: SheetAsked, tanks: Settled['tanks'], leftOut: readonly string[]): ImportInto {
+  const { workspace, system, timeZone, batch } = asked
+  const placed = Object.entries(tanks).map(([tank, id]) => [tank, id === leftOutTank ? null : id] as const)
+  const madeAt = new Date().toISOString()
+  const who = { workspace, system, timeZone, batch, madeAt, ...writer }
+  return { ...who, leftOut, tanks: Object.fromEntries(placed) }
+}
+
+/** A defect, or a browser without memory for the sheet: said as it is. */
+const broken = (error: unknown) => ({
+  code: 'not-read',
+  where: 'This sheet',
+  got: `it could not be read to its end (${error instanceof Error ? error.message : String(error)})`,
+  accepted: '',
+  next: 'Save the part with the readings as a file of its own. Nothing is stored.',
+})

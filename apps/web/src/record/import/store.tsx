@@ -1,0 +1,67 @@
+import { issueInWords } from '@holdfast/logbook'
+import { counted, freshInWords, mustAnswer } from './in-words.ts'
+import type { Preview } from './protocol.ts'
+import { idOfQuestion } from './questions.tsx'
+import type { Import } from './use-import.ts'
+
+/** The last step: how much is new, and storing it. */
+export function Store({ walk, preview }: { readonly walk: Import; readonly preview: Preview }) {
+  const { sending, working, store } = walk
+  const { already, takenBack, mended, fresh } = preview
+  const words = freshInWords(fresh)
+  const open = openOf(preview)
+  return (
+    <section aria-labelledby="store-title" id="store">
+      <h3 id="store-title">Store it</h3>
+      <p class="line-of-counts">
+        {words === '' ? 'Nothing of it is new.' : `New: ${words}.`}
+        {already > 0 && ` ${capital(counted(already, 'value is', 'values are'))} in the log already.`}
+        {mended.all > 0 &&
+          ` ${capital(counted(mended.all, 'new value corrects an old one', 'new values correct old ones'))}.`}
+        {takenBack > 0 &&
+          ` ${capital(counted(takenBack, 'value was', 'values were'))} taken back before and ${takenBack === 1 ? 'stays' : 'stay'} out.`}
+      </p>
+      {open.length > 0 && (
+        <p class="caution">
+          {capital(counted(open.length, 'question needs', 'questions need'))} an answer first:{' '}
+          <a href={`#${open[0]}`}>to the {open.length === 1 ? 'question' : 'first of them'}</a>.
+        </p>
+      )}
+      {sending?.issues ? (
+        <div class="not-yet" role="alert">
+          <p>
+            {sending.issues.map(issueInWords).join(' ')} {sending.sent.toLocaleString('en-GB')} of{' '}
+            {sending.of.toLocaleString('en-GB')} entries are in the log; the others are in this page, so leave
+            it open. Sent again, none is stored twice.
+          </p>
+          <button type="button" class="large" onClick={store}>
+            Send the others
+          </button>
+        </div>
+      ) : sending ? (
+        <p class="working">
+          <span>
+            Storing: {sending.sent.toLocaleString('en-GB')}
+            {sending.of > 0 && ` of ${sending.of.toLocaleString('en-GB')}`} entries.
+          </span>
+          <progress max={sending.of || 1} value={sending.sent} aria-label="Share that is stored" />
+        </p>
+      ) : (
+        open.length === 0 &&
+        words !== '' && (
+          <button type="button" class="large store" disabled={working !== undefined} onClick={store}>
+            Store {words}
+          </button>
+        )
+      )}
+    </section>
+  )
+}
+
+/** Elements of the questions that must be answered before anything is stored. */
+export function openOf(preview: Preview): readonly string[] {
+  const tanks = preview.unplaced.map((tank) => idOfQuestion(`tank-${tank}`))
+  return [...tanks, ...mustAnswer(preview).map(({ id }) => idOfQuestion(id))]
+}
+
+const capital = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1)

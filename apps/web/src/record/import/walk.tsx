@@ -1,0 +1,85 @@
+import { issueInWords } from '@holdfast/logbook'
+import { useEffect, useRef } from 'preact/hooks'
+import type { Described } from '../../shell/described.ts'
+import { speak } from '../../shell/spoken.ts'
+import type { SystemName } from '../../shell/system-data.ts'
+import { MendedCells, Notes, Odd } from './cells.tsx'
+import { counted, freshInWords } from './in-words.ts'
+import type { Preview } from './protocol.ts'
+import { Questions } from './questions.tsx'
+import { openOf, Store } from './store.tsx'
+import { Understood } from './understood.tsx'
+import type { Import } from './use-import.ts'
+
+interface WalkOf {
+  readonly walk: Import
+  readonly preview: Preview
+  readonly described: Described
+  readonly systems: readonly SystemName[]
+}
+
+/** From what was understood to storing it, on one page. */
+export function Walk({ walk, preview, described, systems }: WalkOf) {
+  const { settled = preview.settled, system = described.system.id, issues = [], working } = walk
+  const head = useRef<HTMLHeadingElement>(null)
+  const sentence = inShort(preview)
+  useEffect(() => head.current?.focus(), [])
+  useEffect(() => {
+    if (working === undefined) speak(sentence)
+  }, [sentence, working])
+  const known = systems.length > 0 ? systems : [described.system]
+  const [open] = openOf(preview)
+  return (
+    <section class="view" aria-labelledby="walk-title" aria-busy={working !== undefined}>
+      <h2 id="walk-title" ref={head} tabIndex={-1}>
+        {preview.fileName}
+      </h2>
+      <p class="line-of-counts">
+        {sentence}{' '}
+        <a href={open === undefined ? '#store' : `#${open}`}>{open ? 'To what is asked' : 'To the end'}</a>
+      </p>
+      <p>
+        <button type="button" class="key" onClick={walk.leave}>
+          Another sheet
+        </button>
+      </p>
+      <Understood preview={preview} />
+      <Questions
+        preview={preview}
+        settled={settled}
+        systems={known}
+        system={system}
+        onSettle={walk.settle}
+        onSystem={walk.choose}
+      />
+      <Odd preview={preview} settled={settled} onSettle={walk.settle} />
+      <Notes preview={preview} />
+      <MendedCells preview={preview} />
+      {issues.length > 0 && (
+        <p class="issue" role="alert">
+          {issues.map(issueInWords).join(' ')}{' '}
+          <button type="button" class="key" onClick={walk.again}>
+            Try again
+          </button>
+        </p>
+      )}
+      <Store walk={walk} preview={preview} />
+    </section>
+  )
+}
+
+function inShort(preview: Preview): string {
+  const count = preview.series.reduce((sum, one) => sum + one.count, 0)
+  const understood = [
+    counted(count, 'reading'),
+    ...(preview.notes.all > 0 ? [counted(preview.notes.all, 'note')] : []),
+  ]
+  const open = openOf(preview).length
+  const asks =
+    open > 0
+      ? `${counted(open, 'question needs', 'questions need')} an answer.`
+      : freshInWords(preview.fresh) === ''
+        ? 'nothing of it is new.'
+        : 'nothing more needs an answer.'
+  return `${understood.join(' and ')} understood; ${asks}`.replace(/^./, (letter) => letter.toUpperCase())
+}
