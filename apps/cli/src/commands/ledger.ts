@@ -19,7 +19,12 @@ export interface LedgerOptions extends Where {
   readonly json?: true
 }
 
-const atomNames: Readonly<Record<Atom, string>> = { N: 'Nitrogen', P: 'Phosphorus', C: 'Organic carbon' }
+const atomNames: Readonly<Record<Atom, string>> = {
+  N: 'Nitrogen',
+  P: 'Phosphorus',
+  C: 'Organic carbon',
+  Si: 'Silicon',
+}
 
 const titles: Readonly<Record<(Budget['inputs'] | Budget['exports'])[number]['name'], string>> = {
   feed: 'Feed',
