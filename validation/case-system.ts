@@ -51,6 +51,12 @@ function equipmentOf(file: CaseFile, item: CaseEquipment): readonly Equipment[] 
     )
     return [{ ...item, kind, ...Object.fromEntries(dates) } as unknown as Equipment]
   }
+  if (kind === 'refugium') {
+    const dates = (['light_off_since', 'last_harvest'] as const).flatMap((key) =>
+      item[key] === undefined ? [] : [[key, noon(String(item[key]))] as const],
+    )
+    return [{ ...item, kind, ...Object.fromEntries(dates) } as Equipment]
+  }
   return [item as unknown as Equipment]
 }
 
@@ -127,6 +133,8 @@ function eventOf(event: CaseEvent): Event | undefined {
       return { day, kind, mass_g: Number(event.mass_g) }
     case 'media removed':
       return { day, kind }
+    case 'harvest':
+      return { day, kind, from: 'refugium', wet_g: Number(event.wet_g) }
     case 'feed change':
       return { day, kind, g_per_day: Number(event.g_per_day) }
     case 'equipment change': {

@@ -9,8 +9,6 @@ export const missingParts = [
   'ladder',
   'key',
   'commissioning',
-  'refugium',
-  'scrubber',
   'mechanical_filter',
   'carbon_dosing',
   'activated_carbon',
@@ -48,10 +46,6 @@ const wholly: Readonly<Record<string, Part>> = {
 const namedParts: Readonly<Record<string, Part>> = {
   mechanical_filter: 'mechanical_filter',
   siphoned_detritus: 'mechanical_filter',
-  refugium_algae: 'refugium',
-  refugium_harvest: 'refugium',
-  refugium: 'refugium',
-  scrubber_harvest: 'scrubber',
   activated_carbon: 'activated_carbon',
   organic_carbon_dosing: 'carbon_dosing',
   carbon_dose: 'carbon_dosing',
@@ -64,8 +58,6 @@ const namedParts: Readonly<Record<string, Part>> = {
 
 /** Equipment that moves so much N or P that a forecast without it would be of another system. */
 const decisive: Readonly<Record<string, Part>> = {
-  refugium: 'refugium',
-  'turf scrubber': 'scrubber',
   'organic carbon dosing': 'carbon_dosing',
 }
 

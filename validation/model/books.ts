@@ -48,6 +48,7 @@ const processNames: Readonly<Record<string, string>> = {
   'ferric-media': 'ferric_media',
   'hand removal': 'hand_removed_algae',
   'algal-growth': 'surface_algae',
+  'bed-growth': 'refugium_algae',
 }
 
 /** What is dissolved; particles adrift are detritus. */
@@ -70,6 +71,8 @@ const sourceNames: readonly (readonly [string, string])[] = [
   ['water.particles', 'detritus'],
   ['animals.', 'animals'],
   ['surface.', 'surface_algae'],
+  ['cultivated.refugium', 'refugium_algae'],
+  ['cultivated.', 'scrubber_algae'],
   ['media.', 'ferric_media'],
 ]
 
@@ -93,6 +96,8 @@ const accounts: Readonly<Record<string, (account: string) => boolean>> = {
   fish: (account) => account === 'animals.fish',
   algae: (account) => account.startsWith('surface.'),
   surface_algae: (account) => account.startsWith('surface.'),
+  refugium_algae: (account) => account.startsWith('cultivated.refugium'),
+  scrubber_algae: (account) => account.startsWith('cultivated.turf scrubber'),
   media: (account) => account === 'media.ferric',
   ferric_media: (account) => account === 'media.ferric',
 }

@@ -44,6 +44,14 @@ export type Event = { readonly day: Day; readonly entry?: string } & (
       readonly share: number
       readonly leftToDrift: boolean
     }
+  | { readonly kind: 'harvest'; readonly from: 'refugium' | 'turf scrubber'; readonly wet_g: number }
+  | {
+      /** Of one surface (or refugium); of all lit surfaces where none is named. */
+      readonly kind: 'light change'
+      readonly surface?: string
+      readonly light_umol_m2_s?: number
+      readonly light_h_per_day?: number
+    }
   | { readonly kind: 'dose'; readonly substance: DosedSubstance; readonly mass_g: number }
   | {
       readonly kind: 'animals added'

@@ -117,6 +117,8 @@ export type Equipment =
   | OrganicCarbonDosing
   | DenitrifyingReactor
   | UltravioletLamp
+  | Refugium
+  | TurfScrubber
   | OtherEquipment
 
 /** The routine of water changes; changes that happened are events. */
@@ -200,9 +202,41 @@ export interface UltravioletLamp {
   readonly flow_L_per_hour?: number
 }
 
+/** Algae grown under a lamp of their own and harvested. Without its mass, lit area and light it is not modelled. */
+export interface Refugium {
+  readonly kind: 'refugium'
+  /** Vessel it stands in. */
+  readonly vessel?: string
+  /** Genus or trade word; one we have no figures for is taken for Chaetomorpha, and the ledger says so. */
+  readonly algae?: string
+  /** Drained mass on the first day. */
+  readonly wet_mass_g?: number
+  /** Dry mass of wet, 0 to 1. */
+  readonly dry_fraction?: number
+  /** Mass fractions of dry mass on the first day. */
+  readonly N_of_dry?: number
+  readonly P_of_dry?: number
+  readonly lit_area_m2?: number
+  readonly light_umol_m2_s?: number
+  readonly light_h_per_day?: number
+  readonly light_off_since?: Day
+  readonly harvest_g_wet?: number
+  readonly harvest_every_days?: number
+  readonly last_harvest?: Day
+}
+
+/** A lit screen with water running over it, scraped at intervals. */
+export interface TurfScrubber {
+  readonly kind: 'turf scrubber'
+  readonly screen_m2?: number
+  readonly light_umol_m2_s?: number
+  readonly light_h_per_day?: number
+  readonly harvest_every_days?: number
+}
+
 /** Equipment without a process of its own. Its keys are kept as given. */
 export interface OtherEquipment {
-  readonly kind: 'refugium' | 'turf scrubber' | 'automatic top-off' | 'circulation pump' | 'heater'
+  readonly kind: 'automatic top-off' | 'circulation pump' | 'heater'
   readonly [key: string]: unknown
 }
 

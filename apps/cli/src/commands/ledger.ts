@@ -36,6 +36,8 @@ const titles: Readonly<Record<(Budget['inputs'] | Budget['exports'])[number]['na
   foam: 'Foam',
   water_change: 'Discarded water',
   ferric_media: 'Ferric media',
+  refugium_harvest: 'Harvest of the refugium',
+  scrubber_harvest: 'Harvest of the turf scrubber',
   hand_removed_algae: 'Algae removed by hand',
   animals_removed: 'Animals lost or given away',
   not_explained_yet: 'Not explained yet',

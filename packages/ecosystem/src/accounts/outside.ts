@@ -16,6 +16,13 @@ export const outside = {
   discardedWater: account('outside', 'outside.discarded-water', 'Discarded water', [...NPC, 'Si']),
   filterWaste: account('outside', 'outside.filter-waste', 'What filters held when they were emptied', NPC),
   siphoned: account('outside', 'outside.siphoned', 'Settled waste siphoned out', NPC),
+  refugiumHarvest: account('outside', 'outside.refugium-harvest', 'Algae harvested from the refugium', NPC),
+  scrubberHarvest: account(
+    'outside',
+    'outside.scrubber-harvest',
+    'Algae harvested from the turf scrubber',
+    NPC,
+  ),
   handRemoved: account('outside', 'outside.hand-removed', 'Algae removed by hand', NPC),
   spentMedia: account('outside', 'outside.spent-media', 'Spent media', NPC),
   unexplained: account('outside', 'outside.unexplained', 'Not explained yet', ['N', 'P']),

@@ -1,3 +1,4 @@
+import { bedsLeftOut } from '../processes/cultivated-beds.ts'
 import type { Equipment, System } from '../system.ts'
 
 /** Equipment that moves nutrients and that no process covers yet, and the part that will. */
@@ -6,8 +7,6 @@ const parts: Readonly<Partial<Record<Equipment['kind'], string>>> = {
   'filter sock': 'mechanical filter',
   'activated carbon': 'activated carbon',
   'organic carbon dosing': 'organic carbon dosing',
-  refugium: 'refugium',
-  'turf scrubber': 'turf scrubber',
   'ultraviolet lamp': 'ultraviolet lamp',
 }
 
@@ -31,6 +30,7 @@ export const takesNutrients = (system: System): boolean =>
 export function notModelled(system: System): readonly string[] {
   const named = [
     ...system.equipment.map(({ kind }) => parts[kind]),
+    ...bedsLeftOut(system),
     system.corals && system.corals.area_m2 > 0 ? 'coral uptake' : undefined,
     denitrifies(system) ? 'denitrification in rock and sand' : undefined,
     system.rock.some(({ kind }) => releasing.has(kind)) ? 'leaching of rock' : undefined,

@@ -23,6 +23,8 @@ const stops: Readonly<Record<string, readonly string[]>> = {
   'ferric-media': ['fe.klump'],
   'algal-growth': ['algae.hair_green.growth', 'alg.resp'],
   'algal-shedding': ['algae.hair_green.shed'],
+  'bed-growth': ['alg.chaeto.mumax', 'alg.turf.mumax', 'alg.resp', 'coral.s_nh4', 'coral.s_po4'],
+  'bed-decay': ['alg.dieback', 'alg.leak'],
   grazing: ['grazer.trochus_histrio.consumption'],
   'unexplained-loss': ['unexplained.nitrate', 'unexplained.phosphate'],
 }
@@ -54,13 +56,42 @@ test('every parameter of the reef moves the books', () => {
   const start = startOf(model, usual, { nitrate_mg_L: 5, phosphate_mg_L: 0.05 }, 0)
   // Fresh media take whatever the pump brings; only used ones ask how much they hold.
   start[stateIndex(model, 'media.ferric/P')] = 30_000
-  const events = [{ day: 1, kind: 'animals added', taxon: 'Trochus histrio', count: 1, mass_g: 9 } as const]
-  const happens = timeline({ system: reef, events, from: 0, to: 2, asOf: 0 })
-  const books = (parameters: Float64Array): string => {
-    const run = simulate({ model, parameters, start, from: 0, to: 2, timeline: happens, marks: [2] })
-    const [{ flows, eventFlows }] = run.marks
-    return [...flows, ...eventFlows].join(' ')
+  /** A bed grows by the scarcer store, and what it does in the dark it does in the dark: each has its own start. */
+  const starts = [{ N: 0.2 }, { N: 0.55 }, { P: 0.15 }, { N: 2, P: 3, dark: 20 }].map((bed) =>
+    startWith(bed),
+  )
+  function startWith({ N = 1, P = 1, dark = 0 }: { N?: number; P?: number; dark?: number }): Float64Array {
+    const begin = Float64Array.from(start)
+    for (const id of ['refugium', 'turf scrubber']) {
+      begin[stateIndex(model, `cultivated.${id}/N`)] *= N
+      begin[stateIndex(model, `cultivated.${id}/P`)] *= P
+      begin[stateIndex(model, `dark.${id}`)] = dark
+    }
+    return begin
   }
+  const events = [
+    { day: 1, kind: 'animals added', taxon: 'Trochus histrio', count: 1, mass_g: 9 },
+    { day: 1, kind: 'harvest', from: 'refugium', wet_g: 20 },
+    { day: 1, kind: 'harvest', from: 'turf scrubber', wet_g: 2 },
+  ] as const
+  const scraped = { day: 1, happens: 'harvest', with: { 'scraped turf scrubber': 1 } }
+  const happens = timeline({ system: reef, events, from: 0, to: 2, asOf: 0 })
+  const books = (parameters: Float64Array): string =>
+    starts
+      .flatMap((begin) => {
+        const run = simulate({
+          model,
+          parameters,
+          start: begin,
+          from: 0,
+          to: 2,
+          timeline: [...happens, scraped].sort((a, b) => a.day - b.day),
+          marks: [2],
+        })
+        const [{ flows, eventFlows }] = run.marks
+        return [...flows, ...eventFlows]
+      })
+      .join(' ')
   const known = books(usual)
   const idle = model.parameters.filter((_, k) => {
     const other = Float64Array.from(usual)

@@ -6,6 +6,8 @@ export type Export =
   | 'foam'
   | 'water_change'
   | 'ferric_media'
+  | 'refugium_harvest'
+  | 'scrubber_harvest'
   | 'hand_removed_algae'
   | 'animals_removed'
   | 'air'
@@ -24,6 +26,8 @@ const destinations: Readonly<Record<string, Export>> = {
   'outside.skimmate': 'foam',
   'outside.discarded-water': 'water_change',
   'outside.spent-media': 'ferric_media',
+  'outside.refugium-harvest': 'refugium_harvest',
+  'outside.scrubber-harvest': 'scrubber_harvest',
   'outside.hand-removed': 'hand_removed_algae',
   'outside.animals': 'animals_removed',
   'outside.unexplained': 'unexplained',

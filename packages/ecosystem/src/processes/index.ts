@@ -2,6 +2,8 @@ import type { Process } from '../declare/index.ts'
 import { algalGrowth } from './algal-growth.ts'
 import { algalShedding } from './algal-shedding.ts'
 import { ammoniaOxidation } from './ammonia-oxidation.ts'
+import { bedDecay } from './bed-decay.ts'
+import { bedGrowth } from './bed-growth.ts'
 import { carbonateSorption } from './carbonate-sorption.ts'
 import { dissolvedOrganics } from './dissolved-organics.ts'
 import { feeding } from './feeding.ts'
@@ -31,5 +33,7 @@ export const processes: readonly Process[] = [
   algalGrowth,
   algalShedding,
   grazing,
+  bedGrowth,
+  bedDecay,
   unexplainedLoss,
 ]

@@ -9,6 +9,7 @@ import { countSetting } from '../processes/grazing.ts'
 import { hoursSetting, lightSetting } from '../processes/stands.ts'
 import type { System } from '../system.ts'
 import { aChange, swap } from './happenings.ts'
+import { aHarvest } from './harvests.ts'
 import type { Moment } from './moment.ts'
 
 const compounds: Readonly<Record<DosedSubstance, readonly [keyof typeof dosed, Substance]>> = {
@@ -76,9 +77,28 @@ export function momentsOf(event: Event, system: System): readonly Moment[] {
           : [{ day, happens: 'animals added', with: { [broughtMass]: event.count * event.mass_g } }]
       return [...arrive, { day, add: { [countSetting(event.taxon)]: sign * event.count } }]
     }
+    case 'harvest':
+      return aHarvest(event, system)
+    case 'light change':
+      return [{ day, set: changedLight(event, system) }]
     case 'equipment change':
       return [{ day, set: changedSettings(event.equipment, event.changes) }]
   }
+}
+
+/** Lights of the surface that is named, or of all that a lamp shines on. */
+function changedLight(
+  change: Extract<Event, { readonly kind: 'light change' }>,
+  system: System,
+): Readonly<Record<string, number>> {
+  const lit = system.surfaces.filter(({ light_umol_m2_s }) => light_umol_m2_s > 0).map(({ id }) => id)
+  const { light_umol_m2_s, light_h_per_day } = change
+  return Object.fromEntries(
+    (change.surface === undefined ? lit : [change.surface]).flatMap((surface) => [
+      ...(light_umol_m2_s === undefined ? [] : [[lightSetting(surface), light_umol_m2_s] as const]),
+      ...(light_h_per_day === undefined ? [] : [[hoursSetting(surface), light_h_per_day] as const]),
+    ]),
+  )
 }
 
 const rations = (system: System, factor: number): Readonly<Record<string, number>> =>

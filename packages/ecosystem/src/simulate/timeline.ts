@@ -1,3 +1,4 @@
+import { darkBeds, harvests } from './harvests.ts'
 import { levers } from './levers.ts'
 import { momentsOf } from './logged.ts'
 import type { Moment, TimelineQuestion } from './moment.ts'
@@ -9,6 +10,8 @@ export function timeline(question: TimelineQuestion): readonly Moment[] {
     ...waterChanges(question),
     ...skimmerBreaks(question.system),
     ...mediaRoutine(question),
+    ...harvests(question),
+    ...darkBeds(question),
     ...question.events.flatMap((event) => momentsOf(event, question.system)),
     ...levers(question),
   ]

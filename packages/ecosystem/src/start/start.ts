@@ -9,6 +9,7 @@ import { strength } from '../processes/unexplained-loss.ts'
 import { simulate } from '../simulate/simulate.ts'
 import { timeline } from '../simulate/timeline.ts'
 import type { System } from '../system.ts'
+import { beds } from './beds.ts'
 
 /** What the first readings say of the water. */
 export interface Opening {
@@ -71,6 +72,7 @@ export function startOf(
   nitrifiers(model, parameters, put, old ? 0.3 : catalogueFact('nit.seed_aob').typical)
   if (old) sorbed(model, parameters, opening, put)
   algae(model, parameters, put)
+  beds(model, parameters, put)
   unexplained(put)
   if (!old) return y
   const length = Math.min(longestRunIn, age)
@@ -90,6 +92,7 @@ export function startOf(
   sorbed(model, parameters, opening, put)
   put('media.ferric/P', 0)
   algae(model, parameters, put)
+  beds(model, parameters, put)
   unexplained(put)
   return y
 }
