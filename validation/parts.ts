@@ -14,7 +14,6 @@ export const missingParts = [
   'activated_carbon',
   'denitrification',
   'leaching',
-  'corals',
 ] as const
 
 /** 'model' stands for the model itself where it cannot be asked. */
@@ -51,8 +50,6 @@ const namedParts: Readonly<Record<string, Part>> = {
   carbon_dose: 'carbon_dosing',
   rock_leaching: 'leaching',
   air: 'denitrification',
-  corals: 'corals',
-  coral: 'corals',
   crew: 'crew',
 }
 

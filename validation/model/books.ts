@@ -49,6 +49,7 @@ const processNames: Readonly<Record<string, string>> = {
   'hand removal': 'hand_removed_algae',
   'algal-growth': 'surface_algae',
   'bed-growth': 'refugium_algae',
+  'coral-uptake': 'corals',
 }
 
 /** What is dissolved; particles adrift are detritus. */
@@ -69,6 +70,7 @@ const sourceNames: readonly (readonly [string, string])[] = [
   ['rock.', 'nitrifiers'],
   ['bed.', 'detritus'],
   ['water.particles', 'detritus'],
+  ['animals.corals', 'corals'],
   ['animals.', 'animals'],
   ['surface.', 'surface_algae'],
   ['cultivated.refugium', 'refugium_algae'],
@@ -94,6 +96,7 @@ const accounts: Readonly<Record<string, (account: string) => boolean>> = {
   detritus: (account) => account.startsWith('bed.') || account === 'water.particles',
   animals: (account) => account.startsWith('animals.'),
   fish: (account) => account === 'animals.fish',
+  corals: (account) => account === 'animals.corals',
   algae: (account) => account.startsWith('surface.'),
   surface_algae: (account) => account.startsWith('surface.'),
   refugium_algae: (account) => account.startsWith('cultivated.refugium'),

@@ -3,6 +3,7 @@ import algaeCommon from './data/algae-common.json' with { type: 'json' }
 import bodies from './data/bodies.json' with { type: 'json' }
 import carbonDosing from './data/carbon-dosing.json' with { type: 'json' }
 import chemistry from './data/chemistry.json' with { type: 'json' }
+import corals from './data/corals.json' with { type: 'json' }
 import cultivated from './data/cultivated.json' with { type: 'json' }
 import denitrification from './data/denitrification.json' with { type: 'json' }
 import feeding from './data/feeding.json' with { type: 'json' }
@@ -39,6 +40,7 @@ const all: readonly Fact[] = [
   ...(water as readonly Fact[]),
   ...(algaeCommon as readonly Fact[]),
   ...(cultivated as readonly Fact[]),
+  ...(corals as readonly Fact[]),
   ...(stands as readonly Fact[]),
   ...algaeFacts,
   ...(grazing as readonly Fact[]),

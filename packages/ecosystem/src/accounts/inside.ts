@@ -33,5 +33,6 @@ export const heldByFilter = (index: number): Account =>
 
 export const animals = {
   fish: account('inside', 'animals.fish', 'Growth of the fish', NPC),
+  corals: account('inside', 'animals.corals', 'Coral tissue', NPC),
   brought: account('inside', 'animals.brought', 'Animals added since the log began', NPC),
 } as const

@@ -1,3 +1,4 @@
+import { coralsLeftOut } from '../processes/coral-uptake.ts'
 import { bedsLeftOut } from '../processes/cultivated-beds.ts'
 import type { Equipment, System } from '../system.ts'
 
@@ -31,7 +32,7 @@ export function notModelled(system: System): readonly string[] {
   const named = [
     ...system.equipment.map(({ kind }) => parts[kind]),
     ...bedsLeftOut(system),
-    system.corals && system.corals.area_m2 > 0 ? 'coral uptake' : undefined,
+    coralsLeftOut(system),
     denitrifies(system) ? 'denitrification in rock and sand' : undefined,
     system.rock.some(({ kind }) => releasing.has(kind)) ? 'leaching of rock' : undefined,
     system.animals.length > 0 ? growthAndDeath : undefined,

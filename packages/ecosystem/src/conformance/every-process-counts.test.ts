@@ -23,6 +23,7 @@ const stops: Readonly<Record<string, readonly string[]>> = {
   'ferric-media': ['fe.klump'],
   'algal-growth': ['algae.hair_green.growth', 'alg.resp'],
   'algal-shedding': ['algae.hair_green.shed'],
+  'coral-uptake': ['coral.nh4', 'coral.no3', 'coral.po4', 'coral.growth'],
   'bed-growth': ['alg.chaeto.mumax', 'alg.turf.mumax', 'alg.resp', 'coral.s_nh4', 'coral.s_po4'],
   'bed-decay': ['alg.dieback', 'alg.leak'],
   grazing: ['grazer.trochus_histrio.consumption'],
@@ -57,9 +58,7 @@ test('every parameter of the reef moves the books', () => {
   // Fresh media take whatever the pump brings; only used ones ask how much they hold.
   start[stateIndex(model, 'media.ferric/P')] = 30_000
   /** A bed grows by the scarcer store, and what it does in the dark it does in the dark: each has its own start. */
-  const starts = [{ N: 0.2 }, { N: 0.55 }, { P: 0.15 }, { N: 2, P: 3, dark: 20 }].map((bed) =>
-    startWith(bed),
-  )
+  const starts = [{ N: 0.2 }, { N: 0.55 }, { P: 0.15 }, { N: 2, P: 3, dark: 20 }].map((bed) => startWith(bed))
   function startWith({ N = 1, P = 1, dark = 0 }: { N?: number; P?: number; dark?: number }): Float64Array {
     const begin = Float64Array.from(start)
     for (const id of ['refugium', 'turf scrubber']) {

@@ -5,6 +5,7 @@ import { ammoniaOxidation } from './ammonia-oxidation.ts'
 import { bedDecay } from './bed-decay.ts'
 import { bedGrowth } from './bed-growth.ts'
 import { carbonateSorption } from './carbonate-sorption.ts'
+import { coralUptake } from './coral-uptake.ts'
 import { dissolvedOrganics } from './dissolved-organics.ts'
 import { feeding } from './feeding.ts'
 import { ferricMedia } from './ferric-media.ts'
@@ -33,6 +34,7 @@ export const processes: readonly Process[] = [
   algalGrowth,
   algalShedding,
   grazing,
+  coralUptake,
   bedGrowth,
   bedDecay,
   unexplainedLoss,

@@ -10,6 +10,7 @@ import { simulate } from '../simulate/simulate.ts'
 import { timeline } from '../simulate/timeline.ts'
 import type { System } from '../system.ts'
 import { beds } from './beds.ts'
+import { corals } from './corals.ts'
 
 /** What the first readings say of the water. */
 export interface Opening {
@@ -73,6 +74,7 @@ export function startOf(
   if (old) sorbed(model, parameters, opening, put)
   algae(model, parameters, put)
   beds(model, parameters, put)
+  corals(model, parameters, put)
   unexplained(put)
   if (!old) return y
   const length = Math.min(longestRunIn, age)

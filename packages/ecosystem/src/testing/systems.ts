@@ -86,6 +86,7 @@ export const reef: System = {
     { kind: 'mixed reef fish', count: 12, mass_g: 15, role: 'fish' },
     { kind: 'trochus snail', taxon: 'Trochus histrio', count: 25, role: 'grazer' },
   ],
+  corals: { kind: 'mixed', area_m2: 1.2 },
   algae: [{ kind: 'hair_green', surface: 'rock_face', cover: 0.1 }],
 }
 
