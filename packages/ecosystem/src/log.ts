@@ -1,3 +1,5 @@
+import type { Rock } from './system.ts'
+
 /**
  * What a keeper's log says to the model. Days are days of 86,400 s from 1970-01-01T00:00Z, with a
  * fraction; the shell turns civil dates into days, so that the core knows no calendar.
@@ -29,8 +31,14 @@ export type Event = { readonly day: Day; readonly entry?: string } & (
       readonly volume_L: number
       readonly water?: { readonly NO3_mg_L: number; readonly PO4_mg_L: number }
     }
-  | { readonly kind: 'media placed'; readonly mass_g: number }
-  | { readonly kind: 'media removed' }
+  | { readonly kind: 'media placed'; readonly mass_g: number; readonly medium?: Medium }
+  | { readonly kind: 'media removed'; readonly medium?: Medium }
+  | { readonly kind: 'rock added'; readonly rock: Rock }
+  | {
+      /** Of floor and sand, or of a part of them, 0 to 1. */
+      readonly kind: 'siphoning'
+      readonly part?: number
+    }
   | { readonly kind: 'feed change'; readonly g_per_day: number }
   | {
       readonly kind: 'equipment change'
@@ -66,6 +74,9 @@ export type Event = { readonly day: Day; readonly entry?: string } & (
       readonly mass_g?: number
     }
 )
+
+/** Ferric media where none is named. */
+export type Medium = 'ferric' | 'carbon'
 
 export type DosedSubstance =
   | 'ammonium chloride'

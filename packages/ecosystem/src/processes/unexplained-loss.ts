@@ -1,9 +1,8 @@
 import { convert } from '@holdfast/quantities'
 import { outside, water } from '../accounts/index.ts'
-import { takesNutrients } from '../assemble/not-modelled.ts'
 import { change, fact, move, process, setting, state } from '../declare/index.ts'
 import type { System, WaterChangeRoutine } from '../system.ts'
-import { type InSystem, nitrate, phosphate, wettedArea } from './readings.ts'
+import { hasRockOrSand, type InSystem, nitrate, phosphate, wettedArea } from './readings.ts'
 
 /** What feed, top-off and the routine of changes bring in today, µmol/d of the atom. */
 function broughtIn(system: System, atom: 'N' | 'P'): number {
@@ -39,18 +38,17 @@ export const strength = {
 } as const
 
 /**
- * Stands in for what is not modelled yet. Without it the readings of a tank with corals or sand would
- * have to be explained by the processes there are, and their parameters would learn what is not so. It
- * saturates, as uptake and denitrification do, so it does not follow the water up, and the water's way to
- * the surfaces caps it. It may fade or grow, as
- * readings that rise for months ask of it.
+ * Stands in for what no process covers. Without it the readings would have to be explained by the processes
+ * there are, and their parameters would learn what is not so. It saturates, as uptake does, so it does not
+ * follow the water up, and the water's way to the surfaces caps it. It may fade or grow, as readings that
+ * rise for months ask of it.
  */
 export const unexplainedLoss = process<InSystem>({
   id: 'unexplained-loss',
   title: 'Not explained yet',
-  says: 'What leaves the water by ways that are not modelled yet: sand and rock, corals, filters. Only your readings tell how much.',
+  says: 'What leaves the water by ways that no process covers, such as sponges, films and chalk that settles out. Only your readings tell how much.',
   source: 'holdfast-estimate',
-  each: (system) => (takesNutrients(system) ? [{ name: '', of: { system } }] : []),
+  each: (system) => (hasRockOrSand(system) ? [{ name: '', of: { system } }] : []),
   reads: {
     nitrate,
     phosphate,

@@ -2,13 +2,15 @@ import { convert, molarMass, type Substance } from '@holdfast/quantities'
 import { broughtMass } from '../events/animals-arrive.ts'
 import { dosed } from '../events/dose.ts'
 import { driftSetting, removedSetting } from '../events/hand-removal.ts'
-import { changedVolume, saltNitrateSetting, saltPhosphateSetting } from '../events/water-change.ts'
+import { changedVolume } from '../events/water-change.ts'
 import type { DosedSubstance, Event } from '../log.ts'
 import { rationSetting } from '../processes/feeding.ts'
 import { countSetting } from '../processes/grazing.ts'
+import { saltNitrateSetting, saltPhosphateSetting } from '../processes/new-water.ts'
 import { hoursSetting, lightSetting } from '../processes/stands.ts'
 import type { System } from '../system.ts'
-import { aChange, swap } from './happenings.ts'
+import { equipmentSettings } from './equipment-settings.ts'
+import { aChange, rockArrives, siphoned, swap, swapCarbon } from './happenings.ts'
 import { aHarvest } from './harvests.ts'
 import type { Moment } from './moment.ts'
 
@@ -47,9 +49,13 @@ export function momentsOf(event: Event, system: System): readonly Moment[] {
           ]
         : [aChange(day, event.volume_L)]
     case 'media placed':
-      return swap(day, event.mass_g)
+      return event.medium === 'carbon' ? swapCarbon(day, event.mass_g) : swap(day, event.mass_g)
     case 'media removed':
-      return swap(day, 0)
+      return event.medium === 'carbon' ? swapCarbon(day, 0) : swap(day, 0)
+    case 'rock added':
+      return rockArrives(day, event.rock)
+    case 'siphoning':
+      return [siphoned(day, event.part ?? 1)]
     case 'feed change': {
       const today = system.feeds.reduce((sum, feed) => sum + feed.g_per_day, 0)
       const factor = today > 0 ? event.g_per_day / today : 0
@@ -82,7 +88,15 @@ export function momentsOf(event: Event, system: System): readonly Moment[] {
     case 'light change':
       return [{ day, set: changedLight(event, system) }]
     case 'equipment change':
-      return [{ day, set: changedSettings(event.equipment, event.changes) }]
+      return [
+        {
+          day,
+          set: {
+            ...changedSettings(event.equipment, event.changes),
+            ...equipmentSettings(event.equipment, event.changes, system),
+          },
+        },
+      ]
   }
 }
 

@@ -1,3 +1,4 @@
+import { carbonChanges, carbonDoses, filterChanges } from './equipment-routine.ts'
 import { darkBeds, harvests } from './harvests.ts'
 import { levers } from './levers.ts'
 import { momentsOf } from './logged.ts'
@@ -10,6 +11,9 @@ export function timeline(question: TimelineQuestion): readonly Moment[] {
     ...waterChanges(question),
     ...skimmerBreaks(question.system),
     ...mediaRoutine(question),
+    ...filterChanges(question),
+    ...carbonChanges(question),
+    ...carbonDoses(question),
     ...harvests(question),
     ...darkBeds(question),
     ...question.events.flatMap((event) => momentsOf(event, question.system)),
