@@ -48,6 +48,9 @@ const processNames: Readonly<Record<string, string>> = {
   'ferric-media': 'ferric_media',
   'hand removal': 'hand_removed_algae',
   'algal-growth': 'surface_algae',
+  'algal-growth-of-films': 'surface_algae',
+  'algal-growth-of-diatoms': 'surface_algae',
+  'algal-growth-of-crusts': 'surface_algae',
   'bed-growth': 'refugium_algae',
   'coral-uptake': 'corals',
 }

@@ -1,6 +1,5 @@
 import type { Process } from '../declare/index.ts'
 import { activatedCarbon } from './activated-carbon.ts'
-import { algalGrowth } from './algal-growth.ts'
 import { algalShedding } from './algal-shedding.ts'
 import { ammoniaOxidation } from './ammonia-oxidation.ts'
 import { bacterialFoam } from './bacterial-foam.ts'
@@ -26,6 +25,7 @@ import { mechanicalFiltration } from './mechanical-filtration.ts'
 import { mineralisation } from './mineralisation.ts'
 import { nitrifierDecay } from './nitrifier-decay.ts'
 import { nitriteOxidation } from './nitrite-oxidation.ts'
+import { overgrowth } from './overgrowth.ts'
 import { phosphateBinding } from './phosphate-binding.ts'
 import { rockNitrogenLoss } from './rock-nitrogen-loss.ts'
 import { settling } from './settling.ts'
@@ -33,6 +33,7 @@ import { silicate } from './silicate.ts'
 import { topOff } from './top-off.ts'
 import { ultraviolet } from './ultraviolet.ts'
 import { unexplainedLoss } from './unexplained-loss.ts'
+import { crustGrowth, diatomGrowth, filmGrowth, tuftedGrowth } from './ways-of-growing.ts'
 
 /** Every process there is; a system gets those whose instances it has. */
 export const processes: readonly Process[] = [
@@ -63,7 +64,11 @@ export const processes: readonly Process[] = [
   ferricMedia,
   phosphateBinding,
   fineFiltration,
-  algalGrowth,
+  tuftedGrowth,
+  filmGrowth,
+  diatomGrowth,
+  crustGrowth,
+  overgrowth,
   algalShedding,
   grazing,
   coralUptake,

@@ -1,4 +1,4 @@
-import { exp } from '@holdfast/elementary'
+import { exp, ln } from '@holdfast/elementary'
 import { fact as catalogueFact } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { type Patch, patches, rock, standAccount, standCover, water } from '../accounts/index.ts'
@@ -8,7 +8,7 @@ import type { Day } from '../log.ts'
 import { carbonDosingOf } from '../processes/carbon-dosing.ts'
 import { ammoniaOxidisers, nitriteOxidisers } from '../processes/nitrifiers.ts'
 import { type KindOfRock, withDeadMatter, withExchangeable, withNitrifiers } from '../processes/rock-kinds.ts'
-import { patchShare } from '../processes/stands.ts'
+import { growthForm, patchShare } from '../processes/stands.ts'
 import { strength } from '../processes/unexplained-loss.ts'
 import { simulate } from '../simulate/simulate.ts'
 import { timeline } from '../simulate/timeline.ts'
@@ -197,20 +197,25 @@ function sorbed(model: Model, parameters: Float64Array, opening: Opening, put: P
   put(`${rock.sorbedSlow.id}/P`, load * (1 - of('sorb.fast_share')))
 }
 
+/** New surfaces carry nothing but what drifts by. */
+const bare = 1e-5
 /** Surfaces without a word about them carry this cover of a kind that is in the system. */
 const trace = 0.001
 
-/** Stands of the cover that the description tells, at half of their full thickness, with typical stores. */
+/** Stands of the cover that the description tells, with typical stores. */
 function algae(model: Model, parameters: Float64Array, put: Put): void {
   const { system } = model
   const kinds = [...new Set(system.algae.map(({ kind }) => kind))]
   for (const surface of system.surfaces)
     for (const kind of kinds) {
-      const told =
-        system.algae.find((entry) => entry.kind === kind && entry.surface === surface.id)?.cover ?? trace
+      const least = surface.age_days < youngest ? bare : trace
+      const told = system.algae.find((one) => one.kind === kind && one.surface === surface.id)?.cover ?? least
       const of = (name: string): number => parameter(model, parameters, `algae.${kind}.${name}`)
-      for (const [patch, cover] of spread(told, (each) => patchShare(surface, each))) {
-        const mass = 0.5 * of('full_cover_mass') * surface.area_m2 * patchShare(surface, patch) * cover
+      for (const [patch, cover] of spread(Math.max(told, least), least, (each) =>
+        patchShare(surface, each),
+      )) {
+        const full = of('full_cover_mass') * surface.area_m2 * patchShare(surface, patch)
+        const mass = full * massOfCover(kind, cover)
         const stand = standAccount({ surface: surface.id, kind, patch })
         put(standCover({ surface: surface.id, kind, patch }).id, cover)
         put(`${stand.id}/C`, mass * of('tissue_C'))
@@ -220,13 +225,29 @@ function algae(model: Model, parameters: Float64Array, put: Put): void {
     }
 }
 
+/** Mass of a cover relative to that of a full stand: films by the cover they make, tufts half grown. */
+function massOfCover(kind: string, cover: number): number {
+  switch (growthForm(kind)) {
+    case 'film':
+      return -ln(1 - Math.min(cover, 0.95)) / 3
+    case 'crust':
+      return cover
+    case 'tufted':
+      return cover / 2
+  }
+}
+
 /** A told cover fills the hidden patches first: what mouths leave is where they do not get. */
-function spread(cover: number, shareOf: (patch: Patch) => number): readonly (readonly [Patch, number])[] {
+function spread(
+  cover: number,
+  least: number,
+  shareOf: (patch: Patch) => number,
+): readonly (readonly [Patch, number])[] {
   let left = cover
   const filled: (readonly [Patch, number])[] = []
   for (const patch of [...patches].reverse()) {
     const share = shareOf(patch)
-    const here = share > 0 ? Math.min(1, Math.max(trace, left / share)) : 0
+    const here = share > 0 ? Math.min(1, Math.max(least, left / share)) : 0
     left = Math.max(0, left - here * share)
     filled.push([patch, here])
   }

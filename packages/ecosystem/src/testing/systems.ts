@@ -50,7 +50,7 @@ export const reef: System = {
   source_water: { NO3_mg_L: 1, PO4_mg_L: 0.02 },
   salt_mix: { NO3_mg_L: 0.1, PO4_mg_L: 0.01 },
   salinity_psu: 35,
-  temperature_C: 25.5,
+  temperature_C: 24.8,
   evaporation_L_per_day: 8,
   feeds: [
     { kind: 'dry pellet', g_per_day: 3, N_mass_fraction: 0.072, P_mass_fraction: 0.012 },
@@ -101,7 +101,12 @@ export const reef: System = {
     { kind: 'trochus snail', taxon: 'Trochus histrio', count: 25, role: 'grazer' },
   ],
   corals: { kind: 'mixed', area_m2: 1.2 },
-  algae: [{ kind: 'hair_green', surface: 'rock_face', cover: 0.1 }],
+  algae: [
+    { kind: 'hair_green', surface: 'rock_face', cover: 0.1 },
+    { kind: 'film_green', surface: 'glass', cover: 0.2 },
+    { kind: 'film_diatom', surface: 'sand', cover: 0.1 },
+    { kind: 'coralline', surface: 'rock_face', cover: 0.3 },
+  ],
 }
 
 /** An invented box of 50 L of warm sea water, with nothing in it and nothing done to it. */
