@@ -53,11 +53,14 @@ const processNames: Readonly<Record<string, string>> = {
   'algal-growth-of-crusts': 'surface_algae',
   'bed-growth': 'refugium_algae',
   'coral-uptake': 'corals',
+  denitrification: 'air',
+  'denitrifying-reactor': 'air',
+  'bacterial-growth': 'organic_carbon_dosing',
 }
 
-/** What is dissolved; particles adrift are detritus. */
+/** What is dissolved; particles and cells adrift are not. */
 function isDissolved(account: string): boolean {
-  return account.startsWith('water.') && account !== 'water.particles'
+  return account.startsWith('water.') && account !== 'water.particles' && account !== 'water.bacteria'
 }
 
 function givesToWater({ from, to, amount_umol }: LedgerRow): boolean {
@@ -70,7 +73,12 @@ const sourceNames: readonly (readonly [string, string])[] = [
   ['outside.salt', 'salt'],
   ['outside.dose', 'dose'],
   ['rock.sorbed', 'rock_desorption'],
+  ['rock.buried', 'rock_leaching'],
+  ['rock.exchangeable', 'rock_leaching'],
   ['rock.', 'nitrifiers'],
+  ['outside.air', 'air'],
+  ['filter.', 'mechanical_filter'],
+  ['water.bacteria', 'bacteria'],
   ['bed.', 'detritus'],
   ['water.particles', 'detritus'],
   ['animals.corals', 'corals'],
@@ -104,7 +112,11 @@ const accounts: Readonly<Record<string, (account: string) => boolean>> = {
   surface_algae: (account) => account.startsWith('surface.'),
   refugium_algae: (account) => account.startsWith('cultivated.refugium'),
   scrubber_algae: (account) => account.startsWith('cultivated.turf scrubber'),
-  media: (account) => account === 'media.ferric',
+  bacteria: (account) => account === 'water.bacteria',
+  mechanical_filter: (account) => account.startsWith('filter.'),
+  rock_leaching: (account) => account === 'rock.buried' || account === 'rock.exchangeable',
+  activated_carbon: (account) => account === 'media.carbon',
+  media: (account) => account.startsWith('media.'),
   ferric_media: (account) => account === 'media.ferric',
 }
 
