@@ -13,6 +13,10 @@ interface Fed {
 /** Setting that holds the daily ration of a feed, g as fed. */
 export const rationSetting = (index: number): string => `feed ${index}`
 
+/** What all feeds bring, for what goes by it. */
+export const fedNitrogen = 'fed nitrogen'
+export const fedPhosphorus = 'fed phosphorus'
+
 /** A feed the catalogue has no name for is taken to have the carbon and the losses of pellets. */
 const kindOf = ({ feed }: Fed): FeedKind => feedKind(feed.kind) ?? pellet
 
@@ -74,6 +78,10 @@ export const feeding = process<Fed>({
     keptC: fact('fish.retain_c.adult', '1'),
     asAmmonia: fact('fish.tan_share', '1'),
     leached: fact('min.leach_p.faeces', '1'),
+  },
+  gathers: {
+    [fedNitrogen]: { key: () => 'all feeds', sum: 'ration * nitrogen', unit: 'µmol d⁻¹' },
+    [fedPhosphorus]: { key: () => 'all feeds', sum: 'ration * phosphorus', unit: 'µmol d⁻¹' },
   },
   terms: { eaten: { is: 'mouths * (1 - uneaten)', unit: '1' } },
   transfers: [

@@ -1,25 +1,18 @@
 import { convert } from '@holdfast/quantities'
 import { outside, water } from '../accounts/index.ts'
-import { change, fact, move, process, setting, state } from '../declare/index.ts'
+import { change, fact, gathered, move, process, setting, state } from '../declare/index.ts'
 import type { System, WaterChangeRoutine } from '../system.ts'
+import { fedNitrogen, fedPhosphorus } from './feeding.ts'
 import { hasRockOrSand, type InSystem, nitrate, phosphate, wettedArea } from './readings.ts'
 
-/** What feed, top-off and the routine of changes bring in today, µmol/d of the atom. */
-function broughtIn(system: System, atom: 'N' | 'P'): number {
-  const fed = system.feeds.reduce(
-    (sum, feed) =>
-      sum +
-      feed.g_per_day *
-        convert(atom === 'N' ? feed.N_mass_fraction : feed.P_mass_fraction, `g ${atom} g⁻¹`, 'µmol g⁻¹'),
-    0,
-  )
+/** What top-off and the routine of changes bring in by the source water, µmol/d of the atom. */
+function withNewWater(system: System, atom: 'N' | 'P'): number {
   const routine = system.equipment.find((item): item is WaterChangeRoutine => item.kind === 'water change')
   const newWater = system.evaporation_L_per_day + (routine ? routine.volume_L / routine.every_days : 0)
   const { NO3_mg_L, PO4_mg_L } = system.source_water
   return (
-    fed +
     newWater *
-      convert(atom === 'N' ? NO3_mg_L : PO4_mg_L, `mg ${atom === 'N' ? 'NO3' : 'PO4'} L⁻¹`, 'µmol L⁻¹')
+    convert(atom === 'N' ? NO3_mg_L : PO4_mg_L, `mg ${atom === 'N' ? 'NO3' : 'PO4'} L⁻¹`, 'µmol L⁻¹')
   )
 }
 
@@ -55,8 +48,10 @@ export const unexplainedLoss = process<InSystem>({
     wetted: setting('wetted area', 'm²', ({ system }) => wettedArea(system)),
     strengthN: state(strength.nitrate, '1'),
     strengthP: state(strength.phosphate, '1'),
-    nitrogenIn: setting('nitrogen brought in', 'µmol d⁻¹', ({ system }) => broughtIn(system, 'N')),
-    phosphorusIn: setting('phosphorus brought in', 'µmol d⁻¹', ({ system }) => broughtIn(system, 'P')),
+    fedN: gathered(fedNitrogen, () => 'all feeds', 'µmol d⁻¹'),
+    fedP: gathered(fedPhosphorus, () => 'all feeds', 'µmol d⁻¹'),
+    newN: setting('nitrogen of new water', 'µmol d⁻¹', ({ system }) => withNewWater(system, 'N')),
+    newP: setting('phosphorus of new water', 'µmol d⁻¹', ({ system }) => withNewWater(system, 'P')),
   },
   parameters: {
     lossOfN: fact('unexplained.nitrate', '1'),
@@ -73,13 +68,13 @@ export const unexplainedLoss = process<InSystem>({
       atom: 'N',
       from: water.nitrate,
       to: outside.unexplained,
-      rate: 'least(strengthN * lossOfN * nitrogenIn * monod(nitrate, halfNitrate), transferN * wetted * nitrate)',
+      rate: 'least(strengthN * lossOfN * (fedN + newN) * monod(nitrate, halfNitrate), transferN * wetted * nitrate)',
     }),
     move({
       atom: 'P',
       from: water.phosphate,
       to: outside.unexplained,
-      rate: 'least(strengthP * lossOfP * phosphorusIn * monod(phosphate, halfPhosphate), transferP * wetted * phosphate)',
+      rate: 'least(strengthP * lossOfP * (fedP + newP) * monod(phosphate, halfPhosphate), transferP * wetted * phosphate)',
     }),
     change({ state: strength.nitrate, rate: 'driftN * strengthN' }),
     change({ state: strength.phosphate, rate: 'driftP * strengthP' }),
