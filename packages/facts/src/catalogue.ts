@@ -4,6 +4,7 @@ import bodies from './data/bodies.json' with { type: 'json' }
 import carbonDosing from './data/carbon-dosing.json' with { type: 'json' }
 import chemistry from './data/chemistry.json' with { type: 'json' }
 import corals from './data/corals.json' with { type: 'json' }
+import crew from './data/crew.json' with { type: 'json' }
 import cultivated from './data/cultivated.json' with { type: 'json' }
 import denitrification from './data/denitrification.json' with { type: 'json' }
 import feeding from './data/feeding.json' with { type: 'json' }
@@ -13,6 +14,7 @@ import kit from './data/kit.json' with { type: 'json' }
 import leaching from './data/leaching.json' with { type: 'json' }
 import mineralisation from './data/mineralisation.json' with { type: 'json' }
 import nitrification from './data/nitrification.json' with { type: 'json' }
+import nitrogenFixation from './data/nitrogen-fixation.json' with { type: 'json' }
 import outlook from './data/outlook.json' with { type: 'json' }
 import oxygen from './data/oxygen.json' with { type: 'json' }
 import silicate from './data/silicate.json' with { type: 'json' }
@@ -45,6 +47,8 @@ const all: readonly Fact[] = [
   ...algaeFacts,
   ...(grazing as readonly Fact[]),
   ...grazerFacts,
+  ...(crew as readonly Fact[]),
+  ...(nitrogenFixation as readonly Fact[]),
   ...(surfaceTransfer as readonly Fact[]),
   ...(kit as readonly Fact[]),
   ...(unexplained as readonly Fact[]),

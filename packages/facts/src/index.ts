@@ -12,7 +12,7 @@ export {
   grazer,
   grazers,
 } from './grazer.ts'
-export { consumptionId } from './grazer-facts.ts'
+export { consumptionId, mortalityId, needId } from './grazer-facts.ts'
 export { type Mouth, type MouthKey, mouth, mouths } from './mouth.ts'
 export { type Source, source, sources } from './source.ts'
 export {

@@ -39,6 +39,7 @@ const stops: Readonly<Record<string, readonly string[]>> = {
   'algal-growth-of-films': ['algae.film_green.growth', 'alg.resp', 'algae.settling_rate'],
   'algal-growth-of-diatoms': ['algae.film_diatom.growth', 'alg.resp', 'algae.settling_rate'],
   'algal-growth-of-crusts': ['algae.coralline.growth', 'alg.resp', 'algae.settling_rate'],
+  'nitrogen-fixation': ['n2.turf', 'n2.mat'],
   overgrowth: ['algae.overgrowth_share'],
   'algal-shedding': ['hair_green', 'film_green', 'film_diatom', 'coralline'].map(
     (kind) => `algae.${kind}.shed`,

@@ -25,6 +25,7 @@ import { mechanicalFiltration } from './mechanical-filtration.ts'
 import { mineralisation } from './mineralisation.ts'
 import { nitrifierDecay } from './nitrifier-decay.ts'
 import { nitriteOxidation } from './nitrite-oxidation.ts'
+import { nitrogenFixation } from './nitrogen-fixation.ts'
 import { overgrowth } from './overgrowth.ts'
 import { phosphateBinding } from './phosphate-binding.ts'
 import { rockNitrogenLoss } from './rock-nitrogen-loss.ts'
@@ -69,6 +70,7 @@ export const processes: readonly Process[] = [
   diatomGrowth,
   crustGrowth,
   overgrowth,
+  nitrogenFixation,
   algalShedding,
   grazing,
   coralUptake,

@@ -106,6 +106,7 @@ export const reef: System = {
     { kind: 'film_green', surface: 'glass', cover: 0.2 },
     { kind: 'film_diatom', surface: 'sand', cover: 0.1 },
     { kind: 'coralline', surface: 'rock_face', cover: 0.3 },
+    { kind: 'turf', surface: 'rock_face', cover: 0.05 },
   ],
 }
 
