@@ -72,6 +72,15 @@ export type Event = { readonly day: Day; readonly entry?: string } & (
       readonly taxon: string
       readonly count: number
       readonly mass_g?: number
+      /** False or not told: the body stayed in and rots. */
+      readonly bodyTakenOut?: boolean
+    }
+  | {
+      /** To another vessel of the system, or out of it. */
+      readonly kind: 'animals moved'
+      readonly taxon: string
+      readonly count: number
+      readonly to: string
     }
 )
 

@@ -1,15 +1,17 @@
+import { grazer } from '@holdfast/facts'
 import { coralsLeftOut } from '../processes/coral-uptake.ts'
 import { bedsLeftOut } from '../processes/cultivated-beds.ts'
 import type { System } from '../system.ts'
 
-const growthAndDeath = 'growth and death of animals'
+/** Only grazers of the catalogue have a lifespan; other animals live as long as the log does not say otherwise. */
+const deaths = 'death of animals that are no grazers'
 
 /** Names what the system has and no process covers yet, so that the ledger can say so. */
 export function notModelled(system: System): readonly string[] {
   const named = [
     ...bedsLeftOut(system),
     coralsLeftOut(system),
-    system.animals.length > 0 ? growthAndDeath : undefined,
+    system.animals.some(({ taxon }) => taxon === undefined || !grazer(taxon)) ? deaths : undefined,
   ]
   return [...new Set(named.filter((name) => name !== undefined))]
 }

@@ -35,18 +35,19 @@ const stops: Readonly<Record<string, readonly string[]>> = {
   'foam-fractionation': ['foam.k.tank'],
   'carbonate-sorption': ['sorb.k_fast', 'sorb.k_slow'],
   'ferric-media': ['fe.klump'],
-  'algal-growth': ['algae.hair_green.growth', 'alg.resp', 'algae.settling_rate'],
+  'algal-growth': ['algae.hair_green.growth', 'algae.turf.growth', 'alg.resp', 'algae.settling_rate'],
   'algal-growth-of-films': ['algae.film_green.growth', 'alg.resp', 'algae.settling_rate'],
   'algal-growth-of-diatoms': ['algae.film_diatom.growth', 'alg.resp', 'algae.settling_rate'],
   'algal-growth-of-crusts': ['algae.coralline.growth', 'alg.resp', 'algae.settling_rate'],
   'nitrogen-fixation': ['n2.turf', 'n2.mat'],
   overgrowth: ['algae.overgrowth_share'],
-  'algal-shedding': ['hair_green', 'film_green', 'film_diatom', 'coralline'].map(
+  'algal-shedding': ['hair_green', 'turf', 'film_green', 'film_diatom', 'coralline'].map(
     (kind) => `algae.${kind}.shed`,
   ),
   'coral-uptake': ['coral.nh4', 'coral.no3', 'coral.po4', 'coral.growth'],
   'bed-growth': ['alg.chaeto.mumax', 'alg.turf.mumax', 'alg.resp', 'coral.s_nh4', 'coral.s_po4'],
   'bed-decay': ['alg.dieback', 'alg.leak'],
+  'crew-turnover': ['grazer.trochus_histrio.mortality', 'crew.starvation', 'crew.first_month_loss'],
   grazing: ['grazer.trochus_histrio.consumption'],
   'unexplained-loss': ['unexplained.nitrate', 'unexplained.phosphate'],
 }
@@ -84,6 +85,10 @@ test('every parameter of the reef moves the books', () => {
   const starts = [{ N: 0.2 }, { N: 0.55 }, { P: 0.15 }, { N: 2, P: 3, dark: 20 }].map((bed) => startWith(bed))
   function startWith({ N = 1, P = 1, dark = 0 }: { N?: number; P?: number; dark?: number }): Float64Array {
     const begin = Float64Array.from(start)
+    begin[stateIndex(model, 'hunger.Trochus histrio')] = 0.8
+    begin[stateIndex(model, 'newcomers.Trochus histrio')] = 5
+    begin[stateIndex(model, 'animals.Trochus histrio/N')] /= 2
+    begin[stateIndex(model, 'animals.fish/N')] /= 2
     for (const id of ['refugium', 'turf scrubber']) {
       begin[stateIndex(model, `cultivated.${id}/N`)] *= N
       begin[stateIndex(model, `cultivated.${id}/P`)] *= P
@@ -95,6 +100,7 @@ test('every parameter of the reef moves the books', () => {
   }
   const events = [
     { day: 0.5, kind: 'animals added', taxon: 'Trochus histrio', count: 1, mass_g: 9 },
+    { day: 0.5, kind: 'animals added', taxon: 'Chromis viridis', count: 1, mass_g: 4 },
     { day: 0.5, kind: 'harvest', from: 'refugium', wet_g: 20 },
     { day: 0.5, kind: 'siphoning' },
     ...reef.rock.map((rock) => ({ day: 0.5, kind: 'rock added', rock }) as const),
@@ -117,8 +123,8 @@ test('every parameter of the reef moves the books', () => {
   }
   const known = starts.map((begin) => books(begin, usual))
   const idle = model.parameters.filter(({ fact, band }, k) => {
-    // What is exact cannot be else; films and crusts stand lower than any mouth asks.
-    if (band.low === band.high || /^algae\.(film_\w+|coralline)\.canopy_height$/.test(fact)) return false
+    // What is exact cannot be else; films, turf and crusts stand lower than any mouth asks.
+    if (band.low === band.high || /^algae\.(film_\w+|turf|coralline)\.canopy_height$/.test(fact)) return false
     const other = Float64Array.from(usual)
     // A tenth less; of what is nothing in the middle of its band, its high end.
     other[k] = other[k] === 0 ? band.high : other[k] * 0.9

@@ -1,6 +1,7 @@
 import type { Process } from '../declare/index.ts'
 import { animalsArrive } from './animals-arrive.ts'
 import { carbonSwap } from './carbon-swap.ts'
+import { crewArrives, crewLeaves } from './crew-changes.ts'
 import { deadMatterArrives } from './dead-matter-arrives.ts'
 import { dose } from './dose.ts'
 import { exchangeableArrives } from './exchangeable-arrives.ts'
@@ -20,6 +21,8 @@ export const events: readonly Process[] = [
   harvest,
   dose,
   animalsArrive,
+  crewArrives,
+  crewLeaves,
   carbonSwap,
   filterEmptied,
   siphoning,

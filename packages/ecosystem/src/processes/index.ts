@@ -11,6 +11,7 @@ import { carbonDosing } from './carbon-dosing.ts'
 import { carbonateSorption } from './carbonate-sorption.ts'
 import { continuousWaterChange } from './continuous-water-change.ts'
 import { coralUptake } from './coral-uptake.ts'
+import { crewTurnover } from './crew-turnover.ts'
 import { denitrification } from './denitrification.ts'
 import { denitrifyingReactor } from './denitrifying-reactor.ts'
 import { dissolvedOrganics } from './dissolved-organics.ts'
@@ -73,6 +74,7 @@ export const processes: readonly Process[] = [
   nitrogenFixation,
   algalShedding,
   grazing,
+  crewTurnover,
   coralUptake,
   bedGrowth,
   bedDecay,

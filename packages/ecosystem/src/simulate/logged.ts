@@ -1,14 +1,13 @@
 import { convert, molarMass, type Substance } from '@holdfast/quantities'
-import { broughtMass } from '../events/animals-arrive.ts'
 import { dosed } from '../events/dose.ts'
 import { driftSetting, removedSetting } from '../events/hand-removal.ts'
 import { changedVolume } from '../events/water-change.ts'
 import type { DosedSubstance, Event } from '../log.ts'
 import { rationSetting } from '../processes/feeding.ts'
-import { countSetting } from '../processes/grazing.ts'
 import { saltNitrateSetting, saltPhosphateSetting } from '../processes/new-water.ts'
 import { hoursSetting, lightSetting } from '../processes/stands.ts'
 import type { System } from '../system.ts'
+import { animalsChange } from './animals.ts'
 import { equipmentSettings } from './equipment-settings.ts'
 import { aChange, rockArrives, siphoned, swap, swapCarbon } from './happenings.ts'
 import { aHarvest } from './harvests.ts'
@@ -75,14 +74,9 @@ export function momentsOf(event: Event, system: System): readonly Moment[] {
     case 'dose':
       return [{ day, happens: 'dose', with: doseOf(event.substance, event.mass_g) }]
     case 'animals added':
-    case 'animals lost': {
-      const sign = event.kind === 'animals added' ? 1 : -1
-      const arrive: Moment[] =
-        event.mass_g === undefined || sign < 0
-          ? []
-          : [{ day, happens: 'animals added', with: { [broughtMass]: event.count * event.mass_g } }]
-      return [...arrive, { day, add: { [countSetting(event.taxon)]: sign * event.count } }]
-    }
+    case 'animals lost':
+    case 'animals moved':
+      return animalsChange(event, system)
     case 'harvest':
       return aHarvest(event, system)
     case 'light change':

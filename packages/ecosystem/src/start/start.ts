@@ -15,6 +15,7 @@ import { timeline } from '../simulate/timeline.ts'
 import type { Rock, System } from '../system.ts'
 import { beds } from './beds.ts'
 import { corals } from './corals.ts'
+import { crew } from './crew.ts'
 
 /** What the first readings say of the water. */
 export interface Opening {
@@ -79,6 +80,7 @@ export function startOf(
   algae(model, parameters, put)
   beds(model, parameters, put)
   corals(model, parameters, put)
+  crew(model, parameters, put)
   unexplained(put)
   if (!old) return y
   const length = Math.min(longestRunIn, age)
@@ -100,6 +102,7 @@ export function startOf(
   put('media.ferric/P', 0)
   algae(model, parameters, put)
   beds(model, parameters, put)
+  crew(model, parameters, put)
   unexplained(put)
   return y
 }

@@ -97,7 +97,7 @@ export const reef: System = {
     },
   ],
   animals: [
-    { kind: 'mixed reef fish', count: 12, mass_g: 15, role: 'fish' },
+    { kind: 'mixed reef fish', count: 12, mass_g: 15, adult_size_cm: 10, role: 'fish' },
     { kind: 'trochus snail', taxon: 'Trochus histrio', count: 25, role: 'grazer' },
   ],
   corals: { kind: 'mixed', area_m2: 1.2 },
