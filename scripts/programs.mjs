@@ -18,6 +18,7 @@ const programs = {
   'check-sheets': 'validation/check-sheets.ts',
   bench: 'bench/bench.ts',
   'make-example': 'examples/make-example.ts',
+  'make-processes-page': 'packages/ecosystem/build/make-processes-page.ts',
   screenshots: 'apps/web/screenshots/screenshots.ts',
 }
 

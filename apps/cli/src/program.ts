@@ -1,6 +1,7 @@
 import { quantityNames } from '@holdfast/quantities'
 import { Command, Option } from 'commander'
 import { convertCommand } from './commands/convert.ts'
+import { factsCommand } from './commands/facts.ts'
 import { importCommand } from './commands/import-sheet.ts'
 import { systemAdd, systemList, systemShow } from './commands/system.ts'
 import { undoImport } from './commands/undo-import.ts'
@@ -24,6 +25,7 @@ Examples:
   holdfast outlook --days 56 --water-change "60 L / 14 d"
   holdfast convert "1.1 mg/L NO3-N" --as nitrate
   holdfast water oxygen_saturation S=35 t=25
+  holdfast facts coral nitrate
 `
 
 /** The commands; each action sets the exit code through `end` when it is not 0. */
@@ -76,6 +78,13 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
     .description('Reckon a quantity of sea water from inputs such as S=35 t=25; without one, list them.')
     .option('--json', 'one JSON document for programs')
     .action((quantity, inputs, options) => end(waterCommand(quantity, inputs, options, terminal)))
+
+  holdfast
+    .command('facts [words...]')
+    .description('What the model takes for known: value, band, unit, source, and how it is known.')
+    .option('--weakest <count>', 'the estimates that leave most open', wholeNumber(1, 1000))
+    .option('--json', 'one JSON document for programs')
+    .action((words, options) => factsCommand(words, options, terminal))
 
   // The model is loaded by the commands that run it; the others start without.
   const run = (name: string, says: string): Command =>

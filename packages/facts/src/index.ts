@@ -24,3 +24,4 @@ export {
 } from './surface-kind.ts'
 export { type Taste, taste } from './taste.ts'
 export { UnknownKey, type UnknownKeyIssue } from './unknown-key.ts'
+export { weakest } from './weakest.ts'

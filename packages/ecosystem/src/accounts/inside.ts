@@ -32,7 +32,7 @@ export const heldByFilter = (index: number): Account =>
   account('inside', `filter.${index}`, `Held by mechanical filter ${index + 1}`, NPC)
 
 export const animals = {
-  fish: account('inside', 'animals.fish', 'Growth of the fish', NPC),
+  fish: account('inside', 'animals.fish', 'Fish', NPC),
   corals: account('inside', 'animals.corals', 'Coral tissue', NPC),
   brought: account('inside', 'animals.brought', 'Animals added since the log began', NPC),
 } as const

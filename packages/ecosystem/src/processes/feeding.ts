@@ -31,7 +31,10 @@ const dryShare = (fed: Fed): number => {
 const cubedLengths = ({ animals: kept }: System): number =>
   kept
     .filter(({ role, mass_g }) => role === 'fish' && mass_g !== undefined)
-    .reduce((sum, { count, adult_size_cm = 0 }) => sum + count * adult_size_cm ** 3, 0)
+    .reduce(
+      (sum, { count, adult_size_cm = 0 }) => sum + count * adult_size_cm * adult_size_cm * adult_size_cm,
+      0,
+    )
 
 const pellet: FeedKind = pelletKind()
 
