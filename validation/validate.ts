@@ -3,9 +3,16 @@ import type { Check } from './check.ts'
 import { againstCvode } from './cvode.ts'
 import { fuzzQuantities } from './fuzz-quantities.ts'
 import { againstGsw } from './gsw.ts'
+import { equippedSystems, ordinarySystems } from './ordinary.ts'
 
 /** One line a comparison with the world outside. */
-const comparisons: readonly (() => readonly Check[])[] = [againstCvode, fuzzQuantities, againstGsw]
+const comparisons: readonly (() => readonly Check[])[] = [
+  againstCvode,
+  fuzzQuantities,
+  againstGsw,
+  equippedSystems,
+  ordinarySystems,
+]
 
 const checks = comparisons.flatMap((compare) => compare())
 for (const { name, outcome, says } of checks) console.log(`${outcome.padEnd(7)} ${name}: ${says}`)
