@@ -52,7 +52,7 @@ const lit = {
   // So much water that what grows does not draw it down.
   vessels: [{ id: 'display', kind: 'display' as const, volume_L: 100_000 }],
   surfaces: [plate],
-  algae: [{ kind: 'hair_green', surface: 'plate', cover: 0.1 }],
+  algae: [{ kind: 'hair_green', surface: 'plate', cover: 0.01 }],
 }
 const coverOf = (snails: number) =>
   run({

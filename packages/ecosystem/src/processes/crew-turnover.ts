@@ -3,6 +3,7 @@ import { bed, bodiesOf, hungerOf, livingOf, newcomersOf } from '../accounts/inde
 import { carry, change, fact, gathered, process, setting, state } from '../declare/index.ts'
 import { appetite } from './appetite.ts'
 import { type Member, namedCrew } from './crew.ts'
+import { growthForm } from './stands.ts'
 
 /**
  * Hunger builds up where what is eaten and what is fed by hand fall short of need, and raises losses; who came
@@ -17,6 +18,11 @@ export const crewTurnover = process<Member>({
   reads: {
     ...appetite.reads,
     relish: gathered('relish', ({ taxon }) => taxon, 'g'),
+    /** Mouths without a film to be seen live on films that nobody describes. */
+    unseen: setting('films not described', '1', ({ system }) =>
+      system.algae.some(({ kind }) => growthForm(kind) === 'film') ? 0 : 1,
+    ),
+    needs: gathered('needs', () => 'crew', 'g d⁻¹'),
     newcomers: state(({ taxon }) => newcomersOf(taxon), '1'),
     hunger: state(({ taxon }) => hungerOf(taxon), '1'),
     fedByHand: setting('mouths fed', '1', ({ system }) =>
@@ -29,16 +35,20 @@ export const crewTurnover = process<Member>({
     mortality: fact(({ taxon }) => mortalityId(taxon), 'd⁻¹'),
     prepared: fact(({ animal }) => `crew.prepared.${animal.appetite}`, '1'),
     reserve: fact('crew.reserve', 'd'),
+    unseenFood: fact('crew.unseen_food', 'g m⁻² d⁻¹'),
     recovers: fact('crew.recovers', 'd⁻¹'),
     starvation: fact('crew.starvation', 'd⁻¹'),
     firstMonth: fact('crew.first_month_loss', '1'),
     settlesIn: fact('crew.settles_in', 'd'),
   },
+  gathers: { needs: { key: () => 'crew', sum: 'living * need', unit: 'g d⁻¹' } },
   terms: {
     ...appetite.terms,
-    eaten: { is: 'intake * part(relish, food)', unit: 'g d⁻¹' },
+    // All mouths share what nobody sees by what they need.
+    foraged: { is: 'unseen * unseenFood * reachable * part(living * need, needs)', unit: 'g d⁻¹' },
+    eaten: { is: 'intake * part(relish, food) + foraged', unit: 'g d⁻¹' },
     // Food relative to need; where nobody is left nobody needs any.
-    fed: { is: 'least(part(eaten, living * need) + prepared * fedByHand, 1)', unit: '1' },
+    fed: { is: 'part(eaten, living * need) + prepared * fedByHand', unit: '1' },
     // Newcomers settle in at 1 / settlesIn; this rate beside it loses the share that the first month takes.
     early: { is: 'firstMonth / (1 - firstMonth) / settlesIn', unit: 'd⁻¹' },
     steady: { is: 'mortality + starvation * positive(2 * hunger - 1)', unit: 'd⁻¹' },
@@ -53,7 +63,8 @@ export const crewTurnover = process<Member>({
     }),
     change({
       state: ({ taxon }) => hungerOf(taxon),
-      rate: '(1 - fed) * positive(1 - hunger) / reserve - recovers * fed * hunger',
+      // Short of need the reserve runs down; only what is eaten beyond need fills it again.
+      rate: 'positive(1 - fed) * positive(1 - hunger) / reserve - recovers * least(positive(fed - 1), 1) * hunger',
     }),
   ],
 })

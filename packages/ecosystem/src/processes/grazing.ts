@@ -22,6 +22,9 @@ const bite =
   ({ animal }: Mouth): string =>
     mouth(animal.mouth)[what]
 
+/** Upright and bubble forms tear more than they are swallowed. */
+const torn = new Set(['macro', 'bryopsis', 'bubble'])
+
 export function mouthsOf(system: System): readonly { readonly name: string; readonly of: Mouth }[] {
   return system.animals.flatMap((animals) => {
     const { taxon } = animals
@@ -58,6 +61,12 @@ export const grazing = process<Mouth>({
       '1',
       ({ taxon, stand }) => taste(taxon, stand.kind).preference,
     ),
+    /** 1 for kinds that a bite tears: part of them drifts off. */
+    tears: setting(
+      ({ stand }) => `${stand.kind} tears`,
+      '1',
+      ({ stand }) => (torn.has(stand.kind) ? 1 : 0),
+    ),
     absorbedC: setting(
       ({ taxon }) => `absorbed C ${taxon}`,
       '1',
@@ -79,24 +88,25 @@ export const grazing = process<Mouth>({
     biteLeast: fact(bite('floorShare'), '1'),
     bodyN: bodyFacts.bodyN,
     kept: fact('crew.kept', '1'),
+    tornOff: fact('grazing.torn_off', '1'),
     freesSurface: fact('grazing.frees_surface', '1'),
   },
   gathers: {
-    food: { key: ({ taxon }) => taxon, sum: 'taste * edible', unit: 'g' },
-    relish: { key: ({ taxon }) => taxon, sum: 'taste * taste * edible', unit: 'g' },
+    food: { key: ({ taxon }) => taxon, sum: 'relished * edible', unit: 'g' },
+    relish: { key: ({ taxon }) => taxon, sum: 'relished * relished * edible', unit: 'g' },
   },
   terms: {
     ...standTerms,
-    edible: {
-      is: 'positive(mass - stubble * covered) * fallingLine(canopy * thickness, biteFull, biteLimit, biteLeast)',
-      unit: 'g',
-    },
+    // Height lessens the taste, and so the rate: a mouth that cannot reach up does not eat the same more slowly.
+    relished: { is: 'taste * fallingLine(canopy * thickness, biteFull, biteLimit, biteLeast)', unit: '1' },
+    edible: { is: 'positive(mass - stubble * covered)', unit: 'g' },
     ...appetite.terms,
     // What is kept is growth towards adult size; grown animals give back all they absorb.
     grownN: { is: 'living * grown * bodyN', unit: 'µmol' },
     growing: { is: 'kept * part(positive(grownN - held), grownN)', unit: '1' },
+    swallowed: { is: '1 - tears * tornOff', unit: '1' },
     // Share of the stand eaten in a day; taste stands twice: it caps the rate and divides the appetite.
-    eaten: { is: 'part(intake * taste * part(taste * edible, food), mass)', unit: 'd⁻¹' },
+    eaten: { is: 'part(intake * relished * part(relished * edible, food), mass)', unit: 'd⁻¹' },
   },
   transfers: [
     split({
@@ -104,8 +114,8 @@ export const grazing = process<Mouth>({
       from: ({ stand }) => standAccount(stand),
       rate: 'eaten * nitrogen',
       into: [
-        { to: ({ taxon }) => bodiesOf(taxon), share: 'absorbedN * growing' },
-        { to: water.ammonia, share: 'absorbedN * (1 - growing)' },
+        { to: ({ taxon }) => bodiesOf(taxon), share: 'swallowed * absorbedN * growing' },
+        { to: water.ammonia, share: 'swallowed * absorbedN * (1 - growing)' },
         { to: water.particles, share: 'rest' },
       ],
     }),
@@ -114,8 +124,8 @@ export const grazing = process<Mouth>({
       from: ({ stand }) => standAccount(stand),
       rate: 'eaten * phosphorus',
       into: [
-        { to: ({ taxon }) => bodiesOf(taxon), share: 'absorbedN * growing' },
-        { to: water.phosphate, share: 'absorbedN * (1 - growing)' },
+        { to: ({ taxon }) => bodiesOf(taxon), share: 'swallowed * absorbedN * growing' },
+        { to: water.phosphate, share: 'swallowed * absorbedN * (1 - growing)' },
         { to: water.particles, share: 'rest' },
       ],
     }),
@@ -124,8 +134,8 @@ export const grazing = process<Mouth>({
       from: ({ stand }) => standAccount(stand),
       rate: 'eaten * carbon',
       into: [
-        { to: ({ taxon }) => bodiesOf(taxon), share: 'absorbedC * growing' },
-        { to: outside.inorganicCarbon, share: 'absorbedC * (1 - growing)' },
+        { to: ({ taxon }) => bodiesOf(taxon), share: 'swallowed * absorbedC * growing' },
+        { to: outside.inorganicCarbon, share: 'swallowed * absorbedC * (1 - growing)' },
         { to: water.particles, share: 'rest' },
       ],
     }),

@@ -1,4 +1,4 @@
-import { animals, bodiesOf, livingOf } from '../accounts/index.ts'
+import { animals, bodiesOf, hungerOf, livingOf, newcomersOf } from '../accounts/index.ts'
 import type { Model } from '../assemble/model.ts'
 import { bodyFact, crewOf } from '../processes/crew.ts'
 
@@ -11,6 +11,8 @@ export function crew(model: Model, parameters: Float64Array, put: Put): void {
     const mass = member.count * member.mass_g
     const account = bodiesOf(member.taxon).id
     put(livingOf(member.taxon).id, member.count)
+    put(newcomersOf(member.taxon).id, 0)
+    put(hungerOf(member.taxon).id, 0)
     put(`${account}/N`, mass * of(bodyFact(member, 'N')))
     put(`${account}/P`, mass * of(bodyFact(member, 'P')))
     put(`${account}/C`, mass * of(bodyFact(member, 'C')))
