@@ -99,6 +99,7 @@ export function startOf(
   setWater(model, y, opening)
   sorbed(model, parameters, opening, put)
   leaching(model, parameters, put)
+  if (cells(model, y) < firstCells) bacteria(model, parameters, put)
   put('media.ferric/P', 0)
   algae(model, parameters, put)
   beds(model, parameters, put)
@@ -176,12 +177,16 @@ function leaching(model: Model, parameters: Float64Array, put: Put): void {
 /** Cells that are there before the first dose of carbon, µmol/L of their carbon. */
 const firstCells = 1
 
+/** Cells of a state, µmol/L of their carbon: a system never loses its last ones, whatever a run-in says. */
+const cells = (model: Model, y: Float64Array): number =>
+  (y[stateIndex(model, `${water.bacteria.id}/C`)] ?? 0) / model.volume_L
+
 function bacteria(model: Model, parameters: Float64Array, put: Put): void {
   if (!carbonDosingOf(model.system)) return
-  const cells = firstCells * model.volume_L
-  put(`${water.bacteria.id}/C`, cells)
-  put(`${water.bacteria.id}/N`, cells * parameter(model, parameters, 'cd.quota_N_fed'))
-  put(`${water.bacteria.id}/P`, cells * parameter(model, parameters, 'cd.quota_P_fed'))
+  const carbon = firstCells * model.volume_L
+  put(`${water.bacteria.id}/C`, carbon)
+  put(`${water.bacteria.id}/N`, carbon * parameter(model, parameters, 'cd.quota_N_fed'))
+  put(`${water.bacteria.id}/P`, carbon * parameter(model, parameters, 'cd.quota_P_fed'))
 }
 
 /** Old rock and sand are in balance with the water of the first reading. */
