@@ -41,7 +41,7 @@ test('the log tells a year: its tests, its changes and all that was done', () =>
   expect(countOf('water-change')).toBe(26)
   expect(countOf('media')).toBe(3)
   expect(countOf('hand-removal')).toBe(2)
-  expect(countOf('animals')).toBe(5)
+  expect(countOf('animals')).toBe(7)
   expect(countOf('survey')).toBe(22)
   expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length)
 })
