@@ -51,7 +51,7 @@ test('all of the log but its words reaches the model', () => {
   expect(notUsed).toEqual([])
   expect(observations).toHaveLength(52 + 47 + 22)
   // Media taken out are one event; media replaced are two, the old out and the new in.
-  expect(events).toHaveLength(26 + 1 + 2 * 2 + 2 + 5 + countOf('feeding'))
+  expect(events).toHaveLength(26 + 1 + 2 * 2 + 2 + countOf('animals') + countOf('feeding'))
 })
 
 test('the spreadsheet asks nothing, and holds what a careful reader doubts', () => {
