@@ -41,7 +41,7 @@ test('the log tells a year: its tests, its changes and all that was done', () =>
   expect(countOf('water-change')).toBe(26)
   expect(countOf('media')).toBe(3)
   expect(countOf('hand-removal')).toBe(2)
-  expect(countOf('animals')).toBe(5)
+  expect(countOf('animals')).toBe(7)
   expect(countOf('survey')).toBe(22)
   expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length)
 })
@@ -51,7 +51,7 @@ test('all of the log but its words reaches the model', () => {
   expect(notUsed).toEqual([])
   expect(observations).toHaveLength(52 + 47 + 22)
   // Media taken out are one event; media replaced are two, the old out and the new in.
-  expect(events).toHaveLength(26 + 1 + 2 * 2 + 2 + 5 + countOf('feeding'))
+  expect(events).toHaveLength(26 + 1 + 2 * 2 + 2 + countOf('animals') + countOf('feeding'))
 })
 
 test('the spreadsheet has nothing that waits for an answer, and holds what a careful reader doubts', () => {

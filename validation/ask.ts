@@ -42,10 +42,10 @@ export function ask(file: CaseFile, { check, expected }: Statement, model: Model
 }
 
 function answerTo(question: Question): Answered {
-  const { check, file } = question
+  const { check } = question
   const certain = certainAnswer(question)
   if (certain !== undefined) return certain
-  const part = missingPart(check, file)
+  const part = missingPart(check)
   if (part !== undefined) return { skipped: part }
   const known = answers[check.quantity]
   if (known === undefined) throw new CannotAnswer(`no quantity is called "${check.quantity}"`)

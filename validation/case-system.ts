@@ -1,9 +1,19 @@
 /** A case as the packages take it: system, observations and events, dates turned into days. */
-import type { AlgaePresent, Equipment, Event, Observation, System } from '@holdfast/ecosystem'
+import type {
+  AlgaePresent,
+  Equipment,
+  Event,
+  Medium,
+  NewWater,
+  Observation,
+  Rock,
+  RockKind,
+  System,
+} from '@holdfast/ecosystem'
 import { compoundNamed } from '@holdfast/seawater'
 import { readingsOf, usualValue } from './answers/readings.ts'
-import { anHourLater, noon } from './calendar.ts'
-import type { CaseEquipment, CaseEvent, CaseFile } from './case-file.ts'
+import { anHourLater, daysBetween, noon } from './calendar.ts'
+import type { CaseEquipment, CaseEvent, CaseFile, CaseWater } from './case-file.ts'
 import { eventsOf, ions, routineAt, waterChanges } from './husbandry.ts'
 import { isAfterItsEvent } from './same-day.ts'
 
@@ -17,10 +27,10 @@ export function caseSystem(file: CaseFile): System {
     vessels: system.vessels,
     flow: system.flow,
     surfaces: system.surfaces.map((surface) => ({ ...surface, age_days: surface.age_days ?? 0 })),
-    rock: system.rock.map((rock) => ({ ...rock, age_days: rock.age_days ?? 0 })),
+    rock: rockAtStart(file),
     ...(system.sand ? { sand: system.sand } : {}),
-    source_water: ions(system.source_water),
-    salt_mix: ions(system.salt_mix),
+    source_water: newWater(system.source_water),
+    salt_mix: newWater(system.salt_mix),
     salinity_psu: system.salinity_psu,
     temperature_C: system.temperature_C,
     ...(system.pH === undefined ? {} : { pH: system.pH }),
@@ -31,6 +41,36 @@ export function caseSystem(file: CaseFile): System {
     ...(system.corals ? { corals: system.corals } : {}),
     algae: firstSurveys(file),
   }
+}
+
+function newWater(water: CaseWater): NewWater {
+  const silicate = water.silicate_SiO2_mg_L
+  return { ...ions(water), ...(typeof silicate === 'number' ? { SiO2_mg_L: silicate } : {}) }
+}
+
+/**
+ * The rock of the description without what the log adds: a case describes the system as it stands at the
+ * end. Kinds that only come later are there with no mass, so that the model knows them.
+ */
+function rockAtStart(file: CaseFile): readonly Rock[] {
+  const added = eventsOf(file, 'rock added')
+  const left = new Map(added.map((event) => [event, Number(event.mass_kg)]))
+  const described = file.system.rock.map((rock) => {
+    let { mass_kg } = rock
+    for (const event of added) {
+      const open = left.get(event) ?? 0
+      if (event.rock_kind !== rock.kind || rock.age_days > daysBetween(event.date, file.asof)) continue
+      const taken = Math.min(open, mass_kg)
+      mass_kg -= taken
+      left.set(event, open - taken)
+    }
+    return { ...rock, mass_kg, age_days: rock.age_days ?? 0 }
+  })
+  const known = new Set(described.map(({ kind }) => kind))
+  const later = [...new Set(added.map((event) => event.rock_kind as RockKind))].filter(
+    (kind) => !known.has(kind),
+  )
+  return [...described, ...later.map((kind) => ({ kind, mass_kg: 0, age_days: 0 }))]
 }
 
 function equipmentOf(file: CaseFile, item: CaseEquipment): readonly Equipment[] {
@@ -50,6 +90,28 @@ function equipmentOf(file: CaseFile, item: CaseEquipment): readonly Equipment[] 
       item[key] === undefined ? [] : [[key, anHourLater(noon(String(item[key])))] as const],
     )
     return [{ ...item, kind, ...Object.fromEntries(dates) } as unknown as Equipment]
+  }
+  if (kind === 'refugium') {
+    const dates = (['light_off_since', 'last_harvest'] as const).flatMap((key) =>
+      item[key] === undefined ? [] : [[key, noon(String(item[key]))] as const],
+    )
+    return [{ ...item, kind, ...Object.fromEntries(dates) } as Equipment]
+  }
+  if (kind === 'activated carbon' || kind === 'organic carbon dosing') {
+    const days = (['placed', 'since'] as const).flatMap((key) =>
+      item[key] === undefined ? [] : [[key, anHourLater(noon(String(item[key])))] as const],
+    )
+    const schedule = (item.schedule as readonly { readonly from_: string }[] | undefined)?.map((step) => ({
+      ...step,
+      from_: anHourLater(noon(step.from_)),
+    }))
+    return [
+      {
+        ...item,
+        ...Object.fromEntries(days),
+        ...(schedule === undefined ? {} : { schedule }),
+      } as unknown as Equipment,
+    ]
   }
   return [item as unknown as Equipment]
 }
@@ -123,10 +185,25 @@ function eventOf(event: CaseEvent): Event | undefined {
   const day = anHourLater(noon(event.date))
   const { kind, date: _date, ...rest } = event
   switch (kind) {
+    case 'rock added': {
+      const rock = { kind: event.rock_kind as RockKind, mass_kg: Number(event.mass_kg), age_days: 0 }
+      return { day, kind, rock }
+    }
+    case 'dose change':
+      return {
+        day,
+        kind: 'equipment change',
+        equipment: 'organic carbon dosing',
+        changes: /ethanol/.test(String(event.unit))
+          ? { mL_ethanol_per_day: Number(event.to) }
+          : { mL_per_day: Number(event.to) },
+      }
     case 'media placed':
-      return { day, kind, mass_g: Number(event.mass_g) }
+      return { day, kind, mass_g: Number(event.mass_g), medium: mediumOf(event) }
     case 'media removed':
-      return { day, kind }
+      return { day, kind, medium: mediumOf(event) }
+    case 'harvest':
+      return { day, kind, from: 'refugium', wet_g: Number(event.wet_g) }
     case 'feed change':
       return { day, kind, g_per_day: Number(event.g_per_day) }
     case 'equipment change': {
@@ -146,3 +223,6 @@ function eventOf(event: CaseEvent): Event | undefined {
       return undefined
   }
 }
+
+/** Media are ferric unless they are called carbon. */
+const mediumOf = ({ media }: CaseEvent): Medium => (/carbon/.test(String(media)) ? 'carbon' : 'ferric')

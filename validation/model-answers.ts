@@ -22,7 +22,7 @@ export type Course = 'nitrate' | 'phosphate'
 
 /** Levers of a response: a factor on today's husbandry. */
 export interface Lever {
-  readonly lever: 'feed' | 'foam_rate'
+  readonly lever: 'feed' | 'foam_rate' | 'carbon_dose'
   readonly factor: number
 }
 
@@ -54,6 +54,8 @@ export interface ModelAnswers {
     surface: string,
     algae: string,
   ): { readonly gross: number; readonly net: number } | NoModel
+  /** Scarcest of what bacteria on dosed carbon grow on today. */
+  limitingBacteria(file: CaseFile): 'N' | 'P' | 'C' | NoModel
   /** Scarcest of what the kind grows on today. */
   limiting(file: CaseFile, algae: string): 'N' | 'P' | 'C' | 'light' | NoModel
 }
@@ -71,6 +73,7 @@ export const withoutModel: ModelAnswers = {
   takenByMedia: () => noModel,
   reboundOfChange: () => noModel,
   growth: () => noModel,
+  limitingBacteria: () => noModel,
   limiting: () => noModel,
 }
 

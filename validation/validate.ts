@@ -9,6 +9,7 @@ import { againstCvode } from './cvode.ts'
 import { fuzzQuantities } from './fuzz-quantities.ts'
 import { fuzzSheets } from './fuzz-sheets.ts'
 import { againstGsw } from './gsw.ts'
+import { equippedSystems, ordinarySystems } from './ordinary.ts'
 import { checkRecord } from './record/index.ts'
 
 const full = process.argv.includes('--full')
@@ -19,6 +20,8 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   fuzzQuantities,
   () => fuzzSheets({ full }),
   againstGsw,
+  equippedSystems,
+  ordinarySystems,
   () => checkRecord({ full }),
   () => checkCopies({ full }),
 ]

@@ -53,7 +53,9 @@ export const modelAnswers: Family = {
     unit: 'words',
     keys: ['process', 'algae'],
     answer: ({ file, check, model }) =>
-      of(model.limiting(file, algaeKey(needed(textIn(check, 'algae'), 'algae'))), (word) => word),
+      textIn(check, 'process') === 'organic_carbon_dosing'
+        ? of(model.limitingBacteria(file), (word) => word)
+        : of(model.limiting(file, algaeKey(needed(textIn(check, 'algae'), 'algae'))), (word) => word),
   },
   growth_positive: {
     unit: 'yes or no',
@@ -103,7 +105,7 @@ function withAndWithout(question: Question) {
 
 function leverAsked({ check }: Question): Lever {
   const lever = textIn(check, 'lever')
-  if (lever !== 'feed' && lever !== 'foam_rate')
+  if (lever !== 'feed' && lever !== 'foam_rate' && lever !== 'carbon_dose')
     throw new CannotAnswer(`lever: "${lever}" is not one we move`)
   return { lever, factor: needed(numberIn(check, 'change_factor'), 'change_factor') }
 }

@@ -59,7 +59,7 @@ export const stoichiometryAnswers: Family = {
       if (file.system.feeds.length > 0 || waterChanges(file, file.start, file.asof).length > 0)
         return { skipped: 'commissioning' }
       if (file.system.rock.some(({ kind }) => kind === 'dried ex-ocean' || kind === 'uncured live'))
-        return { skipped: 'leaching' }
+        return { skipped: 'commissioning' }
       const nitrogen_mg = eventsOf(file, 'dose').reduce(
         (sum, event) => sum + 1000 * Number(event.mass_g) * nitrogenShare(String(event.substance)),
         0,

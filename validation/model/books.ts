@@ -48,11 +48,19 @@ const processNames: Readonly<Record<string, string>> = {
   'ferric-media': 'ferric_media',
   'hand removal': 'hand_removed_algae',
   'algal-growth': 'surface_algae',
+  'algal-growth-of-films': 'surface_algae',
+  'algal-growth-of-diatoms': 'surface_algae',
+  'algal-growth-of-crusts': 'surface_algae',
+  'bed-growth': 'refugium_algae',
+  'coral-uptake': 'corals',
+  denitrification: 'air',
+  'denitrifying-reactor': 'air',
+  'bacterial-growth': 'organic_carbon_dosing',
 }
 
-/** What is dissolved; particles adrift are detritus. */
+/** What is dissolved; particles and cells adrift are not. */
 function isDissolved(account: string): boolean {
-  return account.startsWith('water.') && account !== 'water.particles'
+  return account.startsWith('water.') && account !== 'water.particles' && account !== 'water.bacteria'
 }
 
 function givesToWater({ from, to, amount_umol }: LedgerRow): boolean {
@@ -65,11 +73,19 @@ const sourceNames: readonly (readonly [string, string])[] = [
   ['outside.salt', 'salt'],
   ['outside.dose', 'dose'],
   ['rock.sorbed', 'rock_desorption'],
+  ['rock.buried', 'rock_leaching'],
+  ['rock.exchangeable', 'rock_leaching'],
   ['rock.', 'nitrifiers'],
+  ['outside.air', 'air'],
+  ['filter.', 'mechanical_filter'],
+  ['water.bacteria', 'bacteria'],
   ['bed.', 'detritus'],
   ['water.particles', 'detritus'],
+  ['animals.corals', 'corals'],
   ['animals.', 'animals'],
   ['surface.', 'surface_algae'],
+  ['cultivated.refugium', 'refugium_algae'],
+  ['cultivated.', 'scrubber_algae'],
   ['media.', 'ferric_media'],
 ]
 
@@ -91,9 +107,16 @@ const accounts: Readonly<Record<string, (account: string) => boolean>> = {
   detritus: (account) => account.startsWith('bed.') || account === 'water.particles',
   animals: (account) => account.startsWith('animals.'),
   fish: (account) => account === 'animals.fish',
+  corals: (account) => account === 'animals.corals',
   algae: (account) => account.startsWith('surface.'),
   surface_algae: (account) => account.startsWith('surface.'),
-  media: (account) => account === 'media.ferric',
+  refugium_algae: (account) => account.startsWith('cultivated.refugium'),
+  scrubber_algae: (account) => account.startsWith('cultivated.turf scrubber'),
+  bacteria: (account) => account === 'water.bacteria',
+  mechanical_filter: (account) => account.startsWith('filter.'),
+  rock_leaching: (account) => account === 'rock.buried' || account === 'rock.exchangeable',
+  activated_carbon: (account) => account === 'media.carbon',
+  media: (account) => account.startsWith('media.'),
   ferric_media: (account) => account === 'media.ferric',
 }
 

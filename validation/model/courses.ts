@@ -101,7 +101,8 @@ function run(
 }
 
 function changeOf({ lever, factor }: Lever) {
-  return lever === 'feed' ? { feedFactor: factor } : { foamFactor: factor }
+  if (lever === 'feed') return { feedFactor: factor }
+  return lever === 'foam_rate' ? { foamFactor: factor } : { carbonFactor: factor }
 }
 
 export function median(values: readonly number[], weights: readonly number[]): number {

@@ -32,7 +32,7 @@ export function growth(file: CaseFile, surface: string, algae: string) {
     const held = stands.reduce((sum, index) => sum + (states[index] ?? 0), 0)
     const grown = model.fluxes.reduce(
       (sum, { process, to: into }, k) =>
-        process.id === 'algal-growth' && stands.includes(into) ? sum + (rates[k] ?? 0) : sum,
+        process.id.startsWith('algal-growth') && stands.includes(into) ? sum + (rates[k] ?? 0) : sum,
       0,
     )
     const { end } = simulate({

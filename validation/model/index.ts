@@ -4,6 +4,7 @@ import type { ModelAnswers } from '../model-answers.ts'
 import { budget } from './books.ts'
 import { equilibrium, level, medians } from './courses.ts'
 import { growth } from './growth.ts'
+import { limitingBacteria } from './limits.ts'
 import { exhaustedAfter, reboundOfChange } from './media.ts'
 
 export const holdfastModel: ModelAnswers = {
@@ -18,5 +19,6 @@ export const holdfastModel: ModelAnswers = {
     ((budget(file, 'P', from, to).exports.get('ferric_media') ?? 0) * molarMass('PO4')) / molarMass('P'),
   reboundOfChange,
   growth,
+  limitingBacteria,
   limiting: () => ({ skipped: 'model' }),
 }

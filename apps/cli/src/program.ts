@@ -3,6 +3,7 @@ import { Command, Option } from 'commander'
 import { backupCommand } from './commands/backup.ts'
 import { convertCommand } from './commands/convert.ts'
 import { exportCommand } from './commands/export.ts'
+import { factsCommand } from './commands/facts.ts'
 import { importCommand } from './commands/import-sheet.ts'
 import { logCommands } from './commands/log/index.ts'
 import { restoreCommand } from './commands/restore.ts'
@@ -31,6 +32,7 @@ Examples:
   holdfast water oxygen_saturation S=35 t=25
   holdfast export log.xlsx
   holdfast backup
+  holdfast facts coral nitrate
 `
 
 /** The commands; each action sets the exit code through `end` when it is not 0. */
@@ -114,6 +116,13 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
     .description('Reckon a quantity of sea water from inputs such as S=35 t=25; without one, list them.')
     .option('--json', 'one JSON document for programs')
     .action((quantity, inputs, options) => end(waterCommand(quantity, inputs, options, terminal)))
+
+  holdfast
+    .command('facts [words...]')
+    .description('What the model takes for known: value, band, unit, source, and how it is known.')
+    .option('--weakest <count>', 'the estimates that leave most open', wholeNumber(1, 1000))
+    .option('--json', 'one JSON document for programs')
+    .action((words, options) => factsCommand(words, options, terminal))
 
   // The model is loaded by the commands that run it; the others start without.
   const run = (name: string, says: string): Command =>

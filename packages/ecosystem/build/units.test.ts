@@ -42,7 +42,7 @@ test('a concentration added to a rate is named with both units', () => {
     ),
   })
   const issues = said(doctored)
-  expect(issues).toHaveLength(2)
+  expect(issues).toHaveLength(3)
   expect(issues[0]).toContain('top-off: transfer 1 (move)')
   expect(issues[0]).toContain('expected µmol d⁻¹, found 1000 × µmol m⁻³ (unlike-units)')
 })
@@ -75,6 +75,7 @@ test('a rate that is an amount, a carry without its day and a share with a unit 
   expect(issues.map((issue) => issue.replace(/ ".*?"/, ''))).toEqual([
     'top-off: transfer 1 (move): expected µmol d⁻¹, found 1000 × µmol m⁻³ (wrong-unit).',
     'top-off: transfer 2 (move): expected µmol d⁻¹, found 1000 × µmol m⁻³ (wrong-unit).',
+    'top-off: transfer 3 (move): expected µmol d⁻¹, found 1000 × µmol m⁻³ (wrong-unit).',
     'algal-shedding: transfer 1 (carry): expected d⁻¹, found 1 (wrong-unit).',
     'ammonia-oxidation: transfer 1 (split), share: expected 1, found 1000 × µmol m⁻³ (wrong-unit).',
   ])

@@ -1,6 +1,6 @@
 import type { Day } from './log.ts'
 
-export type Atom = 'N' | 'P' | 'C'
+export type Atom = 'N' | 'P' | 'C' | 'Si'
 
 /** One flow of the ledger over a span: what a process moved from one account to another. */
 export interface LedgerRow {

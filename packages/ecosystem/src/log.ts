@@ -31,8 +31,13 @@ export type Event = { readonly day: Day; readonly entry?: string } & (
       readonly volume_L: number
       readonly water?: { readonly NO3_mg_L: number; readonly PO4_mg_L: number }
     }
-  | { readonly kind: 'media placed'; readonly mass_g: number }
-  | { readonly kind: 'media removed' }
+  | { readonly kind: 'media placed'; readonly mass_g: number; readonly medium?: Medium }
+  | { readonly kind: 'media removed'; readonly medium?: Medium }
+  | {
+      /** Of floor and sand, or of a part of them, 0 to 1. */
+      readonly kind: 'siphoning'
+      readonly part?: number
+    }
   /** From now on each day; of one feed, or without `feed` of all together in the shares they had. */
   | { readonly kind: 'feed change'; readonly g_per_day: number; readonly feed?: string }
   | {
@@ -80,8 +85,8 @@ export type Event = { readonly day: Day; readonly entry?: string } & (
   | { readonly kind: 'rock added'; readonly rock: Rock }
 )
 
-/** Kinds of event that nothing in the model takes yet; the log keeps them, and its remarks say so. */
-export type NotTakenYet = Extract<Event['kind'], 'animals moved' | 'harvest' | 'rock added'>
+/** Ferric media where none is named. */
+export type Medium = 'ferric' | 'carbon'
 
 export type DosedSubstance =
   | 'ammonium chloride'

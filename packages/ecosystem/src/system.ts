@@ -78,6 +78,8 @@ export interface Rock {
   readonly kind: RockKind
   readonly mass_kg: number
   readonly age_days: number
+  /** Days it lay in sea water before it came into the system; without it, as long as it has been there. */
+  readonly cured_days?: number
 }
 
 export interface Sand {
@@ -90,6 +92,8 @@ export interface NewWater {
   readonly kind?: string
   readonly NO3_mg_L: number
   readonly PO4_mg_L: number
+  /** Silicate as SiO2. */
+  readonly SiO2_mg_L?: number
 }
 
 /** A feed as fed (frozen: wet as thawed); mass fractions as fed. */
@@ -102,7 +106,20 @@ export interface Feed {
   readonly dry_fraction?: number
 }
 
-export type Equipment = WaterChangeRoutine | Skimmer | FerricMediaReactor | OtherEquipment
+export type Equipment =
+  | WaterChangeRoutine
+  | ContinuousWaterChange
+  | Skimmer
+  | MechanicalFilter
+  | FerricMediaReactor
+  | PhosphateBinder
+  | ActivatedCarbon
+  | OrganicCarbonDosing
+  | DenitrifyingReactor
+  | UltravioletLamp
+  | Refugium
+  | TurfScrubber
+  | OtherEquipment
 
 /** The routine of water changes; changes that happened are events. */
 export interface WaterChangeRoutine {
@@ -111,6 +128,12 @@ export interface WaterChangeRoutine {
   readonly every_days: number
   /** Day of the first one; without it one interval after the log begins. */
   readonly first?: Day
+}
+
+/** Water that a pump changes all day. */
+export interface ContinuousWaterChange {
+  readonly kind: 'continuous water change'
+  readonly L_per_day: number
 }
 
 /** A foam fractionator. */
@@ -135,19 +158,85 @@ export interface FerricMediaReactor {
   readonly capacity_mg_P_per_g?: readonly [number, number, number]
 }
 
-/** Equipment that no process covers yet; the ledger names it. Its own keys are kept as given. */
+/** A pad or a bag that holds particles until it is changed; never changed, it takes nothing out. */
+export interface MechanicalFilter {
+  readonly kind: 'filter floss' | 'filter sock'
+  readonly changed_every_days?: number
+  readonly mesh_um?: number
+}
+
+/** A solution of lanthanum that is dripped in; the solid it makes leaves only through a fine filter. */
+export interface PhosphateBinder {
+  readonly kind: 'phosphate binder'
+  readonly La_mg_per_day: number
+}
+
+export interface ActivatedCarbon {
+  readonly kind: 'activated carbon'
+  readonly mass_g?: number
+  readonly placed?: Day
+  readonly replaced_every_days?: number
+}
+
+export type CarbonSubstance = 'ethanol' | 'vinegar' | 'acetate'
+
+/** Organic carbon that feeds bacteria: a daily volume since a day, or volumes of ethanol from days on. */
+export interface OrganicCarbonDosing {
+  readonly kind: 'organic carbon dosing'
+  readonly substance?: CarbonSubstance
+  readonly mL_per_day?: number
+  readonly since?: Day
+  readonly schedule?: readonly { readonly from_: Day; readonly mL_ethanol_per_day: number }[]
+}
+
+/** A closed bed without oxygen that turns nitrate into nitrogen gas, fed with organic carbon or with sulphur. */
+export interface DenitrifyingReactor {
+  readonly kind: 'denitrifying reactor'
+  readonly fed: 'organic' | 'sulphur'
+  readonly media_L: number
+  readonly flow_L_per_hour?: number
+}
+
+export interface UltravioletLamp {
+  readonly kind: 'ultraviolet lamp'
+  readonly flow_L_per_hour?: number
+}
+
+/** Algae grown under a lamp of their own and harvested. Without its mass, lit area and light it is not modelled. */
+export interface Refugium {
+  readonly kind: 'refugium'
+  /** Vessel it stands in. */
+  readonly vessel?: string
+  /** Genus or trade word; one we have no figures for is taken for Chaetomorpha, and the ledger says so. */
+  readonly algae?: string
+  /** Drained mass on the first day. */
+  readonly wet_mass_g?: number
+  /** Dry mass of wet, 0 to 1. */
+  readonly dry_fraction?: number
+  /** Mass fractions of dry mass on the first day. */
+  readonly N_of_dry?: number
+  readonly P_of_dry?: number
+  readonly lit_area_m2?: number
+  readonly light_umol_m2_s?: number
+  readonly light_h_per_day?: number
+  readonly light_off_since?: Day
+  readonly harvest_g_wet?: number
+  readonly harvest_every_days?: number
+  readonly last_harvest?: Day
+}
+
+/** A lit screen with water running over it, scraped at intervals. */
+export interface TurfScrubber {
+  readonly kind: 'turf scrubber'
+  readonly screen_m2?: number
+  readonly light_umol_m2_s?: number
+  readonly light_h_per_day?: number
+  readonly harvest_every_days?: number
+}
+
+/** Equipment without a process of its own. Its keys are kept as given. */
 export interface OtherEquipment {
-  readonly kind:
-    | 'filter floss'
-    | 'filter sock'
-    | 'activated carbon'
-    | 'organic carbon dosing'
-    | 'refugium'
-    | 'turf scrubber'
-    | 'automatic top-off'
-    | 'circulation pump'
-    | 'ultraviolet lamp'
-    | 'heater'
+  readonly kind: 'automatic top-off' | 'circulation pump' | 'heater'
   readonly [key: string]: unknown
 }
 

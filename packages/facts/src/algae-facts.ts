@@ -63,6 +63,22 @@ function factsOf(kind: AlgaeKind): readonly Fact[] {
     estimate('tissue_C', 'organic C of tissue', 'g C g⁻¹', kind.tissueC, seventh),
     estimate('canopy_height', 'height of an ungrazed stand', 'mm', kind.canopyHeight, half),
     make(
+      'settles_on_bare',
+      'chance to settle on bare rock',
+      '1',
+      chance(kind.settlesOnBare),
+      'estimate',
+      settling,
+    ),
+    make(
+      'settles_on_crust',
+      'chance to settle on crust',
+      '1',
+      chance(kind.settlesOnCrust),
+      'estimate',
+      settling,
+    ),
+    make(
       'temperature_best',
       'best temperature',
       '°C',
@@ -104,6 +120,14 @@ function around(middle: number, spread: Spread): Range {
     high: round(middle * (1 + spread.share)),
   }
 }
+
+/** Relative to a diatom on bare rock, which is 1 by definition; nothing stays nothing. */
+const chance = (typical: number): Range =>
+  typical === 0 || typical === 1
+    ? { low: typical, typical, high: typical }
+    : { low: round(typical / 2), typical, high: round(Math.min(0.99, typical * 1.5)) }
+const settling =
+  'Guess of the table, relative to a diatom on bare rock; half to one and a half of it set here.'
 
 const degrees = (best: number): Range => ({ low: best - 1.5, typical: best, high: best + 1.5 })
 

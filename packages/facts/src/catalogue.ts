@@ -1,13 +1,23 @@
 import { algaeFacts } from './algae-facts.ts'
 import algaeCommon from './data/algae-common.json' with { type: 'json' }
 import bodies from './data/bodies.json' with { type: 'json' }
+import carbonDosing from './data/carbon-dosing.json' with { type: 'json' }
 import chemistry from './data/chemistry.json' with { type: 'json' }
+import corals from './data/corals.json' with { type: 'json' }
+import crew from './data/crew.json' with { type: 'json' }
+import cultivated from './data/cultivated.json' with { type: 'json' }
+import denitrification from './data/denitrification.json' with { type: 'json' }
 import feeding from './data/feeding.json' with { type: 'json' }
+import filters from './data/filters.json' with { type: 'json' }
 import grazing from './data/grazing.json' with { type: 'json' }
 import kit from './data/kit.json' with { type: 'json' }
+import leaching from './data/leaching.json' with { type: 'json' }
 import mineralisation from './data/mineralisation.json' with { type: 'json' }
 import nitrification from './data/nitrification.json' with { type: 'json' }
+import nitrogenFixation from './data/nitrogen-fixation.json' with { type: 'json' }
 import outlook from './data/outlook.json' with { type: 'json' }
+import oxygen from './data/oxygen.json' with { type: 'json' }
+import silicate from './data/silicate.json' with { type: 'json' }
 import stands from './data/stands.json' with { type: 'json' }
 import surfaceTransfer from './data/surface-transfer.json' with { type: 'json' }
 import unexplained from './data/unexplained.json' with { type: 'json' }
@@ -22,13 +32,23 @@ const all: readonly Fact[] = [
   ...(bodies as readonly Fact[]),
   ...(mineralisation as readonly Fact[]),
   ...(nitrification as readonly Fact[]),
+  ...(denitrification as readonly Fact[]),
   ...(chemistry as readonly Fact[]),
+  ...(leaching as readonly Fact[]),
+  ...(filters as readonly Fact[]),
+  ...(carbonDosing as readonly Fact[]),
+  ...(silicate as readonly Fact[]),
+  ...(oxygen as readonly Fact[]),
   ...(water as readonly Fact[]),
   ...(algaeCommon as readonly Fact[]),
+  ...(cultivated as readonly Fact[]),
+  ...(corals as readonly Fact[]),
   ...(stands as readonly Fact[]),
   ...algaeFacts,
   ...(grazing as readonly Fact[]),
   ...grazerFacts,
+  ...(crew as readonly Fact[]),
+  ...(nitrogenFixation as readonly Fact[]),
   ...(surfaceTransfer as readonly Fact[]),
   ...(kit as readonly Fact[]),
   ...(unexplained as readonly Fact[]),

@@ -47,6 +47,10 @@ export interface Grazer {
   /** Share of eaten organic matter absorbed, 0 to 1; the rest is faeces. */
   readonly assimilationOrganic: number
   readonly assimilationNitrogen: number
+  /** Least food of algae quality that keeps it from losing mass, g dry per g body and day. */
+  readonly feedNeed: number
+  /** Share lost in a year of a well-run tank after the first month, but for hunger and named predators; 1 where the stock turns over. */
+  readonly annualMortality: number
   readonly mouth: MouthKey
   /** Ending of the fact grazing.appetite_left.<appetite>. */
   readonly appetite: 'algae_only' | 'fish' | 'blenny' | 'crustacean'

@@ -1,6 +1,7 @@
 export { type AlgaeKind, algaeKind, algaeKinds } from './algae-kind.ts'
 export { fact, facts } from './catalogue.ts'
 export { type CoralBand, coralBand, coralBands } from './coral-band.ts'
+export { type CultivatedAlga, cultivatedAlga } from './cultivated-alga.ts'
 export type { Fact, Provenance, Range } from './fact.ts'
 export { type FeedKind, feedKind, feedKinds } from './feed-kind.ts'
 export {
@@ -11,7 +12,7 @@ export {
   grazer,
   grazers,
 } from './grazer.ts'
-export { consumptionId } from './grazer-facts.ts'
+export { consumptionId, mortalityId, needId } from './grazer-facts.ts'
 export { type Mouth, type MouthKey, mouth, mouths } from './mouth.ts'
 export { type Source, source, sources } from './source.ts'
 export {
@@ -23,3 +24,4 @@ export {
 } from './surface-kind.ts'
 export { type Taste, taste } from './taste.ts'
 export { UnknownKey, type UnknownKeyIssue } from './unknown-key.ts'
+export { weakest } from './weakest.ts'

@@ -20,7 +20,8 @@ const asked = (
   observations,
   events,
 })
-const at = (system: System, surface: string) => system.algae.find((algae) => algae.surface === surface)?.cover
+const at = (system: System, surface: string) =>
+  system.algae.find((algae) => algae.kind === 'hair_green' && algae.surface === surface)?.cover
 
 test('the survey nearest to the first day tells the cover, and the description where there is none', () => {
   const found = surveyed(asked([cover(10, 'glass', 0.2), cover(50, 'glass', 0.6)]), 40)

@@ -1,4 +1,4 @@
-import type { AlgaePresent, Animals, Day, Event, Observation, System } from '@holdfast/ecosystem'
+import type { AlgaePresent, Animals, Day, Event, Observation, Rock, System } from '@holdfast/ecosystem'
 
 /** Animals that came later, none of them on the first day: what the run has is fixed before it begins. */
 function newcomers(system: System, events: readonly Event[]): readonly Animals[] {
@@ -9,8 +9,17 @@ function newcomers(system: System, events: readonly Event[]): readonly Animals[]
     .map((taxon) => ({ kind: taxon, taxon, count: 0, role: 'grazer' }))
 }
 
+/** Kinds of rock that came later, with no mass on the first day: what they bring is known before the run begins. */
+function laterRock({ rock }: System, events: readonly Event[]): readonly Rock[] {
+  const known = new Set(rock.map(({ kind }) => kind))
+  const added = events.flatMap((event) => (event.kind === 'rock added' ? [event.rock.kind] : []))
+  return [...new Set(added)]
+    .filter((kind) => !known.has(kind))
+    .map((kind) => ({ kind, mass_kg: 0, age_days: 0 }))
+}
+
 /**
- * The system with the animals of its whole log, and with the algae that were there about a day: of each kind at each surface the survey
+ * The system with the animals and the kinds of rock of its whole log, and with the algae that were there about a day: of each kind at each surface the survey
  * nearest to it, else what the description says. A kind that nobody saw is not there.
  */
 export function surveyed(
@@ -33,5 +42,11 @@ export function surveyed(
   }
   const told = system.algae.filter(({ kind, surface }) => !nearest.has(`${kind} at ${surface}`))
   const animals = [...system.animals, ...newcomers(system, events)]
-  return { ...system, animals, algae: [...told, ...[...nearest.values()].map(({ present }) => present)] }
+  const rock = [...system.rock, ...laterRock(system, events)]
+  return {
+    ...system,
+    rock,
+    animals,
+    algae: [...told, ...[...nearest.values()].map(({ present }) => present)],
+  }
 }

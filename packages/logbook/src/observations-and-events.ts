@@ -1,4 +1,4 @@
-import type { Event, NotTakenYet, Observation, ObservedQuantity } from '@holdfast/ecosystem'
+import type { Event, Observation, ObservedQuantity } from '@holdfast/ecosystem'
 
 import { DayClock } from './day-clock.ts'
 import type { Entry, EntryOf, Stored } from './entries/entry.ts'
@@ -74,7 +74,6 @@ export function observationsAndEvents(entries: readonly Stored[], zone: string |
       events.push(...made)
       if (entry.kind === 'media' && made.length === 0)
         notUsed.push({ entry: entry.id, why: 'mass of the media not stated' })
-      if (made.some(isWaiting)) notUsed.push({ entry: entry.id, why: 'no part of the model takes it yet' })
     }
   }
   return { observations: observations.sort(byDay), events: events.sort(byDay), notUsed, upperBounds }
@@ -83,14 +82,6 @@ export function observationsAndEvents(entries: readonly Stored[], zone: string |
 const byDay = (a: { readonly day: number }, b: { readonly day: number }): number => a.day - b.day
 const dateIn = ({ at }: Entry): string => at.slice(0, 10)
 const isObserved = (quantity: string): quantity is Observed => observed.some((one) => one === quantity)
-
-/** The compiler holds this list to that of the model. */
-const waiting: Readonly<Record<NotTakenYet, true>> = {
-  'animals moved': true,
-  harvest: true,
-  'rock added': true,
-}
-const isWaiting = ({ kind }: Event): boolean => kind in waiting
 
 function whyNotUsed({ quantity, value, aboveRange }: EntryOf<'reading'>['body']): NotUsed['why'] | undefined {
   if (!isObserved(quantity)) return 'not observed by the model'

@@ -17,6 +17,7 @@ const atoms = {
   K: 39.098,
   Ca: 40.078,
   Fe: 55.845,
+  La: 138.905,
 } as const
 
 type AtomName = keyof typeof atoms
@@ -37,6 +38,7 @@ const compositions = {
   K: { K: 1 },
   Ca: { Ca: 1 },
   Fe: { Fe: 1 },
+  La: { La: 1 },
   O2: { O: 2 },
   N2: { N: 2 },
   CO2: { C: 1, O: 2 },

@@ -19,18 +19,29 @@ export interface LedgerOptions extends Where {
   readonly json?: true
 }
 
-const atomNames: Readonly<Record<Atom, string>> = { N: 'Nitrogen', P: 'Phosphorus', C: 'Organic carbon' }
+const atomNames: Readonly<Record<Atom, string>> = {
+  N: 'Nitrogen',
+  P: 'Phosphorus',
+  C: 'Organic carbon',
+  Si: 'Silicon',
+}
 
 const titles: Readonly<Record<(Budget['inputs'] | Budget['exports'])[number]['name'], string>> = {
   feed: 'Feed',
   source_water: 'Source water',
   salt: 'Salt mix',
   dose: 'Doses',
+  rock: 'Rock added',
   animals_added: 'Animals added',
-  air: 'Inorganic carbon and air',
+  air: 'Air: nitrogen gas and inorganic carbon',
   foam: 'Foam',
   water_change: 'Discarded water',
+  mechanical_filter: 'Filter waste',
+  siphoned_detritus: 'Waste siphoned out',
   ferric_media: 'Ferric media',
+  activated_carbon: 'Activated carbon',
+  refugium_harvest: 'Harvest of the refugium',
+  scrubber_harvest: 'Harvest of the turf scrubber',
   hand_removed_algae: 'Algae removed by hand',
   animals_removed: 'Animals lost or given away',
   not_explained_yet: 'Not explained yet',

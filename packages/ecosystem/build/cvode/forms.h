@@ -4,6 +4,9 @@
 
 static inline double monod(double c, double half) { return c + half > 0 ? c / (c + half) : 0; }
 static inline double q10(double factor, double temperature) { return pow(factor, (temperature - 25) / 10); }
+static inline double warmth(double factor, double temperature, double best) {
+  return temperature < best ? pow(factor, (temperature - best) / 10) : 1;
+}
 static inline double droop(double quota, double least, double fed) {
   if (quota <= least) return 0;
   if (quota >= fed) return 1;
@@ -14,6 +17,8 @@ static inline double freundlich(double c, double reference, double exponent) {
   if (c >= 0.05) return pow(c / reference, exponent);
   return pow(0.05 / reference, exponent) * c / 0.05;
 }
+static inline double throughCanopy(double depth) { return depth > 0 ? exp(-depth) : 1; }
+static inline double filmCover(double mass, double hiding) { return 1 - exp((-3 * mass) / hiding); }
 static inline double lightSaturation(double light, double saturation) { return tanh(light / saturation); }
 static inline double selfShaded(double light, double depth) {
   return depth < 1e-6 ? light : light * -expm1(-depth) / depth;

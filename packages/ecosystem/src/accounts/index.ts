@@ -1,3 +1,5 @@
+export * from './crew.ts'
+export * from './cultivated.ts'
 export * from './inside.ts'
 export * from './outside.ts'
 export * from './surface.ts'

@@ -23,6 +23,11 @@ export function q10(perTenDegrees: number, temperature: number): number {
   return power
 }
 
+/** Rate relative to that at the best temperature: it falls below, and stays level above. */
+export function warmth(perTenDegrees: number, temperature: number, best: number): number {
+  return temperature < best ? q10(perTenDegrees, 25 + temperature - best) : 1
+}
+
 /**
  * Growth by the store of a nutrient in the tissue (Droop 1968, J Mar Biol Assoc UK 48:689; as
  * recalled), scaled to 1 at the fed end, since tabled maximum rates are growth in plenty.
@@ -54,6 +59,16 @@ export function lightSaturation(light: number, saturation: number): number {
 /** Mean light in a stand of optical depth `depth`: the integral of exponential shade through it. */
 export function selfShaded(light: number, depth: number): number {
   return depth < 1e-6 ? light : (light * (1 - exp(-depth))) / depth
+}
+
+/** Share of the light that comes through a canopy of optical depth `depth`. */
+export function throughCanopy(depth: number): number {
+  return depth > 0 ? exp(-depth) : 1
+}
+
+/** Cover of a film whose patches lie at random, relative to the mass that hides the ground (95 % there). */
+export function filmCover(mass: number, hiding: number): number {
+  return 1 - exp((-3 * mass) / hiding)
 }
 
 /** What is left of a rate when another substance at its half-effect concentration halves it. */

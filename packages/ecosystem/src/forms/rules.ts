@@ -27,6 +27,12 @@ export const formRules: Readonly<Record<keyof typeof Forms, FormRule>> = {
     written: 'perTenDegrees ^ ((temperature - 25) / 10)',
     source: 'arithmetic',
   },
+  warmth: {
+    takes: ['1', '°C', '°C'],
+    gives: '1',
+    written: 'perTenDegrees ^ (min(temperature - best, 0) / 10)',
+    source: 'arithmetic',
+  },
   droop: {
     takes: ['a', 'a', 'a'],
     gives: '1',
@@ -50,6 +56,13 @@ export const formRules: Readonly<Record<keyof typeof Forms, FormRule>> = {
     takes: ['a', '1'],
     gives: 'a',
     written: 'light * (1 - exp(-depth)) / depth',
+    source: 'arithmetic',
+  },
+  throughCanopy: { takes: ['1'], gives: '1', written: 'exp(-depth)', source: 'arithmetic' },
+  filmCover: {
+    takes: ['a', 'a'],
+    gives: '1',
+    written: '1 - exp(-3 * mass / hiding)',
     source: 'arithmetic',
   },
   inhibited: {

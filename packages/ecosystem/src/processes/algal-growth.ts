@@ -1,132 +1,227 @@
 import { surfaceKind } from '@holdfast/facts'
-import { outside, standAccount, standCover, water } from '../accounts/index.ts'
-import { amount, change, fact, move, process, setting } from '../declare/index.ts'
+import { bed, outside, standAccount, standCover, water } from '../accounts/index.ts'
+import {
+  amount,
+  change,
+  concentration,
+  fact,
+  gathered,
+  move,
+  type Process,
+  process,
+  setting,
+  type Transfer,
+} from '../declare/index.ts'
 import { ammonia, nitrate, phosphate, temperature } from './readings.ts'
 import {
   type Growing,
   hoursSetting,
+  layerOf,
   lightSetting,
   namedStands,
   ofKind,
+  patchKey,
   standFacts,
   standing,
+  standKey,
   standTerms,
 } from './stands.ts'
+
+/** One way of growing: which kinds, how they take ground, and whether they need silicate. */
+export interface WayOfGrowing {
+  readonly id: string
+  readonly title: string
+  readonly says: string
+  readonly takes: (kind: string) => boolean
+  /** Share of what could grow that finds room. */
+  readonly room: string
+  /** Rate of the cover of a stand; or the cover that follows from its mass. */
+  readonly cover?: string
+  readonly coverFollows?: string
+  readonly silicate?: true
+  /** A crust is one layer of cells on its own stone, with no depth that could shade it. */
+  readonly flat?: true
+}
+
+const reads = {
+  ...standing,
+  nitrogen: amount<Growing>(({ stand }) => standAccount(stand), 'N'),
+  phosphorus: amount<Growing>(({ stand }) => standAccount(stand), 'P'),
+  ammonia,
+  nitrate,
+  phosphate,
+  temperature,
+  light: setting<Growing>(
+    ({ stand }) => lightSetting(stand.surface),
+    'µmol photons m⁻² s⁻¹',
+    ({ surface }) => surface.light_umol_m2_s,
+  ),
+  hours: setting<Growing>(
+    ({ stand }) => hoursSetting(stand.surface),
+    'h d⁻¹',
+    ({ surface }) => surface.light_h_per_day,
+  ),
+  halfDay: setting<Growing>('half a day', 'h d⁻¹', () => 12),
+  /** Cover of all stands of the same layer, and of the crusts under them. */
+  taken: gathered<Growing>('taken', (one) => `${layerOf(one.stand.kind)} ${patchKey(one)}`, '1'),
+  crusted: gathered<Growing>('taken', (one) => `crust ${patchKey(one)}`, '1'),
+  above: gathered<Growing>('above', ({ stand }) => standKey(stand), 'g'),
+}
+
+const parameters = {
+  ...standFacts,
+  fastest: fact<Growing>(ofKind('growth'), 'd⁻¹'),
+  saturation: fact<Growing>(ofKind('light_saturation'), 'µmol photons m⁻² s⁻¹'),
+  halfN: fact<Growing>(ofKind('half_saturation_N'), 'µmol L⁻¹'),
+  halfP: fact<Growing>(ofKind('half_saturation_P'), 'µmol L⁻¹'),
+  leastN: fact<Growing>(ofKind('quota_N_min'), 'µmol g⁻¹'),
+  fedN: fact<Growing>(ofKind('quota_N_max'), 'µmol g⁻¹'),
+  leastP: fact<Growing>(ofKind('quota_P_min'), 'µmol g⁻¹'),
+  fedP: fact<Growing>(ofKind('quota_P_max'), 'µmol g⁻¹'),
+  best: fact<Growing>(ofKind('temperature_best'), '°C'),
+  onBare: fact<Growing>(ofKind('settles_on_bare'), '1'),
+  onCrust: fact<Growing>(ofKind('settles_on_crust'), '1'),
+  uptakeOverNeed: fact<Growing>('algae.uptake_over_need', '1'),
+  ammoniaFirst: fact<Growing>('alg.nh4_first', 'µmol L⁻¹'),
+  shade: fact<Growing>('alg.self_shade', 'm² g⁻¹'),
+  warming: fact<Growing>('alg.q10', '1'),
+  respiration: fact<Growing>('alg.resp', 'd⁻¹'),
+  transferN: fact<Growing>('coral.s_nh4', 'L m⁻² d⁻¹'),
+  transferP: fact<Growing>('coral.s_po4', 'L m⁻² d⁻¹'),
+  renewal: fact<Growing>(({ surface }) => surfaceKind(surface.kind).transferShare, '1'),
+  patchLight: fact<Growing>(({ stand }) => `patch.light.${stand.patch}`, '1'),
+  settles: fact<Growing>('algae.settling_rate', 'd⁻¹'),
+}
+
+/** Cover is brought to where mass says within hours, so that it is no second thing that grows. */
+const soon = setting<Growing>('cover follows mass', 'd⁻¹', () => 8)
+
+const germling = fact<Growing>('algae.germling_thickness', '1')
+
+const silicon = {
+  reads: { silicate: concentration<Growing>(water.silicate, 'Si') },
+  parameters: {
+    halfSilicate: fact<Growing>('diatom.ks_si', 'µmol L⁻¹'),
+    siliconOverCarbon: fact<Growing>('diatom.si_over_c', '1'),
+  },
+}
 
 /**
  * Stores of N and P in the tissue, so that algae live on pulses and on recycled nutrients; uptake with
  * the water's way to the frond and the frond's own half-saturation as resistances in a row.
  */
-export const algalGrowth = process<Growing>({
-  id: 'algal-growth',
-  title: 'Growth of algae on surfaces',
-  says: 'Algae grow by light, warmth and the scarcer of their stores of nitrogen and phosphorus, spread over free surface and thicken until they shade themselves.',
-  source: 'droop-1968',
-  each: namedStands,
-  reads: {
-    ...standing,
-    nitrogen: amount(({ stand }) => standAccount(stand), 'N'),
-    phosphorus: amount(({ stand }) => standAccount(stand), 'P'),
-    ammonia,
-    nitrate,
-    phosphate,
-    temperature,
-    light: setting(
-      ({ stand }) => lightSetting(stand.surface),
-      'µmol photons m⁻² s⁻¹',
-      ({ surface }) => surface.light_umol_m2_s,
-    ),
-    hours: setting(
-      ({ stand }) => hoursSetting(stand.surface),
-      'h d⁻¹',
-      ({ surface }) => surface.light_h_per_day,
-    ),
-    halfDay: setting('half a day', 'h d⁻¹', () => 12),
-  },
-  parameters: {
-    ...standFacts,
-    fastest: fact(ofKind('growth'), 'd⁻¹'),
-    saturation: fact(ofKind('light_saturation'), 'µmol photons m⁻² s⁻¹'),
-    halfN: fact(ofKind('half_saturation_N'), 'µmol L⁻¹'),
-    halfP: fact(ofKind('half_saturation_P'), 'µmol L⁻¹'),
-    leastN: fact(ofKind('quota_N_min'), 'µmol g⁻¹'),
-    fedN: fact(ofKind('quota_N_max'), 'µmol g⁻¹'),
-    leastP: fact(ofKind('quota_P_min'), 'µmol g⁻¹'),
-    fedP: fact(ofKind('quota_P_max'), 'µmol g⁻¹'),
-    uptakeOverNeed: fact('algae.uptake_over_need', '1'),
-    ammoniaFirst: fact('alg.nh4_first', 'µmol L⁻¹'),
-    shade: fact('alg.self_shade', 'm² g⁻¹'),
-    warming: fact('alg.q10', '1'),
-    respiration: fact('alg.resp', 'd⁻¹'),
-    transferN: fact('coral.s_nh4', 'L m⁻² d⁻¹'),
-    transferP: fact('coral.s_po4', 'L m⁻² d⁻¹'),
-    renewal: fact(({ surface }) => surfaceKind(surface.kind).transferShare, '1'),
-    patchLight: fact(({ stand }) => `patch.light.${stand.patch}`, '1'),
-    settles: fact('algae.settling_rate', 'd⁻¹'),
-  },
-  terms: {
-    ...standTerms,
-    storeN: { is: 'part(nitrogen, mass)', unit: 'µmol g⁻¹' },
-    storeP: { is: 'part(phosphorus, mass)', unit: 'µmol g⁻¹' },
-    fed: { is: 'least(droop(storeN, leastN, fedN), droop(storeP, leastP, fedP))', unit: '1' },
-    // Long days saturate: at most 1.4 times what twelve hours give.
-    lit: {
-      is: 'least(hours / halfDay * lightSaturation(selfShaded(light * patchLight, shade * mass / covered), saturation), 1.4)',
-      unit: '1',
+export function algalGrowth({
+  id,
+  title,
+  says,
+  takes,
+  room,
+  cover,
+  coverFollows,
+  silicate,
+  flat,
+}: WayOfGrowing): Process {
+  // A crust is there in full where it is there at all; others begin thin.
+  const grown = `speed * room * carbon + settled * ${flat ? '' : 'germling * '}area * fullMass * carbonContent`
+  const shells: readonly Transfer<Growing>[] = silicate
+    ? [move({ atom: 'Si', from: water.silicate, to: bed.silica, rate: `siliconOverCarbon * (${grown})` })]
+    : []
+  return process<Growing>({
+    id,
+    title,
+    says,
+    source: 'droop-1968',
+    each: (system) => namedStands(system).filter(({ of }) => takes(of.stand.kind)),
+    reads: {
+      ...reads,
+      ...(silicate ? silicon.reads : {}),
+      ...(coverFollows === undefined ? {} : { soon }),
     },
-    speed: { is: 'fastest * q10(warming, temperature) * lit * fed', unit: 'd⁻¹' },
-    supplyN: { is: 'transferN * renewal * covered', unit: 'L d⁻¹' },
-    supplyP: { is: 'transferP * renewal * covered', unit: 'L d⁻¹' },
-    capacityN: {
-      is: 'uptakeOverNeed * fastest * fedN * mass * positive(1 - storeN / fedN)',
-      unit: 'µmol d⁻¹',
+    parameters: { ...parameters, ...(flat ? {} : { germling }), ...(silicate ? silicon.parameters : {}) },
+    gathers: {
+      taken: { key: (one) => `${layerOf(one.stand.kind)} ${patchKey(one)}`, sum: 'cover', unit: '1' },
     },
-    capacityP: {
-      is: 'uptakeOverNeed * fastest * fedP * mass * positive(1 - storeP / fedP)',
-      unit: 'µmol d⁻¹',
+    terms: {
+      mass: standTerms.mass,
+      covered: standTerms.covered,
+      ...(coverFollows === undefined ? { thickness: standTerms.thickness } : {}),
+      storeN: { is: 'part(nitrogen, mass)', unit: 'µmol g⁻¹' },
+      storeP: { is: 'part(phosphorus, mass)', unit: 'µmol g⁻¹' },
+      fed: { is: 'least(droop(storeN, leastN, fedN), droop(storeP, leastP, fedP))', unit: '1' },
+      lamp: { is: 'light * patchLight * throughCanopy(shade * above / area)', unit: 'µmol photons m⁻² s⁻¹' },
+      // Long days saturate: at most 1.4 times what twelve hours give.
+      lit: {
+        is: `least(hours / halfDay * lightSaturation(${flat ? 'lamp' : 'selfShaded(lamp, shade * mass / covered)'}, saturation), 1.4)`,
+        unit: '1',
+      },
+      speed: {
+        is: `fastest * warmth(warming, temperature, best) * lit * fed${silicate ? ' * monod(silicate, halfSilicate)' : ''}`,
+        unit: 'd⁻¹',
+      },
+      free: { is: 'positive(1 - taken)', unit: '1' },
+      settled: {
+        is: `settles * lit * free * (onBare * positive(1 - crusted) + onCrust * least(crusted, 1))${silicate ? ' * monod(silicate, halfSilicate)' : ''}`,
+        unit: 'd⁻¹',
+      },
+      room: { is: room, unit: '1' },
+      supplyN: { is: 'transferN * renewal * covered', unit: 'L d⁻¹' },
+      supplyP: { is: 'transferP * renewal * covered', unit: 'L d⁻¹' },
+      capacityN: {
+        is: 'uptakeOverNeed * fastest * fedN * mass * positive(1 - storeN / fedN)',
+        unit: 'µmol d⁻¹',
+      },
+      capacityP: {
+        is: 'uptakeOverNeed * fastest * fedP * mass * positive(1 - storeP / fedP)',
+        unit: 'µmol d⁻¹',
+      },
+      // The tables tell half-saturations of growth. A starved stand takes up more than it needs, so that of
+      // its uptake is larger: by what makes steady growth at full light come out half at the tabled value, and
+      // a third more, since in plenty the store stands a little under full.
+      uptakeHalfN: {
+        is: 'halfN * most(1.33 * (uptakeOverNeed * (fedN / leastN - 1) - 1), 1)',
+        unit: 'µmol L⁻¹',
+      },
+      uptakeHalfP: {
+        is: 'halfP * most(1.33 * (uptakeOverNeed * (fedP / leastP - 1) - 1), 1)',
+        unit: 'µmol L⁻¹',
+      },
+      gripN: { is: 'uptakeHalfN + capacityN / supplyN', unit: 'µmol L⁻¹' },
+      gripP: { is: 'uptakeHalfP + capacityP / supplyP', unit: 'µmol L⁻¹' },
     },
-    // The tables tell half-saturations of growth. A starved stand takes up more than it needs, so that of
-    // its uptake is larger: by what makes steady growth at full light come out half at the tabled value.
-    uptakeHalfN: { is: 'halfN * most(uptakeOverNeed * (fedN / leastN - 1) - 1, 1)', unit: 'µmol L⁻¹' },
-    uptakeHalfP: { is: 'halfP * most(uptakeOverNeed * (fedP / leastP - 1) - 1, 1)', unit: 'µmol L⁻¹' },
-    gripN: { is: 'uptakeHalfN + capacityN / supplyN', unit: 'µmol L⁻¹' },
-    gripP: { is: 'uptakeHalfP + capacityP / supplyP', unit: 'µmol L⁻¹' },
-  },
-  transfers: [
-    move({
-      atom: 'C',
-      from: outside.inorganicCarbon,
-      to: ({ stand }) => standAccount(stand),
-      rate: 'speed * positive(1 - thickness) * carbon',
-    }),
-    move({
-      atom: 'C',
-      from: ({ stand }) => standAccount(stand),
-      to: outside.inorganicCarbon,
-      rate: 'respiration * positive(1 - lit) * carbon',
-    }),
-    move({
-      atom: 'N',
-      from: water.ammonia,
-      to: ({ stand }) => standAccount(stand),
-      rate: 'capacityN * monod(ammonia, gripN)',
-    }),
-    move({
-      atom: 'N',
-      from: water.nitrate,
-      to: ({ stand }) => standAccount(stand),
-      rate: 'capacityN * monod(nitrate, gripN) * inhibited(ammonia, ammoniaFirst)',
-    }),
-    move({
-      atom: 'P',
-      from: water.phosphate,
-      to: ({ stand }) => standAccount(stand),
-      rate: 'capacityP * monod(phosphate, gripP)',
-    }),
-    // A thin stand thickens before it spreads; propagules settle on what is bare.
-    change({
-      state: ({ stand }) => standCover(stand),
-      rate: '(speed * least(thickness, 1) * cover + settles * lit) * positive(1 - cover)',
-    }),
-  ],
-})
+    transfers: [
+      move({
+        atom: 'C',
+        from: outside.inorganicCarbon,
+        to: ({ stand }) => standAccount(stand),
+        rate: grown,
+      }),
+      move({
+        atom: 'C',
+        from: ({ stand }) => standAccount(stand),
+        to: outside.inorganicCarbon,
+        // Slow kinds burn little: at most a quarter of what they can grow by.
+        rate: 'least(respiration, fastest / 4) * positive(1 - lit) * carbon',
+      }),
+      move({
+        atom: 'N',
+        from: water.ammonia,
+        to: ({ stand }) => standAccount(stand),
+        rate: 'capacityN * monod(ammonia, gripN)',
+      }),
+      move({
+        atom: 'N',
+        from: water.nitrate,
+        to: ({ stand }) => standAccount(stand),
+        rate: 'capacityN * monod(nitrate, gripN) * inhibited(ammonia, ammoniaFirst)',
+      }),
+      move({
+        atom: 'P',
+        from: water.phosphate,
+        to: ({ stand }) => standAccount(stand),
+        rate: 'capacityP * monod(phosphate, gripP)',
+      }),
+      ...shells,
+      change({ state: ({ stand }) => standCover(stand), rate: cover ?? `soon * (${coverFollows} - cover)` }),
+    ],
+  })
+}

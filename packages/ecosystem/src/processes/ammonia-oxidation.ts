@@ -11,5 +11,4 @@ export const ammoniaOxidation = oxidation({
   into: water.nitrite,
   rich: rock.oxidisersFast,
   poor: rock.oxidisersSlow,
-  fastestRich: 'nit.aob.mumax',
 })

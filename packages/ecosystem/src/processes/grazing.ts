@@ -1,9 +1,11 @@
-import { consumptionId, type Grazer, grazer, mouth, taste } from '@holdfast/facts'
-import { outside, patches, standAccount, standCover, water } from '../accounts/index.ts'
-import { amount, change, fact, gathered, process, setting, split } from '../declare/index.ts'
-import type { Animals, Surface, System } from '../system.ts'
-import { temperature } from './readings.ts'
-import { type Growing, ofKind, patchShare, standFacts, standing, standsOf, standTerms } from './stands.ts'
+import { type Grazer, grazer, mouth, taste } from '@holdfast/facts'
+import { bodiesOf, outside, standAccount, standCover, water } from '../accounts/index.ts'
+import { amount, change, fact, process, setting, split } from '../declare/index.ts'
+import type { Animals, System } from '../system.ts'
+import { appetite } from './appetite.ts'
+import { bodyFacts, grownMass, heldN } from './crew.ts'
+import { reaches } from './reach.ts'
+import { type Growing, ofKind, standFacts, standing, standsOf, standTerms } from './stands.ts'
 
 /** One taxon of the crew at one stand that it reaches and eats. */
 export interface Mouth extends Growing {
@@ -12,10 +14,7 @@ export interface Mouth extends Growing {
   readonly animal: Grazer
 }
 
-/** Setting that holds how many of a taxon there are. */
-export const countSetting = (taxon: string): string => `count ${taxon}`
-
-type Bite = 'halfSaturation' | 'fullHeight' | 'floorHeight' | 'floorShare'
+type Bite = 'fullHeight' | 'floorHeight' | 'floorShare'
 
 /** Fact of the animal's way of biting. */
 const bite =
@@ -23,32 +22,8 @@ const bite =
   ({ animal }: Mouth): string =>
     mouth(animal.mouth)[what]
 
-/** Does the animal get into a surface behind a comb: half of its size passes the slot. */
-export function passes(surface: Surface, adultSize_cm: number): boolean {
-  if (!surface.enclosed) return true
-  return surface.opening_mm !== undefined && (adultSize_cm * 10) / 2 <= surface.opening_mm
-}
-
-/**
- * Patches in the order open, half hidden, hidden: one is reached when the share of the surface that
- * the animal gets to is at least the share up to the middle of that patch.
- */
-export function reaches(
-  surface: Surface,
-  taxon: string,
-  patch: (typeof patches)[number],
-  size_cm?: number,
-): boolean {
-  const animal = grazer(taxon)
-  if (!animal || !passes(surface, size_cm ?? animal.adultSize_cm)) return false
-  let upTo = 0
-  for (const each of patches) {
-    const share = patchShare(surface, each)
-    if (each === patch) return animal.reach[surface.kind] >= upTo + share / 2
-    upTo += share
-  }
-  return false
-}
+/** Upright and bubble forms tear more than they are swallowed. */
+const torn = new Set(['macro', 'bryopsis', 'bubble'])
 
 export function mouthsOf(system: System): readonly { readonly name: string; readonly of: Mouth }[] {
   return system.animals.flatMap((animals) => {
@@ -68,16 +43,6 @@ export function mouthsOf(system: System): readonly { readonly name: string; read
   })
 }
 
-const reachableArea = ({ system, taxon, animals }: Mouth): number =>
-  system.surfaces.reduce(
-    (sum, surface) =>
-      sum +
-      patches
-        .filter((patch) => reaches(surface, taxon, patch, animals.adult_size_cm))
-        .reduce((part, patch) => part + surface.area_m2 * patchShare(surface, patch), 0),
-    0,
-  )
-
 export const grazing = process<Mouth>({
   id: 'grazing',
   title: 'Grazing',
@@ -86,21 +51,22 @@ export const grazing = process<Mouth>({
   each: mouthsOf,
   reads: {
     ...standing,
+    ...appetite.reads,
     nitrogen: amount(({ stand }) => standAccount(stand), 'N'),
     phosphorus: amount(({ stand }) => standAccount(stand), 'P'),
-    temperature,
-    food: gathered('food', ({ taxon }) => taxon, 'g'),
-    count: setting(
-      ({ taxon }) => countSetting(taxon),
-      '1',
-      ({ animals }) => animals.count,
-    ),
+    held: heldN,
+    grown: grownMass,
     taste: setting(
       ({ taxon, stand }) => `taste ${taxon} ${stand.kind}`,
       '1',
       ({ taxon, stand }) => taste(taxon, stand.kind).preference,
     ),
-    reachable: setting(({ taxon }) => `reachable ${taxon}`, 'm²', reachableArea),
+    /** 1 for kinds that a bite tears: part of them drifts off. */
+    tears: setting(
+      ({ stand }) => `${stand.kind} tears`,
+      '1',
+      ({ stand }) => (torn.has(stand.kind) ? 1 : 0),
+    ),
     absorbedC: setting(
       ({ taxon }) => `absorbed C ${taxon}`,
       '1',
@@ -114,31 +80,33 @@ export const grazing = process<Mouth>({
   },
   parameters: {
     ...standFacts,
-    appetite: fact(({ taxon }) => consumptionId(taxon), 'g d⁻¹'),
-    appetiteLeft: fact(({ animal }) => `grazing.appetite_left.${animal.appetite}`, '1'),
-    half: fact(bite('halfSaturation'), 'g m⁻²'),
-    warming: fact('grazing.q10', '1'),
+    ...appetite.parameters,
     stubble: fact(ofKind('stubble'), 'g m⁻²'),
     canopy: fact(ofKind('canopy_height'), 'mm'),
     biteFull: fact(bite('fullHeight'), 'mm'),
     biteLimit: fact(bite('floorHeight'), 'mm'),
     biteLeast: fact(bite('floorShare'), '1'),
+    bodyN: bodyFacts.bodyN,
+    kept: fact('crew.kept', '1'),
+    tornOff: fact('grazing.torn_off', '1'),
     freesSurface: fact('grazing.frees_surface', '1'),
   },
-  gathers: { food: { key: ({ taxon }) => taxon, sum: 'taste * edible', unit: 'g' } },
+  gathers: {
+    food: { key: ({ taxon }) => taxon, sum: 'relished * edible', unit: 'g' },
+    relish: { key: ({ taxon }) => taxon, sum: 'relished * relished * edible', unit: 'g' },
+  },
   terms: {
     ...standTerms,
-    edible: {
-      is: 'positive(mass - stubble * covered) * fallingLine(canopy * thickness, biteFull, biteLimit, biteLeast)',
-      unit: 'g',
-    },
-    density: { is: 'food / reachable', unit: 'g m⁻²' },
-    intake: {
-      is: 'count * appetite * appetiteLeft * q10(warming, temperature) * monod(density, half)',
-      unit: 'g d⁻¹',
-    },
+    // Height lessens the taste, and so the rate: a mouth that cannot reach up does not eat the same more slowly.
+    relished: { is: 'taste * fallingLine(canopy * thickness, biteFull, biteLimit, biteLeast)', unit: '1' },
+    edible: { is: 'positive(mass - stubble * covered)', unit: 'g' },
+    ...appetite.terms,
+    // What is kept is growth towards adult size; grown animals give back all they absorb.
+    grownN: { is: 'living * grown * bodyN', unit: 'µmol' },
+    growing: { is: 'kept * part(positive(grownN - held), grownN)', unit: '1' },
+    swallowed: { is: '1 - tears * tornOff', unit: '1' },
     // Share of the stand eaten in a day; taste stands twice: it caps the rate and divides the appetite.
-    eaten: { is: 'part(intake * taste * part(taste * edible, food), mass)', unit: 'd⁻¹' },
+    eaten: { is: 'part(intake * relished * part(relished * edible, food), mass)', unit: 'd⁻¹' },
   },
   transfers: [
     split({
@@ -146,7 +114,8 @@ export const grazing = process<Mouth>({
       from: ({ stand }) => standAccount(stand),
       rate: 'eaten * nitrogen',
       into: [
-        { to: water.ammonia, share: 'absorbedN' },
+        { to: ({ taxon }) => bodiesOf(taxon), share: 'swallowed * absorbedN * growing' },
+        { to: water.ammonia, share: 'swallowed * absorbedN * (1 - growing)' },
         { to: water.particles, share: 'rest' },
       ],
     }),
@@ -155,7 +124,8 @@ export const grazing = process<Mouth>({
       from: ({ stand }) => standAccount(stand),
       rate: 'eaten * phosphorus',
       into: [
-        { to: water.phosphate, share: 'absorbedN' },
+        { to: ({ taxon }) => bodiesOf(taxon), share: 'swallowed * absorbedN * growing' },
+        { to: water.phosphate, share: 'swallowed * absorbedN * (1 - growing)' },
         { to: water.particles, share: 'rest' },
       ],
     }),
@@ -164,7 +134,8 @@ export const grazing = process<Mouth>({
       from: ({ stand }) => standAccount(stand),
       rate: 'eaten * carbon',
       into: [
-        { to: outside.inorganicCarbon, share: 'absorbedC' },
+        { to: ({ taxon }) => bodiesOf(taxon), share: 'swallowed * absorbedC * growing' },
+        { to: outside.inorganicCarbon, share: 'swallowed * absorbedC * (1 - growing)' },
         { to: water.particles, share: 'rest' },
       ],
     }),

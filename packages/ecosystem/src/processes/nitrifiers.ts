@@ -1,7 +1,7 @@
 import { rock } from '../accounts/index.ts'
 import { type Account, setting } from '../declare/index.ts'
 import type { System } from '../system.ts'
-import { hasRockOrSand, type InSystem, porousArea } from './readings.ts'
+import { hasRockOrSand, type InSystem, porousArea, rockMass } from './readings.ts'
 
 /** A group of nitrifiers, and the facts that set it apart. */
 export interface Group extends InSystem {
@@ -10,6 +10,8 @@ export interface Group extends InSystem {
   readonly halfFact: string
   readonly yieldFact: string
   readonly decayFact: string
+  /** Growth of the quick type of this step, by which the room is reckoned. */
+  readonly richFact: string
 }
 
 /**
@@ -25,6 +27,7 @@ export const ammoniaOxidisers: readonly (readonly [string, Omit<Group, 'system'>
       halfFact: 'nit.aob.ks',
       yieldFact: 'nit.aob.yield_n',
       decayFact: 'nit.aob.decay',
+      richFact: 'nit.aob.mumax',
     },
   ],
   [
@@ -35,6 +38,7 @@ export const ammoniaOxidisers: readonly (readonly [string, Omit<Group, 'system'>
       halfFact: 'nit.aoa.ks',
       yieldFact: 'nit.aob.yield_n',
       decayFact: 'nit.poor.decay',
+      richFact: 'nit.aob.mumax',
     },
   ],
 ]
@@ -48,6 +52,7 @@ export const nitriteOxidisers: readonly (readonly [string, Omit<Group, 'system'>
       halfFact: 'nit.nob.ks',
       yieldFact: 'nit.nob.yield_n',
       decayFact: 'nit.nob.decay',
+      richFact: 'nit.nob.mumax',
     },
   ],
   [
@@ -58,6 +63,7 @@ export const nitriteOxidisers: readonly (readonly [string, Omit<Group, 'system'>
       halfFact: 'nit.nob_poor.ks',
       yieldFact: 'nit.nob.yield_n',
       decayFact: 'nit.poor.decay',
+      richFact: 'nit.nob.mumax',
     },
   ],
 ]
@@ -65,12 +71,12 @@ export const nitriteOxidisers: readonly (readonly [string, Omit<Group, 'system'>
 export const inSystem = (system: System, groups: readonly (readonly [string, Omit<Group, 'system'>])[]) =>
   hasRockOrSand(system) ? groups.map(([name, group]) => ({ name, of: { system, ...group } })) : []
 
-const sum = (masses: readonly { readonly mass_kg: number }[]): number =>
-  masses.reduce((total, { mass_kg }) => total + mass_kg, 0)
+/** Setting that holds the mass of all rock, kg. */
+export const rockMassSetting = 'rock mass'
 
 /** What both steps of nitrification read. */
 export const habitat = {
-  rockMass: setting<InSystem>('rock mass', 'kg', ({ system }) => sum(system.rock)),
+  rockMass: setting<InSystem>(rockMassSetting, 'kg', ({ system }) => rockMass(system)),
   sandMass: setting<InSystem>('sand mass', 'kg', ({ system }) => system.sand?.mass_kg ?? 0),
   planarArea: setting<InSystem>('porous area', 'm²', ({ system }) => porousArea(system)),
 }

@@ -11,5 +11,4 @@ export const nitriteOxidation = oxidation({
   into: water.nitrate,
   rich: rock.nitriteFast,
   poor: rock.nitriteSlow,
-  fastestRich: 'nit.nob.mumax',
 })

@@ -1,5 +1,6 @@
+import { water } from '../accounts/index.ts'
 import type { Account, Process } from '../declare/index.ts'
-import { amount, concentration, fact, process, split } from '../declare/index.ts'
+import { amount, concentration, fact, gathered, process, split } from '../declare/index.ts'
 import { type Group, habitat, inSystem } from './nitrifiers.ts'
 import { temperature } from './readings.ts'
 
@@ -11,14 +12,18 @@ export interface Step {
   readonly groups: Parameters<typeof inSystem>[1]
   readonly from: Account
   readonly into: Account
-  /** The two groups that share the surface, and the fact of the growth of the quick one. */
+  /** The two groups that share the surface. */
   readonly rich: Account
   readonly poor: Account
-  readonly fastestRich: string
 }
 
+/** Sum of the ammonia that all oxidisers take, for what happens to it inside rock. */
+export const oxidisedAmmonia = 'oxidised ammonia'
+/** Share of the room of nitrifiers that others hold. */
+export const crowding = 'crowding'
+
 /** Both steps grow on what they oxidise, on the same surface, by the same formula. */
-export const oxidation = ({ id, title, says, groups, from, into, rich, poor, fastestRich }: Step): Process =>
+export const oxidation = ({ id, title, says, groups, from, into, rich, poor }: Step): Process =>
   process<Group>({
     id,
     title,
@@ -31,6 +36,7 @@ export const oxidation = ({ id, title, says, groups, from, into, rich, poor, fas
       rich: amount(rich, 'N'),
       poor: amount(poor, 'N'),
       temperature,
+      crowded: gathered(crowding, () => 'film', '1'),
       ...habitat,
     },
     parameters: {
@@ -42,23 +48,27 @@ export const oxidation = ({ id, title, says, groups, from, into, rich, poor, fas
       sandArea: fact('nit.area.sand', 'm² kg⁻¹'),
       areal: fact('nit.areal.max_sea', 'µmol m⁻² d⁻¹'),
       transfer: fact('coral.s_nh4', 'L m⁻² d⁻¹'),
-      fastestRich: fact(fastestRich, 'd⁻¹'),
+      fastestRich: fact(({ richFact }) => richFact, 'd⁻¹'),
     },
     terms: {
       capacity: { is: 'fastest * q10(warming, temperature) * oxidisers / yield', unit: 'µmol d⁻¹' },
       supply: { is: 'transfer * planarArea', unit: 'L d⁻¹' },
       // The most that the surface carries: what oxidises the areal maximum at full speed.
       room: {
-        is: 'positive(1 - (rich + poor) / (areal * (rockMass * rockArea + sandMass * sandArea) * yield / fastestRich))',
+        is: 'positive(1 - crowded - (rich + poor) / (areal * (rockMass * rockArea + sandMass * sandArea) * yield / fastestRich))',
         unit: '1',
       },
+      // The water's way to the surface and the cells' own half-saturation, as resistances in a row.
+      oxidised: { is: 'capacity * monod(substrate, half + capacity / supply)', unit: 'µmol d⁻¹' },
     },
+    ...(from.id === water.ammonia.id
+      ? { gathers: { [oxidisedAmmonia]: { key: () => from.id, sum: 'oxidised', unit: 'µmol d⁻¹' } } }
+      : {}),
     transfers: [
       split({
         atom: 'N',
         from,
-        // The water's way to the surface and the cells' own half-saturation, as resistances in a row.
-        rate: 'capacity * monod(substrate, half + capacity / supply)',
+        rate: 'oxidised',
         into: [
           { to: ({ group }) => group, share: 'yield * room' },
           { to: into, share: 'rest' },

@@ -1,6 +1,7 @@
+import { fact as catalogueFact } from '@holdfast/facts'
 import { water } from '../accounts/index.ts'
 import { concentration, setting } from '../declare/index.ts'
-import type { Surface, System } from '../system.ts'
+import type { SurfaceKind, System } from '../system.ts'
 
 /** Slot 0 of the settings: the water that all vessels share, L. */
 export const waterVolume = 'water volume'
@@ -19,16 +20,31 @@ export const nitrate = concentration<unknown>(water.nitrate, 'N')
 export const phosphate = concentration<unknown>(water.phosphate, 'P')
 
 /** Planar area of rock and sand, over which the water gives to what lives in them. m² */
-export const porousArea = (system: System): number =>
-  system.surfaces.filter(isPorous).reduce((sum, surface) => sum + surface.area_m2, 0)
+export const porousArea = (system: System): number => rockArea(system) + sandArea(system)
+
+/** Planar area of rock, m²; where no face of it is described, what its mass usually shows. */
+export function rockArea(system: System): number {
+  const told = areaOf(system, 'rock_face', 'rock_underside')
+  return told > 0 ? told : catalogueFact('rock.area').typical * rockMass(system)
+}
+
+/** Planar area of the sand bed, m²; where it is not described, its mass over its depth. */
+export function sandArea(system: System): number {
+  const told = areaOf(system, 'sand')
+  const { sand } = system
+  if (told > 0 || !sand) return told
+  return sand.mass_kg / (catalogueFact('sand.bulk_density').typical * sand.depth_cm * 10)
+}
+
+export const rockMass = ({ rock }: System): number => rock.reduce((sum, { mass_kg }) => sum + mass_kg, 0)
+
+const areaOf = (system: System, ...kinds: readonly SurfaceKind[]): number =>
+  system.surfaces.filter(({ kind }) => kinds.includes(kind)).reduce((sum, { area_m2 }) => sum + area_m2, 0)
 
 /** Planar area of all surfaces, m²; a system without any told has a square metre for 100 L. */
 export function wettedArea(system: System): number {
   const told = system.surfaces.reduce((sum, surface) => sum + surface.area_m2, 0)
   return told > 0 ? told : volumeOf(system) / 100
 }
-
-const isPorous = ({ kind }: Surface): boolean =>
-  kind === 'rock_face' || kind === 'rock_underside' || kind === 'sand'
 
 export const hasRockOrSand = (system: System): boolean => system.rock.length > 0 || system.sand !== undefined

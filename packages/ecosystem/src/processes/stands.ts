@@ -1,4 +1,4 @@
-import { surfaceKind } from '@holdfast/facts'
+import { algaeKind, surfaceKind } from '@holdfast/facts'
 import { type Patch, patches, type Stand, standAccount, standCover } from '../accounts/index.ts'
 import { amount, fact, setting, state } from '../declare/index.ts'
 import type { Surface, System } from '../system.ts'
@@ -59,3 +59,23 @@ export const standTerms = {
 }
 
 export { ofKind }
+
+/** How a kind covers ground: a film or a crust by its mass, a tufted kind by spreading and then thickening. */
+export type GrowthForm = 'film' | 'tufted' | 'crust'
+
+const films = new Set(['film', 'mat', 'loose mat with strings', 'slime mat'])
+const crusts = new Set(['crust', 'crust with lobes'])
+
+export function growthForm(kind: string): GrowthForm {
+  const { form } = algaeKind(kind)
+  if (films.has(form)) return 'film'
+  return crusts.has(form) ? 'crust' : 'tufted'
+}
+
+/** Crusts are the ground of a patch; films and tufts stand on it or beside it, and have one layer together. */
+export const layerOf = (kind: string): 'crust' | 'upright' =>
+  growthForm(kind) === 'crust' ? 'crust' : 'upright'
+
+/** Keys of what is summed over the stands of a patch, or meant for one stand. */
+export const patchKey = ({ stand }: Growing): string => `${stand.surface} ${stand.patch}`
+export const standKey = (stand: Stand): string => `${stand.surface} ${stand.patch} ${stand.kind}`

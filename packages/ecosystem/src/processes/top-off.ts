@@ -11,6 +11,10 @@ export const sourcePhosphate = setting<InSystem>('source phosphate', 'µmol L⁻
   convert(system.source_water.PO4_mg_L, 'mg PO4 L⁻¹', 'µmol L⁻¹'),
 )
 
+export const sourceSilicate = setting<InSystem>('source silicate', 'µmol L⁻¹', ({ system }) =>
+  convert(system.source_water.SiO2_mg_L ?? 0, 'mg SiO2 L⁻¹', 'µmol L⁻¹'),
+)
+
 export const topOff = process<InSystem>({
   id: 'top-off',
   title: 'Evaporation and top-off',
@@ -21,6 +25,7 @@ export const topOff = process<InSystem>({
     evaporation: setting('evaporation', 'L d⁻¹', ({ system }) => system.evaporation_L_per_day),
     sourceNitrate,
     sourcePhosphate,
+    sourceSilicate,
   },
   parameters: {},
   transfers: [
@@ -31,5 +36,6 @@ export const topOff = process<InSystem>({
       to: water.phosphate,
       rate: 'evaporation * sourcePhosphate',
     }),
+    move({ atom: 'Si', from: outside.sourceWater, to: water.silicate, rate: 'evaporation * sourceSilicate' }),
   ],
 })

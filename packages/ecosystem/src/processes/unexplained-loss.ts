@@ -1,26 +1,18 @@
 import { convert } from '@holdfast/quantities'
 import { outside, water } from '../accounts/index.ts'
-import { takesNutrients } from '../assemble/not-modelled.ts'
-import { change, fact, move, process, setting, state } from '../declare/index.ts'
+import { change, fact, gathered, move, process, setting, state } from '../declare/index.ts'
 import type { System, WaterChangeRoutine } from '../system.ts'
-import { type InSystem, nitrate, phosphate, wettedArea } from './readings.ts'
+import { fedNitrogen, fedPhosphorus } from './feeding.ts'
+import { hasRockOrSand, type InSystem, nitrate, phosphate, wettedArea } from './readings.ts'
 
-/** What feed, top-off and the routine of changes bring in today, µmol/d of the atom. */
-function broughtIn(system: System, atom: 'N' | 'P'): number {
-  const fed = system.feeds.reduce(
-    (sum, feed) =>
-      sum +
-      feed.g_per_day *
-        convert(atom === 'N' ? feed.N_mass_fraction : feed.P_mass_fraction, `g ${atom} g⁻¹`, 'µmol g⁻¹'),
-    0,
-  )
+/** What top-off and the routine of changes bring in by the source water, µmol/d of the atom. */
+function withNewWater(system: System, atom: 'N' | 'P'): number {
   const routine = system.equipment.find((item): item is WaterChangeRoutine => item.kind === 'water change')
   const newWater = system.evaporation_L_per_day + (routine ? routine.volume_L / routine.every_days : 0)
   const { NO3_mg_L, PO4_mg_L } = system.source_water
   return (
-    fed +
     newWater *
-      convert(atom === 'N' ? NO3_mg_L : PO4_mg_L, `mg ${atom === 'N' ? 'NO3' : 'PO4'} L⁻¹`, 'µmol L⁻¹')
+    convert(atom === 'N' ? NO3_mg_L : PO4_mg_L, `mg ${atom === 'N' ? 'NO3' : 'PO4'} L⁻¹`, 'µmol L⁻¹')
   )
 }
 
@@ -39,26 +31,27 @@ export const strength = {
 } as const
 
 /**
- * Stands in for what is not modelled yet. Without it the readings of a tank with corals or sand would
- * have to be explained by the processes there are, and their parameters would learn what is not so. It
- * saturates, as uptake and denitrification do, so it does not follow the water up, and the water's way to
- * the surfaces caps it. It may fade or grow, as
- * readings that rise for months ask of it.
+ * Stands in for what no process covers. Without it the readings would have to be explained by the processes
+ * there are, and their parameters would learn what is not so. It saturates, as uptake does, so it does not
+ * follow the water up, and the water's way to the surfaces caps it. It may fade or grow, as readings that
+ * rise for months ask of it.
  */
 export const unexplainedLoss = process<InSystem>({
   id: 'unexplained-loss',
   title: 'Not explained yet',
-  says: 'What leaves the water by ways that are not modelled yet: sand and rock, corals, filters. Only your readings tell how much.',
+  says: 'What leaves the water by ways that no process covers, such as sponges, films and chalk that settles out. Only your readings tell how much.',
   source: 'holdfast-estimate',
-  each: (system) => (takesNutrients(system) ? [{ name: '', of: { system } }] : []),
+  each: (system) => (hasRockOrSand(system) ? [{ name: '', of: { system } }] : []),
   reads: {
     nitrate,
     phosphate,
     wetted: setting('wetted area', 'm²', ({ system }) => wettedArea(system)),
     strengthN: state(strength.nitrate, '1'),
     strengthP: state(strength.phosphate, '1'),
-    nitrogenIn: setting('nitrogen brought in', 'µmol d⁻¹', ({ system }) => broughtIn(system, 'N')),
-    phosphorusIn: setting('phosphorus brought in', 'µmol d⁻¹', ({ system }) => broughtIn(system, 'P')),
+    fedN: gathered(fedNitrogen, () => 'all feeds', 'µmol d⁻¹'),
+    fedP: gathered(fedPhosphorus, () => 'all feeds', 'µmol d⁻¹'),
+    newN: setting('nitrogen of new water', 'µmol d⁻¹', ({ system }) => withNewWater(system, 'N')),
+    newP: setting('phosphorus of new water', 'µmol d⁻¹', ({ system }) => withNewWater(system, 'P')),
   },
   parameters: {
     lossOfN: fact('unexplained.nitrate', '1'),
@@ -75,13 +68,13 @@ export const unexplainedLoss = process<InSystem>({
       atom: 'N',
       from: water.nitrate,
       to: outside.unexplained,
-      rate: 'least(strengthN * lossOfN * nitrogenIn * monod(nitrate, halfNitrate), transferN * wetted * nitrate)',
+      rate: 'least(strengthN * lossOfN * (fedN + newN) * monod(nitrate, halfNitrate), transferN * wetted * nitrate)',
     }),
     move({
       atom: 'P',
       from: water.phosphate,
       to: outside.unexplained,
-      rate: 'least(strengthP * lossOfP * phosphorusIn * monod(phosphate, halfPhosphate), transferP * wetted * phosphate)',
+      rate: 'least(strengthP * lossOfP * (fedP + newP) * monod(phosphate, halfPhosphate), transferP * wetted * phosphate)',
     }),
     change({ state: strength.nitrate, rate: 'driftN * strengthN' }),
     change({ state: strength.phosphate, rate: 'driftP * strengthP' }),

@@ -1,3 +1,4 @@
+import { carbonFactorSetting } from '../processes/carbon-dosing.ts'
 import { rationSetting } from '../processes/feeding.ts'
 import { foamFactorSetting } from '../processes/foam-fractionation.ts'
 import type { System } from '../system.ts'
@@ -10,6 +11,8 @@ export function levers({ system, change }: TimelineQuestion): readonly Moment[] 
     moments.push({ day: change.from, multiply: allFeeds(system, change.feedFactor) })
   if (change.foamFactor !== undefined)
     moments.push({ day: change.from, set: { [foamFactorSetting]: change.foamFactor } })
+  if (change.carbonFactor !== undefined)
+    moments.push({ day: change.from, set: { [carbonFactorSetting]: change.carbonFactor } })
   return moments
 }
 

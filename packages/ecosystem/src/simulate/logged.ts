@@ -1,14 +1,16 @@
 import { convert, molarMass, type Substance } from '@holdfast/quantities'
-import { broughtMass } from '../events/animals-arrive.ts'
 import { dosed } from '../events/dose.ts'
 import { driftSetting, removedSetting } from '../events/hand-removal.ts'
-import { changedVolume, saltNitrateSetting, saltPhosphateSetting } from '../events/water-change.ts'
+import { changedVolume } from '../events/water-change.ts'
 import type { DosedSubstance, Event } from '../log.ts'
 import { rationSetting } from '../processes/feeding.ts'
-import { countSetting } from '../processes/grazing.ts'
+import { saltNitrateSetting, saltPhosphateSetting } from '../processes/new-water.ts'
 import { hoursSetting, lightSetting } from '../processes/stands.ts'
 import type { System } from '../system.ts'
-import { aChange, swap } from './happenings.ts'
+import { animalsChange } from './animals.ts'
+import { equipmentSettings } from './equipment-settings.ts'
+import { aChange, rockArrives, siphoned, swap, swapCarbon } from './happenings.ts'
+import { aHarvest } from './harvests.ts'
 import type { Moment } from './moment.ts'
 
 const compounds: Readonly<Record<DosedSubstance, readonly [keyof typeof dosed, Substance]>> = {
@@ -46,9 +48,13 @@ export function momentsOf(event: Event, system: System): readonly Moment[] {
           ]
         : [aChange(day, event.volume_L)]
     case 'media placed':
-      return swap(day, event.mass_g)
+      return event.medium === 'carbon' ? swapCarbon(day, event.mass_g) : swap(day, event.mass_g)
     case 'media removed':
-      return swap(day, 0)
+      return event.medium === 'carbon' ? swapCarbon(day, 0) : swap(day, 0)
+    case 'rock added':
+      return rockArrives(day, event.rock)
+    case 'siphoning':
+      return [siphoned(day, event.part ?? 1)]
     case 'feed change': {
       if (event.feed !== undefined) return [{ day, set: ration(system, event.feed, event.g_per_day) }]
       const today = system.feeds.reduce((sum, feed) => sum + feed.g_per_day, 0)
@@ -69,27 +75,39 @@ export function momentsOf(event: Event, system: System): readonly Moment[] {
     case 'dose':
       return [{ day, happens: 'dose', with: doseOf(event.substance, event.mass_g) }]
     case 'animals added':
-    case 'animals lost': {
-      const sign = event.kind === 'animals added' ? 1 : -1
-      const arrive: Moment[] =
-        event.mass_g === undefined || sign < 0
-          ? []
-          : [{ day, happens: 'animals added', with: { [broughtMass]: event.count * event.mass_g } }]
-      return [...arrive, { day, add: { [countSetting(event.taxon)]: sign * event.count } }]
-    }
-    case 'equipment change':
-      return [{ day, set: changedSettings(event.equipment, event.changes) }]
-    case 'light change': {
-      const { surface, ...changes } = event
-      const lit = surface === undefined ? system.surfaces.map(({ id }) => id) : [surface]
-      return lit.map((id) => ({ day, set: changedSettings(id, changes) }))
-    }
-    // No process takes these yet: `NotTakenYet`, of which the log says so.
+    case 'animals lost':
     case 'animals moved':
+      return animalsChange(event, system)
     case 'harvest':
-    case 'rock added':
-      return []
+      return aHarvest(event, system)
+    case 'light change':
+      return [{ day, set: changedLight(event, system) }]
+    case 'equipment change':
+      return [
+        {
+          day,
+          set: {
+            ...changedSettings(event.equipment, event.changes),
+            ...equipmentSettings(event.equipment, event.changes, system),
+          },
+        },
+      ]
   }
+}
+
+/** Lights of the surface that is named, or of all that a lamp shines on. */
+function changedLight(
+  change: Extract<Event, { readonly kind: 'light change' }>,
+  system: System,
+): Readonly<Record<string, number>> {
+  const lit = system.surfaces.filter(({ light_umol_m2_s }) => light_umol_m2_s > 0).map(({ id }) => id)
+  const { light_umol_m2_s, light_h_per_day } = change
+  return Object.fromEntries(
+    (change.surface === undefined ? lit : [change.surface]).flatMap((surface) => [
+      ...(light_umol_m2_s === undefined ? [] : [[lightSetting(surface), light_umol_m2_s] as const]),
+      ...(light_h_per_day === undefined ? [] : [[hoursSetting(surface), light_h_per_day] as const]),
+    ]),
+  )
 }
 
 const rations = (system: System, factor: number): Readonly<Record<string, number>> =>

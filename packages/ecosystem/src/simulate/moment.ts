@@ -21,6 +21,8 @@ export interface Change {
   readonly waterChange?: { readonly volume_L: number; readonly every_days: number }
   readonly feedFactor?: number
   readonly foamFactor?: number
+  /** Organic carbon dosed, relative to what is dosed now. */
+  readonly carbonFactor?: number
 }
 
 export interface TimelineQuestion {

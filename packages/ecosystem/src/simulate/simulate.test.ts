@@ -41,7 +41,7 @@ test('books of two spans add up to the books of both', () => {
 
 test('a water change on a day splits that day: what was dissolved before it leaves in part', () => {
   const nitrate = stateIndex(model, 'water.nitrate/N')
-  const change = happens.find((moment) => 'happens' in moment)
+  const change = happens.find((moment) => 'happens' in moment && moment.happens === 'water change')
   expect(change?.day).toBe(14)
   const { samples } = simulate({ ...question, samples: [14, 14.001] })
   // 60 of 600 L leave; what comes in holds 1 mg/L from the source and 0.1 from the salt (62.005 g/mol).

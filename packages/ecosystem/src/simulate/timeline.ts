@@ -1,3 +1,5 @@
+import { carbonChanges, carbonDoses, filterChanges } from './equipment-routine.ts'
+import { darkBeds, harvests } from './harvests.ts'
 import { levers } from './levers.ts'
 import { momentsOf } from './logged.ts'
 import type { Moment, TimelineQuestion } from './moment.ts'
@@ -9,6 +11,11 @@ export function timeline(question: TimelineQuestion): readonly Moment[] {
     ...waterChanges(question),
     ...skimmerBreaks(question.system),
     ...mediaRoutine(question),
+    ...filterChanges(question),
+    ...carbonChanges(question),
+    ...carbonDoses(question),
+    ...harvests(question),
+    ...darkBeds(question),
     ...question.events.flatMap((event) => momentsOf(event, question.system)),
     ...levers(question),
   ]

@@ -1,14 +1,21 @@
+import { exp, ln } from '@holdfast/elementary'
 import { fact as catalogueFact } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { type Patch, patches, rock, standAccount, standCover, water } from '../accounts/index.ts'
 import { type Model, stateId, stateIndex } from '../assemble/model.ts'
 import { freundlich } from '../forms/index.ts'
 import type { Day } from '../log.ts'
-import { patchShare } from '../processes/stands.ts'
+import { carbonDosingOf } from '../processes/carbon-dosing.ts'
+import { ammoniaOxidisers, nitriteOxidisers } from '../processes/nitrifiers.ts'
+import { type KindOfRock, withDeadMatter, withExchangeable, withNitrifiers } from '../processes/rock-kinds.ts'
+import { growthForm, patchShare } from '../processes/stands.ts'
 import { strength } from '../processes/unexplained-loss.ts'
 import { simulate } from '../simulate/simulate.ts'
 import { timeline } from '../simulate/timeline.ts'
-import type { System } from '../system.ts'
+import type { Rock, System } from '../system.ts'
+import { beds } from './beds.ts'
+import { corals } from './corals.ts'
+import { crew } from './crew.ts'
 
 /** What the first readings say of the water. */
 export interface Opening {
@@ -35,12 +42,9 @@ export function setWater(model: Model, states: Float64Array, opening: Opening): 
   if (opening.nitrite_mg_L !== undefined) put(`${water.nitrite.id}/N`, opening.nitrite_mg_L, 'mg NO2 L⁻¹')
 }
 
+/** How long a system has run: as long as most of its rock has been in it, or the oldest of its surfaces. */
 export const ageOf = (system: System): number =>
-  Math.max(
-    0,
-    ...system.rock.map(({ age_days }) => age_days),
-    ...system.surfaces.map(({ age_days }) => age_days),
-  )
+  Math.max(0, ageOfMost(system.rock), ...system.surfaces.map(({ age_days }) => age_days))
 
 const parameter = (model: Model, parameters: Float64Array, fact: string): number => {
   const index = model.parameters.findIndex((entry) => entry.fact === fact)
@@ -68,9 +72,15 @@ export function startOf(
   const age = ageOf(model.system)
   const old = age >= youngest
   setWater(model, y, opening)
-  nitrifiers(model, parameters, put, old ? 0.3 : catalogueFact('nit.seed_aob').typical)
+  nitrifiers(model, parameters, put, old)
+  leaching(model, parameters, put)
+  put(`${water.silicate.id}/Si`, catalogueFact('si.start').typical * model.volume_L)
+  bacteria(model, parameters, put)
   if (old) sorbed(model, parameters, opening, put)
   algae(model, parameters, put)
+  beds(model, parameters, put)
+  corals(model, parameters, put)
+  crew(model, parameters, put)
   unexplained(put)
   if (!old) return y
   const length = Math.min(longestRunIn, age)
@@ -88,8 +98,12 @@ export function startOf(
   y.set(run.end)
   setWater(model, y, opening)
   sorbed(model, parameters, opening, put)
+  leaching(model, parameters, put)
+  if (cells(model, y) < firstCells) bacteria(model, parameters, put)
   put('media.ferric/P', 0)
   algae(model, parameters, put)
+  beds(model, parameters, put)
+  crew(model, parameters, put)
   unexplained(put)
   return y
 }
@@ -102,21 +116,77 @@ function unexplained(put: Put): void {
   put(strength.phosphate.id, 1)
 }
 
-/** Nitrifiers as a share of the most that rock and sand carry. */
-function nitrifiers(model: Model, parameters: Float64Array, put: Put, share: number): void {
+/** Age that at least half of the mass of rock has reached; 0 without rock. */
+function ageOfMost(rock: readonly Rock[]): number {
+  const half = rock.reduce((sum, { mass_kg }) => sum + mass_kg, 0) / 2
+  let mass = 0
+  for (const { age_days, mass_kg } of [...rock].sort((a, b) => b.age_days - a.age_days)) {
+    mass += mass_kg
+    if (mass >= half && mass > 0) return age_days
+  }
+  return 0
+}
+
+/** Nitrifiers of a surface that has been in a running system, as share of the most that it carries. */
+const settled = 0.3
+
+/** Nitrifiers of rock by its age and kind, and of sand by the age of the system. */
+function nitrifiers(model: Model, parameters: Float64Array, put: Put, old: boolean): void {
   const of = (fact: string): number => parameter(model, parameters, fact)
   const { system } = model
-  const area =
-    system.rock.reduce((sum, { mass_kg }) => sum + mass_kg, 0) * of('nit.area.rock') +
-    (system.sand?.mass_kg ?? 0) * of('nit.area.sand')
-  const most = (yield_: string, fastest: string): number =>
-    (of('nit.areal.max_sea') * area * of(yield_)) / of(fastest)
-  const oxidisers = most('nit.aob.yield_n', 'nit.aob.mumax') * share
-  put(`${rock.oxidisersFast.id}/N`, oxidisers / 2)
-  put(`${rock.oxidisersSlow.id}/N`, oxidisers / 2)
-  const ofNitrite = most('nit.nob.yield_n', 'nit.nob.mumax') * share
-  put(`${rock.nitriteFast.id}/N`, ofNitrite / 2)
-  put(`${rock.nitriteSlow.id}/N`, ofNitrite / 2)
+  const shares = new Map(withNitrifiers(system).map(({ kind, by }) => [kind, of(by)]))
+  const onRock = system.rock.reduce(
+    (sum, { kind, mass_kg, age_days }) =>
+      sum + mass_kg * (age_days >= youngest ? settled : (shares.get(kind) ?? 0)),
+    0,
+  )
+  const onSand = (system.sand?.mass_kg ?? 0) * (old ? settled : catalogueFact('nit.seed_aob').typical)
+  const area = onRock * of('nit.area.rock') + onSand * of('nit.area.sand')
+  for (const [, { group, yieldFact, richFact }] of [...ammoniaOxidisers, ...nitriteOxidisers])
+    put(`${group.id}/N`, (of('nit.areal.max_sea') * area * of(yieldFact)) / of(richFact) / 2)
+}
+
+/** What is left in rock after the days it has lain in water. */
+function leaching(model: Model, parameters: Float64Array, put: Put): void {
+  const of = (fact: string): number => parameter(model, parameters, fact)
+  const { system } = model
+  const left = (kinds: readonly KindOfRock[], held: string, release: string): number =>
+    kinds.reduce(
+      (sum, { kind, by }) =>
+        sum +
+        system.rock
+          .filter((rock) => rock.kind === kind)
+          .reduce(
+            (part, { mass_kg, age_days, cured_days = 0 }) =>
+              part + mass_kg * of(`${held}.${by}`) * exp(-of(release) * (age_days + cured_days)),
+            0,
+          ),
+      0,
+    )
+  const dead = withDeadMatter(system)
+  const nitrogen = left(dead, 'leach.n', 'leach.k.buried')
+  put(`${rock.buried.id}/N`, nitrogen)
+  put(`${rock.buried.id}/P`, left(dead, 'leach.p', 'leach.k.buried'))
+  put(`${rock.buried.id}/C`, dead.length > 0 ? nitrogen * of('leach.c_per_n') : 0)
+  put(
+    `${rock.exchangeable.id}/P`,
+    left(withExchangeable(system), 'leach.exchangeable', 'leach.k.exchangeable'),
+  )
+}
+
+/** Cells that are there before the first dose of carbon, µmol/L of their carbon. */
+const firstCells = 1
+
+/** Cells of a state, µmol/L of their carbon: a system never loses its last ones, whatever a run-in says. */
+const cells = (model: Model, y: Float64Array): number =>
+  (y[stateIndex(model, `${water.bacteria.id}/C`)] ?? 0) / model.volume_L
+
+function bacteria(model: Model, parameters: Float64Array, put: Put): void {
+  if (!carbonDosingOf(model.system)) return
+  const carbon = firstCells * model.volume_L
+  put(`${water.bacteria.id}/C`, carbon)
+  put(`${water.bacteria.id}/N`, carbon * parameter(model, parameters, 'cd.quota_N_fed'))
+  put(`${water.bacteria.id}/P`, carbon * parameter(model, parameters, 'cd.quota_P_fed'))
 }
 
 /** Old rock and sand are in balance with the water of the first reading. */
@@ -135,20 +205,25 @@ function sorbed(model: Model, parameters: Float64Array, opening: Opening, put: P
   put(`${rock.sorbedSlow.id}/P`, load * (1 - of('sorb.fast_share')))
 }
 
+/** New surfaces carry nothing but what drifts by. */
+const bare = 1e-5
 /** Surfaces without a word about them carry this cover of a kind that is in the system. */
 const trace = 0.001
 
-/** Stands of the cover that the description tells, at half of their full thickness, with typical stores. */
+/** Stands of the cover that the description tells, with typical stores. */
 function algae(model: Model, parameters: Float64Array, put: Put): void {
   const { system } = model
   const kinds = [...new Set(system.algae.map(({ kind }) => kind))]
   for (const surface of system.surfaces)
     for (const kind of kinds) {
-      const told =
-        system.algae.find((entry) => entry.kind === kind && entry.surface === surface.id)?.cover ?? trace
+      const least = surface.age_days < youngest ? bare : trace
+      const told = system.algae.find((one) => one.kind === kind && one.surface === surface.id)?.cover ?? least
       const of = (name: string): number => parameter(model, parameters, `algae.${kind}.${name}`)
-      for (const [patch, cover] of spread(told, (each) => patchShare(surface, each))) {
-        const mass = 0.5 * of('full_cover_mass') * surface.area_m2 * patchShare(surface, patch) * cover
+      for (const [patch, cover] of spread(Math.max(told, least), least, (each) =>
+        patchShare(surface, each),
+      )) {
+        const full = of('full_cover_mass') * surface.area_m2 * patchShare(surface, patch)
+        const mass = full * massOfCover(kind, cover)
         const stand = standAccount({ surface: surface.id, kind, patch })
         put(standCover({ surface: surface.id, kind, patch }).id, cover)
         put(`${stand.id}/C`, mass * of('tissue_C'))
@@ -158,13 +233,29 @@ function algae(model: Model, parameters: Float64Array, put: Put): void {
     }
 }
 
+/** Mass of a cover relative to that of a full stand: films by the cover they make, tufts half grown. */
+function massOfCover(kind: string, cover: number): number {
+  switch (growthForm(kind)) {
+    case 'film':
+      return -ln(1 - Math.min(cover, 0.95)) / 3
+    case 'crust':
+      return cover
+    case 'tufted':
+      return cover / 2
+  }
+}
+
 /** A told cover fills the hidden patches first: what mouths leave is where they do not get. */
-function spread(cover: number, shareOf: (patch: Patch) => number): readonly (readonly [Patch, number])[] {
+function spread(
+  cover: number,
+  least: number,
+  shareOf: (patch: Patch) => number,
+): readonly (readonly [Patch, number])[] {
   let left = cover
   const filled: (readonly [Patch, number])[] = []
   for (const patch of [...patches].reverse()) {
     const share = shareOf(patch)
-    const here = share > 0 ? Math.min(1, Math.max(trace, left / share)) : 0
+    const here = share > 0 ? Math.min(1, Math.max(least, left / share)) : 0
     left = Math.max(0, left - here * share)
     filled.push([patch, here])
   }

@@ -30,6 +30,7 @@ export interface RunQuestion {
 export interface Run {
   readonly model: Model
   readonly days: readonly number[]
+  readonly parameters: Float64Array
   readonly samples: readonly Float64Array[]
   readonly end: Float64Array
   readonly statistics: Statistics
@@ -71,6 +72,7 @@ export function run(question: RunQuestion): Run {
   const { marks } = simulation
   return {
     model,
+    parameters,
     days: samples,
     samples: simulation.samples,
     end: simulation.end,

@@ -1,5 +1,6 @@
 import { assemble, typicalParameters } from '../assemble/assemble.ts'
 import { stateIndex } from '../assemble/model.ts'
+import { growthForm } from '../processes/stands.ts'
 import { equationsOf } from '../simulate/equations-of.ts'
 import { box } from './systems.ts'
 
@@ -32,33 +33,39 @@ export function steadyGrowth(kind: string, water: { readonly N: number; readonly
   const of = (id: string): number => parameters[model.parameters.findIndex(({ fact }) => fact === id)]
   setFact('coral.s_nh4', 1e9)
   setFact('coral.s_po4', 1e9)
+  // What settles is no growth of the stand.
+  setFact('algae.settling_rate', 0)
   const { rates } = equationsOf(model, parameters, model.settings.values)
   const stand = `surface.plate.${kind}.open`
   const at = (id: string): number => stateIndex(model, id)
   const y = new Float64Array(model.states.length)
   const mass = 0.1
-  y[at(`cover.plate.${kind}.open`)] = 1
+  // Films and crusts cover as much as their mass; a tenth of a gram on a square metre is little of either.
+  y[at(`cover.plate.${kind}.open`)] = growthForm(kind) === 'tufted' ? 1 : 0.01
   y[at(`${stand}/C`)] = mass * of(`algae.${kind}.tissue_C`)
   y[at(`${stand}/N`)] = mass * of(`algae.${kind}.quota_N_max`)
   y[at(`${stand}/P`)] = mass * of(`algae.${kind}.quota_P_max`)
+  if (at('water.silicate/Si') >= 0) y[at('water.silicate/Si')] = 1000 * model.volume_L
   y[at('water.nitrate/N')] = water.N * model.volume_L
   y[at('water.phosphate/P')] = water.P * model.volume_L
   const out = new Float64Array(model.fluxes.length)
   const inflow = (id: string): number => {
     const index = at(id)
     return model.fluxes.reduce(
-      (sum, flux, k) => (flux.process.id === 'algal-growth' && flux.to === index ? sum + out[k] : sum),
+      (sum, flux, k) =>
+        flux.process.id.startsWith('algal-growth') && flux.to === index ? sum + out[k] : sum,
       0,
     )
   }
   let growth = 0
-  // Stores settle within some doublings; a twentieth of a day is short against the fastest uptake.
-  for (let step = 0; step < 3000; step++) {
+  // Stores settle within some doublings; a step is short against the fastest uptake, which goes with growth.
+  const step_days = 0.05 / of(`algae.${kind}.growth`)
+  for (let step = 0; step < 400; step++) {
     rates(y, out)
     growth = inflow(`${stand}/C`) / y[at(`${stand}/C`)]
     for (const atom of ['N', 'P']) {
       const id = `${stand}/${atom}`
-      y[at(id)] += 0.05 * (inflow(id) - growth * y[at(id)])
+      y[at(id)] += step_days * (inflow(id) - growth * y[at(id)])
     }
   }
   return growth

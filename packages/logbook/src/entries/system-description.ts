@@ -27,24 +27,35 @@ export const rockKinds = [
   'dried ex-ocean',
 ] as const
 
+export const filterKinds = ['filter floss', 'filter sock'] as const
+
 export const otherEquipmentKinds = [
-  'filter floss',
-  'filter sock',
-  'activated carbon',
-  'organic carbon dosing',
   'refugium',
   'turf scrubber',
   'automatic top-off',
   'circulation pump',
-  'ultraviolet lamp',
   'heater',
 ] as const
 
+export const carbonSubstances = ['ethanol', 'vinegar', 'acetate'] as const
+
+export const reactorFoods = ['organic', 'sulphur'] as const
+
 export const animalRoles = ['fish', 'grazer', 'other'] as const
 
-export const rock = z.object({ kind: z.enum(rockKinds), mass_kg: positive, age_days: notNegative })
+export const rock = z.object({
+  kind: z.enum(rockKinds),
+  mass_kg: positive,
+  age_days: notNegative,
+  cured_days: z.exactOptional(notNegative),
+})
 
-const newWater = z.object({ kind: z.exactOptional(name), NO3_mg_L: notNegative, PO4_mg_L: notNegative })
+const newWater = z.object({
+  kind: z.exactOptional(name),
+  NO3_mg_L: notNegative,
+  PO4_mg_L: notNegative,
+  SiO2_mg_L: z.exactOptional(notNegative),
+})
 
 const equipment: z.ZodMiniType<Equipment> = z.discriminatedUnion('kind', [
   z.object({
@@ -69,6 +80,34 @@ const equipment: z.ZodMiniType<Equipment> = z.discriminatedUnion('kind', [
     replaced_every_days: z.exactOptional(positive),
     capacity_mg_P_per_g: z.exactOptional(z.tuple([positive, positive, positive])),
   }),
+  z.object({ kind: z.literal('continuous water change'), L_per_day: positive }),
+  // Loose: entries of a time without processes for these keep what they said.
+  z.looseObject({
+    kind: z.enum(filterKinds),
+    changed_every_days: z.exactOptional(positive),
+    mesh_um: z.exactOptional(positive),
+  }),
+  z.object({ kind: z.literal('phosphate binder'), La_mg_per_day: notNegative }),
+  z.looseObject({
+    kind: z.literal('activated carbon'),
+    mass_g: z.exactOptional(positive),
+    placed: z.exactOptional(day),
+    replaced_every_days: z.exactOptional(positive),
+  }),
+  z.looseObject({
+    kind: z.literal('organic carbon dosing'),
+    substance: z.exactOptional(z.enum(carbonSubstances)),
+    mL_per_day: z.exactOptional(notNegative),
+    since: z.exactOptional(day),
+    schedule: z.exactOptional(z.array(z.object({ from_: day, mL_ethanol_per_day: notNegative }))),
+  }),
+  z.object({
+    kind: z.literal('denitrifying reactor'),
+    fed: z.enum(reactorFoods),
+    media_L: positive,
+    flow_L_per_hour: z.exactOptional(positive),
+  }),
+  z.looseObject({ kind: z.literal('ultraviolet lamp'), flow_L_per_hour: z.exactOptional(positive) }),
   z.looseObject({ kind: z.enum(otherEquipmentKinds) }),
 ])
 

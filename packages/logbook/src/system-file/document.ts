@@ -1,7 +1,10 @@
 import { z } from '../entries/schema.ts'
 import {
   animalRoles,
+  carbonSubstances,
+  filterKinds,
   otherEquipmentKinds,
+  reactorFoods,
   rockKinds,
   surfaceKinds,
   vesselKinds,
@@ -37,7 +40,12 @@ const surface = z.strictObject({
   'hand cleaned every': optional(text.interval),
 })
 
-const rock = z.strictObject({ kind: z.enum(rockKinds), mass: text.kilograms, age: text.age })
+const rock = z.strictObject({
+  kind: z.enum(rockKinds),
+  mass: text.kilograms,
+  age: text.age,
+  'cured for': optional(text.age),
+})
 
 const newWater = z.strictObject({ kind: optional(name), nitrate: text.nitrate, phosphate: text.phosphate })
 
@@ -73,7 +81,34 @@ const equipment = z.discriminatedUnion('kind', [
     'replaced every': optional(text.interval),
     capacity: optional(z.tuple([text.phosphorusPerGram, text.phosphorusPerGram, text.phosphorusPerGram])),
   }),
-  // No process covers these yet, so their own keys are kept as they are.
+  z.strictObject({ kind: z.literal('continuous water change'), 'a day': text.litresPerDay }),
+  // Loose: files of a time without processes for these keep what they said.
+  z.looseObject({
+    kind: z.enum(filterKinds),
+    'changed every': optional(text.interval),
+    mesh: optional(text.micrometres),
+  }),
+  z.strictObject({ kind: z.literal('phosphate binder'), 'lanthanum a day': text.milligramsPerDay }),
+  z.looseObject({
+    kind: z.literal('activated carbon'),
+    mass: optional(text.grams),
+    placed: optional(date),
+    'replaced every': optional(text.interval),
+  }),
+  z.looseObject({
+    kind: z.literal('organic carbon dosing'),
+    substance: optional(z.enum(carbonSubstances)),
+    'a day': optional(text.millilitresPerDay),
+    since: optional(date),
+  }),
+  z.strictObject({
+    kind: z.literal('denitrifying reactor'),
+    fed: z.enum(reactorFoods),
+    media: text.volume,
+    flow: optional(text.flow),
+  }),
+  z.looseObject({ kind: z.literal('ultraviolet lamp'), flow: optional(text.flow) }),
+  // These have no process of their own or keys of another time, which are kept as they are.
   z.looseObject({ kind: z.enum(otherEquipmentKinds) }),
 ])
 

@@ -77,6 +77,8 @@ export const area = measured('An area', '2 m2', (text) => plainly(parseArea(text
 export const centimetres = measured('A length', '150 cm', (text) => plainly(parseLength(text)))
 /** Millimetres. */
 export const millimetres = measured('A width', '6 mm', (text) => plainly(parseLength(text), 10))
+/** Micrometres. */
+export const micrometres = measured('A mesh', '200 µm', (text) => plainly(parseLength(text), 10_000))
 /** °C. */
 export const temperature = measured('A temperature', '25.5 °C', (text) => plainly(parseTemperature(text)))
 /** Days. */
@@ -100,6 +102,14 @@ export const light = measured('Light at the surface while the lamp is on', '200 
 /** g/d. */
 export const gramsPerDay = measured('What is fed a day, as fed', '4 g/d', (text) =>
   inUnit(text, '4 g/d', ['g/d']),
+)
+/** mL/d. */
+export const millilitresPerDay = measured('What is dosed a day', '2 mL/d', (text) =>
+  plainly(parseFlow(text), 24_000),
+)
+/** mg/d. */
+export const milligramsPerDay = measured('What is dosed a day', '5 mg/d', (text) =>
+  inUnit(text, '5 mg/d', ['mg/d']),
 )
 /** A share, 0 to 1. */
 export const massShare = measured('A share of the mass as fed', '7.2 %', (text) => {

@@ -213,6 +213,30 @@ test('no JSON whatever in a place of the file makes the reading fail without a w
   )
 })
 
+test('filters, carbon and reactors are read in the units of people', () => {
+  const read = readSystemFile(
+    changed({
+      equipment: [
+        { kind: 'filter sock', 'changed every': '1 week', mesh: '200 µm' },
+        { kind: 'activated carbon', mass: '0.2 kg', 'replaced every': '4 weeks' },
+        { kind: 'organic carbon dosing', substance: 'ethanol', 'a day': '2 mL/d', brand: 'none' },
+        { kind: 'denitrifying reactor', fed: 'sulphur', media: '2 L', flow: '1 L/h' },
+        { kind: 'phosphate binder', 'lanthanum a day': '5 mg/d' },
+        { kind: 'continuous water change', 'a day': '4 L/d' },
+      ],
+    }),
+  )
+  if (!read.ok) throw new Error(read.issues.map(issueInWords).join('\n'))
+  expect(read.system.equipment).toEqual([
+    { kind: 'filter sock', changed_every_days: 7, mesh_um: expect.closeTo(200, 9) },
+    { kind: 'activated carbon', mass_g: 200, replaced_every_days: 28 },
+    { kind: 'organic carbon dosing', substance: 'ethanol', mL_per_day: expect.closeTo(2, 9), brand: 'none' },
+    { kind: 'denitrifying reactor', fed: 'sulphur', media_L: 2, flow_L_per_hour: 1 },
+    { kind: 'phosphate binder', La_mg_per_day: 5 },
+    { kind: 'continuous water change', L_per_day: 4 },
+  ])
+})
+
 test('the schema kept for editors is what the program reads by, and takes the same file', () => {
   const kept = JSON.parse(
     readFileSync(new URL('../../schema/system-file.schema.json', import.meta.url), 'utf8'),

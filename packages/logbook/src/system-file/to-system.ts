@@ -30,7 +30,12 @@ export function toSystem(document: SystemDocument): System {
       ...given('opening_mm', surface.opening),
       ...given('hand_cleaned_every_days', surface['hand cleaned every']),
     })),
-    rock: document.rock.map(({ kind, mass, age }) => ({ kind, mass_kg: mass, age_days: age })),
+    rock: document.rock.map(({ kind, mass, age, 'cured for': cured }) => ({
+      kind,
+      mass_kg: mass,
+      age_days: age,
+      ...given('cured_days', cured),
+    })),
     ...given('sand', sand && { mass_kg: sand.mass, depth_cm: sand.depth }),
     source_water: newWater(document['source water']),
     salt_mix: newWater(document['salt mix']),
@@ -89,6 +94,34 @@ function equipment(one: SystemDocument['equipment'][number], timeZone: string): 
         ...given('replaced_every_days', one['replaced every']),
         ...given('capacity_mg_P_per_g', one.capacity),
       }
+    case 'continuous water change':
+      return { kind: one.kind, L_per_day: one['a day'] }
+    case 'filter floss':
+    case 'filter sock': {
+      const { 'changed every': every, mesh, ...kept } = one
+      return { ...kept, ...given('changed_every_days', every), ...given('mesh_um', mesh) }
+    }
+    case 'phosphate binder':
+      return { kind: one.kind, La_mg_per_day: one['lanthanum a day'] }
+    case 'activated carbon': {
+      const { mass, placed, 'replaced every': every, ...kept } = one
+      return {
+        ...kept,
+        ...given('mass_g', mass),
+        ...given('placed', noon(placed)),
+        ...given('replaced_every_days', every),
+      }
+    }
+    case 'organic carbon dosing': {
+      const { 'a day': daily, since, ...kept } = one
+      return { ...kept, ...given('mL_per_day', daily), ...given('since', noon(since)) }
+    }
+    case 'denitrifying reactor':
+      return { kind: one.kind, fed: one.fed, media_L: one.media, ...given('flow_L_per_hour', one.flow) }
+    case 'ultraviolet lamp': {
+      const { flow, ...kept } = one
+      return { ...kept, ...given('flow_L_per_hour', flow) }
+    }
     default:
       return one
   }

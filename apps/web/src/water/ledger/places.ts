@@ -20,6 +20,7 @@ export const sources: readonly Place[] = [
   { account: 'outside.source-water', room: 1.2, label: ['Source', 'water'], title: 'Source water' },
   { account: 'outside.salt', room: 1, label: ['Salt', 'mix'], title: 'Salt mix' },
   { account: 'outside.dose', room: 1, label: ['Doses'], title: 'Doses' },
+  { account: 'outside.rock', room: 1, label: ['New', 'rock'], title: 'Rock added' },
   { account: 'outside.animals', room: 1, label: ['New', 'animals'], title: 'Animals added' },
   { account: 'outside.air', room: 1, label: ['Air'], title: 'Fixed from the air' },
   { account: 'media.ferric', room: 1, label: ['Media'], title: 'Given back by ferric media' },
@@ -36,9 +37,18 @@ export const exports: readonly Place[] = [
   { account: 'outside.skimmate', room: 1.5, label: ['Foam'], title: 'Skimmate' },
   { account: 'outside.discarded-water', room: 2, label: ['Old', 'water'], title: 'Discarded water' },
   { account: 'outside.air', room: 1.5, label: ['To the', 'air'], title: 'Nitrogen gas' },
-  { account: 'outside.harvest', room: 1.2, label: ['Harvest'], title: 'Harvested algae' },
+  { account: 'outside.filter-waste', room: 1.2, label: ['Filter', 'waste'], title: 'Filters emptied' },
+  { account: 'outside.siphoned', room: 1, label: ['Siphon'], title: 'Waste siphoned out' },
+  { account: 'outside.refugium-harvest', room: 1.2, label: ['Harvest'], title: 'Harvest of the refugium' },
+  {
+    account: 'outside.scrubber-harvest',
+    room: 1.2,
+    label: ['Turf', 'harvest'],
+    title: 'Harvest of the screen',
+  },
   { account: 'outside.hand-removed', room: 1.2, label: ['By', 'hand'], title: 'Algae by hand' },
   { account: 'media.ferric', room: 1.2, label: ['Media'], title: 'Ferric media' },
+  { account: 'media.carbon', room: 1, label: ['Carbon'], title: 'Activated carbon' },
   { account: 'outside.animals', room: 1.2, label: ['Animals', 'gone'], title: 'Animals gone' },
   {
     account: 'outside.unexplained',
@@ -55,6 +65,8 @@ export const basins: readonly Place[] = [
   { account: 'rock', room: 1.4, label: ['Rock'], title: 'Rock and sand' },
   { account: 'surface', room: 1.2, label: ['Algae'], title: 'Algae' },
   { account: 'animals', room: 1.5, label: ['Animals'], title: 'Animals' },
+  { account: 'filter', room: 1, label: ['Filters'], title: 'Held by filters' },
+  { account: 'cultivated', room: 1.2, label: ['Grown', 'algae'], title: 'Refugium and screen' },
 ]
 
 export const placeOf = (places: readonly Place[], account: string): Place =>

@@ -1,0 +1,3 @@
+export * from './ammonia.ts'
+export * from './organic-carbon.ts'
+export * from './oxygen.ts'

@@ -1,0 +1,124 @@
+import { algaeKinds } from '@holdfast/facts'
+import { describe, expect, test } from 'vitest'
+import type { System } from '../system.ts'
+import { nothingUnexplained, run } from '../testing/run.ts'
+import { box, plate } from '../testing/systems.ts'
+import { overgrows, shades } from './overgrowth.ts'
+import { growthForm, layerOf } from './stands.ts'
+
+const opening = { nitrate_mg_L: 5, phosphate_mg_L: 0.08 }
+const wide: System = { ...box, vessels: [{ id: 'display', kind: 'display', volume_L: 50_000 }] }
+const grown = (kinds: readonly string[], cover: number, days: number, more: Partial<System> = {}) =>
+  run({
+    system: {
+      ...wide,
+      surfaces: [plate],
+      algae: kinds.map((kind) => ({ kind, surface: 'plate', cover })),
+      ...more,
+    },
+    days,
+    opening,
+    facts: nothingUnexplained,
+    samples: Array.from({ length: days / 10 + 1 }, (_, n) => n * 10),
+  })
+/** Nothing gives silicate to the water but what is in it. */
+const noSilicateSource = {
+  'si.release.sand': 0,
+  'si.release.rock': 0,
+  'si.release.glass': 0,
+  'si.k.opal': 0,
+} as const
+const open = (kind: string): string => `cover.plate.${kind}.open`
+
+// Cover, crust and bare ground are one surface: uprights stand on crust or beside it, crusts and what is bare
+// between them are the ground.
+test('all kinds together never take more than the ground there is', () => {
+  const kinds = algaeKinds().map(({ key }) => key)
+  const { course } = grown(kinds, 0.03, 300)
+  for (const layer of ['upright', 'crust'])
+    for (let n = 0; n <= 30; n++) {
+      const taken = kinds
+        .filter((kind) => layerOf(kind) === layer)
+        .reduce((sum, kind) => sum + course(open(kind))[n], 0)
+      expect(taken, `${layer} on day ${n * 10}`).toBeLessThan(1.01)
+    }
+}, 30_000)
+
+test('a film covers what its mass says, a quarter of the mass that hides the ground some half of it', () => {
+  const { samples, model, course } = grown(['film_green'], 0.05, 60)
+  const full = 8 * 0.65
+  const carbon = course('surface.plate.film_green.open/C')
+  const of = model.parameters.find(({ fact }) => fact === 'algae.film_green.tissue_C')
+  expect(samples.length).toBe(7)
+  for (const [n, cover] of course(open('film_green')).entries()) {
+    const mass = carbon[n] / (of?.band.typical ?? Number.NaN)
+    expect(Math.abs(cover - (1 - Math.exp((-3 * mass) / full)))).toBeLessThan(0.06)
+  }
+})
+
+describe('new rock', () => {
+  const bare = { surfaces: [{ ...plate, age_days: 0 }], rock: [] }
+  const { course } = grown(['coralline', 'film_green'], 0, 360, bare)
+
+  // Succession in new systems, common practice: first spots of coralline in weeks 6 to 16, 20 to 60 % of lit
+  // rock in half a year to a year.
+  test('is bare, and shows crust only after months', () => {
+    const crust = course(open('coralline'))
+    expect(crust[0]).toBeLessThan(0.001)
+    expect(crust[4]).toBeLessThan(0.01)
+    expect(crust[12]).toBeLessThan(0.15)
+    expect(crust[36]).toBeGreaterThan(0.1)
+    expect(crust[36]).toBeLessThan(0.6)
+  })
+
+  test('has a film of green within weeks where some drifts by', () => {
+    expect(course(open('film_green'))[6]).toBeGreaterThan(0.05)
+  })
+})
+
+// Larger forms win ground of lower ones (tables of kinds, memory of the papers named there).
+test('ungrazed hair algae take over turf, and turf does not take over hair algae', () => {
+  expect(overgrows('hair_green', 'turf')).toBe(true)
+  expect(overgrows('turf', 'hair_green')).toBe(false)
+  const { course } = grown(['hair_green', 'turf'], 0.3, 360)
+  expect(course(open('turf'))[36]).toBeLessThan(0.7 * course(open('turf'))[0])
+  expect(course(open('hair_green'))[36]).toBeGreaterThan(0.5)
+})
+
+test('only kinds that are taller by half or more take the light of others', () => {
+  expect(shades('macro', 'turf')).toBe(true)
+  expect(shades('hair_green', 'red_cotton')).toBe(false)
+  const alone = grown(['coralline'], 0.2, 120).course(open('coralline'))[12]
+  const under = grown(['coralline', 'bryopsis'], 0.2, 120).course(open('coralline'))[12]
+  expect(under).toBeLessThan(alone)
+})
+
+test('every kind has one of three ways to cover ground', () => {
+  const forms = Object.fromEntries(algaeKinds().map(({ key }) => [key, growthForm(key)]))
+  expect(forms).toMatchObject({
+    film_diatom: 'film',
+    cyano: 'film',
+    hair_green: 'tufted',
+    coralline: 'crust',
+  })
+})
+
+// Diatoms of new tanks fade after weeks (common practice): their silicate is used up.
+test('diatoms bloom on silicate and fade when it is gone', () => {
+  const { course, concentrations } = run({
+    system: {
+      ...box,
+      surfaces: [{ ...plate, area_m2: 2 }],
+      algae: [{ kind: 'film_diatom', surface: 'plate', cover: 0.01 }],
+    },
+    days: 120,
+    opening: { nitrate_mg_L: 20, phosphate_mg_L: 0.5 },
+    facts: { ...nothingUnexplained, ...noSilicateSource },
+    start: { 'water.silicate/Si': 50 * 400 },
+  })
+  const cover = course(open('film_diatom'))
+  const most = Math.max(...cover)
+  expect(most).toBeGreaterThan(0.2)
+  expect(cover[120]).toBeLessThan(most / 3)
+  expect(concentrations('water.silicate/Si')[120]).toBeLessThan(5)
+})
