@@ -18,7 +18,6 @@ export interface NotUsed {
     | 'not detected and no limit stated'
     | 'above the range of the kit'
     | 'mass of the media not stated'
-    | 'no part of the model takes it yet'
 }
 
 /** What a log says to the model, in the order of time. */
