@@ -25,7 +25,7 @@ const stops: Readonly<Record<string, readonly string[]>> = {
   'mechanical-filtration': ['mech.reach'],
   'filter-rot': ['mech.leach.n', 'mech.leach.p'],
   'activated-carbon': ['gac.k'],
-  'bacterial-growth': ['cd.mumax'],
+  'bacterial-growth': ['cd.mumax', 'cd.seed'],
   'bacterial-loss': ['cd.death'],
   'bacterial-foam': ['cd.skimmed'],
   ultraviolet: ['uv.kill'],

@@ -51,7 +51,7 @@ describe('the declared order of the method is two', () => {
     const order = orderOf((steps) => fixedSteps(equations, begin, 4, steps), [160, 320, 640], 5120)
     expect(order).toBeGreaterThan(1.7)
     expect(order).toBeLessThan(2.4)
-  })
+  }, 60_000)
 
   test('with its own steps a run comes nearer to the truth the stricter it is asked to be', () => {
     const decay = flowing([[0, 1]], 2, (y, out) => {

@@ -33,6 +33,7 @@ export const bacterialGrowth = process<InSystem>({
   parameters: {
     fastest: fact('cd.mumax', 'd⁻¹'),
     yield: fact('cd.yield', '1'),
+    seed: fact('cd.seed', 'd⁻¹'),
     halfCarbon: fact('cd.ks', 'µmol L⁻¹'),
     leastN: fact('cd.quota_N_least', '1'),
     fedN: fact('cd.quota_N_fed', '1'),
@@ -84,8 +85,10 @@ export const bacterialGrowth = process<InSystem>({
         { to: outside.inorganicCarbon, share: 'rest' },
       ],
     }),
-    move({ atom: 'N', from: water.labile, to: water.bacteria, rate: 'share * labileN' }),
-    move({ atom: 'P', from: water.labile, to: water.bacteria, rate: 'share * labileP' }),
+    // Films shed cells, so that the last ones are never lost.
+    move({ atom: 'C', from: water.labile, to: water.bacteria, rate: 'seed * labileC' }),
+    move({ atom: 'N', from: water.labile, to: water.bacteria, rate: '(share + seed) * labileN' }),
+    move({ atom: 'P', from: water.labile, to: water.bacteria, rate: '(share + seed) * labileP' }),
     move({ atom: 'N', from: water.ammonia, to: water.bacteria, rate: 'capacityN * monod(ammonia, halfN)' }),
     move({
       atom: 'N',
