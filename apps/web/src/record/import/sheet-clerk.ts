@@ -2,6 +2,7 @@ import { type Client, outcome } from '@holdfast/client'
 import {
   type Entry,
   entriesFromSheet,
+  exportFormatOf,
   type ImportInto,
   type Issue,
   noteOfImport,
@@ -9,7 +10,6 @@ import {
   rememberedFor,
   sheetLimits,
 } from '@holdfast/logbook'
-import { isExport } from '@holdfast/logbook/export'
 import { batchesOf } from './batches.ts'
 import { LogOf, NotAnswered } from './log-of.ts'
 import { previewOf } from './preview.ts'
@@ -87,7 +87,7 @@ export class SheetClerk {
     if (this.#open?.number === number) return this.#open.reader
     // One byte more than is read at most: the reader refuses it in its own words, and no more is in memory.
     const bytes = new Uint8Array(await file.slice(0, sheetLimits.bytes + 1).arrayBuffer())
-    if (isExport(bytes)) return 'export'
+    if (exportFormatOf(bytes) !== undefined) return 'export'
     const reader = new SheetReader((answers) => readSheet(bytes, fileName, answers))
     this.#open = { number, reader }
     return reader
