@@ -6,13 +6,16 @@ export interface Asked {
   readonly where: string
 }
 
+/** As many as remind the keeper of what is meant. */
+const mostWritten = 4
+
 /** Gathers what a sheet leaves open: one question a topic and key, with the cells that it is about. */
 export class Questions {
   readonly #answers: Answers
   readonly #asked = new Map<
     string,
     {
-      readonly question: Omit<SheetQuestion, 'cells' | 'waiting'>
+      readonly question: Omit<SheetQuestion, 'cells' | 'written' | 'waiting'>
       readonly must: boolean
       readonly cells: Set<string>
     }
@@ -66,15 +69,21 @@ export class Questions {
     return undefined
   }
 
-  asked(): readonly SheetQuestion[] {
+  /** @param textOf  what stands in a cell */
+  asked(textOf: (cell: string) => string): readonly SheetQuestion[] {
     return [...this.#asked.values()].map(({ question, must, cells }) => ({
       ...question,
       cells: [...cells],
+      written: [...cells].slice(0, mostWritten).map(textOf),
       waiting: must ? cells.size : 0,
     }))
   }
 
-  #ask(question: Omit<SheetQuestion, 'cells' | 'waiting'>, cells: readonly string[], must: boolean): void {
+  #ask(
+    question: Omit<SheetQuestion, 'cells' | 'written' | 'waiting'>,
+    cells: readonly string[],
+    must: boolean,
+  ): void {
     const known = this.#asked.get(question.id)
     if (known === undefined) this.#asked.set(question.id, { question, must, cells: new Set(cells) })
     else for (const cell of cells) known.cells.add(cell)

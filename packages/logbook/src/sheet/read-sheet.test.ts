@@ -214,7 +214,7 @@ test('a new kit marks the readings and is asked about where they step', () => {
     (figure, at) => `2026-03-0${at + 1},${figure},${at === 4 ? 'new NO3 kit' : ''}`,
   )
   const sheet = read(`Date,NO3 (mg/L),Notes\n${rows.join('\n')}\n`)
-  expect(sheet.questions).toMatchObject([{ topic: 'kit-change', waiting: 0 }])
+  expect(sheet.questions).toMatchObject([{ topic: 'kit-change', waiting: 0, written: ['10', '10', '10'] }])
   expect(new Set(sheet.readings.map(({ kit }) => kit))).toEqual(
     new Set(['kit before 2026-03-05', 'kit from 2026-03-05']),
   )

@@ -85,7 +85,7 @@ export function readSheet(
     shape: JSON.stringify([...new Set(tables.map(shapeOf))].sort()),
     readings,
     notes,
-    questions: questions.asked(),
+    questions: questions.asked((cell) => account.textOf(cell)),
     odd,
     cells,
   }

@@ -95,6 +95,8 @@ export interface SheetQuestion {
   readonly likely?: string
   /** The cells that it is about. */
   readonly cells: readonly string[]
+  /** What stands in the first few of them. */
+  readonly written: readonly string[]
   /** How many cells are not taken until it is answered; 0 where they are taken as they are. */
   readonly waiting: number
 }

@@ -1,4 +1,4 @@
-import { counted, dayInShort, quantityInWords } from './in-words.ts'
+import { capital, counted, dayInShort, quantityInWords } from './in-words.ts'
 import type { Preview, Settled } from './protocol.ts'
 import { ShownInParts } from './shown-in-parts.tsx'
 
@@ -14,7 +14,9 @@ export function Odd({ preview: { odd, takenOdd }, settled: { leftOut }, onSettle
   return (
     <section aria-labelledby="odd-title">
       <h3 id="odd-title">What is odd</h3>
-      <p class="lead">{counted(odd.all, 'cell')} to look at. Nothing else in the sheet was passed over.</p>
+      <p class="lead">
+        {capital(counted(odd.all, 'cell'))} to look at. Nothing else in the sheet was passed over.
+      </p>
       <ShownInParts of={odd} label="Odd cells">
         {({ cell, asWritten, why, taken, likely }, at) => {
           const isOut = leftOut.includes(cell)
@@ -46,8 +48,6 @@ export function Odd({ preview: { odd, takenOdd }, settled: { leftOut }, onSettle
     </section>
   )
 }
-
-const capital = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1)
 
 /** Notes of the sheet, and what else is made of them. */
 export function Notes({ preview: { notes } }: { readonly preview: Preview }) {

@@ -31,30 +31,32 @@ export function ChooseSheet({ onSheet }: ChooseSheetOf) {
     if (cells.trim() === '') complain('Nothing is pasted yet: copy the cells in your spreadsheet first.')
     else onSheet(new Blob([cells], { type: 'text/plain' }), pasted)
   }
+  const bring = (brought: DataTransfer | null) => {
+    const cells = brought?.getData('text/plain') ?? ''
+    // A spreadsheet program brings a picture of the cells along.
+    if (cells.trim() !== '' || !take(brought?.files)) takeText(cells)
+  }
+  // Wherever on the page one lets go or presses Ctrl+V: a browser would leave the page for the file.
   useEffect(() => {
-    // Ctrl+V works wherever one is on the page.
-    const paste = (event: ClipboardEvent) => {
-      if (!take(event.clipboardData?.files)) takeText(event.clipboardData?.getData('text/plain') ?? '')
+    const dragged = (event: DragEvent) => {
       event.preventDefault()
+      setOver(event.type === 'dragover')
+      if (event.type === 'drop') bring(event.dataTransfer)
     }
+    const paste = (event: ClipboardEvent) => {
+      event.preventDefault()
+      bring(event.clipboardData)
+    }
+    const drags = ['dragover', 'dragleave', 'drop'] as const
+    for (const each of drags) document.addEventListener(each, dragged)
     document.addEventListener('paste', paste)
-    return () => document.removeEventListener('paste', paste)
+    return () => {
+      for (const each of drags) document.removeEventListener(each, dragged)
+      document.removeEventListener('paste', paste)
+    }
   })
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: a place to drop on; the keyboard has the button and the field within.
-    <div
-      class={over ? 'drop over' : 'drop'}
-      onDragOver={(event) => {
-        event.preventDefault()
-        setOver(true)
-      }}
-      onDragLeave={() => setOver(false)}
-      onDrop={(event) => {
-        event.preventDefault()
-        setOver(false)
-        if (!take(event.dataTransfer?.files)) takeText(event.dataTransfer?.getData('text/plain') ?? '')
-      }}
-    >
+    <div class={over ? 'drop over' : 'drop'}>
       <p>
         <label class="drop-words" for="sheet-file">
           Drop a sheet here, or choose one

@@ -1,5 +1,5 @@
 import { isQuantityName, quantities } from '@holdfast/quantities'
-import type { Listed, Preview } from './protocol.ts'
+import type { Asked, Preview } from './protocol.ts'
 
 /** @example counted(1, 'cell', 'cells') // 'one cell' */
 export const counted = (count: number, one: string, many = `${one}s`): string =>
@@ -30,16 +30,29 @@ export function freshInWords(fresh: Preview['fresh']): string {
 export const listInWords = (parts: readonly string[]): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
 
-/** The first of some cells and how many more there are. @example 'B3, B4, B5, B6 and 7 more' */
-export function cellsInWords({ first, all }: Listed<string>): string {
+/**
+ * The first of some cells with what stands in them, and how many more there are.
+ *
+ * @example 'A3 “1/2/25”, A4 “2/3/25” and 9 more'
+ */
+export function cellsInWords({ cells: { first, all }, written }: Pick<Asked, 'cells' | 'written'>): string {
+  const shown = first.map((cell, at) => `${cell} “${shortened(written[at] ?? '')}”`)
   const more = all - first.length
-  return more > 0 ? `${first.join(', ')} and ${more.toLocaleString('en-GB')} more` : listInWords(first)
+  return more > 0 ? `${shown.join(', ')} and ${more.toLocaleString('en-GB')} more` : listInWords(shown)
 }
+
+const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)} …` : text)
 
 const short = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeZone: 'UTC' })
 
 /** @example dayInShort('2026-03-01') // '1 Mar 2026' */
 export const dayInShort = (date: string): string => short.format(new Date(`${date}T00:00Z`))
+
+/** @example daysInWords('2026-04-06', '2026-04-30') // '6–30 Apr 2026' */
+export const daysInWords = (first: string, last: string): string =>
+  short.formatRange(new Date(`${first}T00:00Z`), new Date(`${last}T00:00Z`))
+
+export const capital = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1)
 
 /** Questions on which cells wait; the others may be answered and need not be. */
 export const mustAnswer = ({ questions }: Pick<Preview, 'questions'>) =>

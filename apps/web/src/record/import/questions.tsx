@@ -1,5 +1,5 @@
 import type { SystemName } from '../../shell/system-data.ts'
-import { cellsInWords, counted } from './in-words.ts'
+import { capital, cellsInWords, counted } from './in-words.ts'
 import { type Asked, leftOutTank, type Preview, type Settled } from './protocol.ts'
 import { FigureAnswer, Options, Question } from './question.tsx'
 
@@ -83,8 +83,9 @@ export function Questions({ preview, settled, systems, system, onSettle, onSyste
 
 const named = ({ id, name }: SystemName) => ({ value: id, words: name })
 
-function aboutOf({ where, cells, waiting, answer, likely }: Asked): string {
-  const place = where === cells.first[0] ? where : `${where}: ${cellsInWords(cells)}`
+function aboutOf(question: Asked): string {
+  const { where, cells, waiting, answer, likely } = question
+  const place = where === cells.first[0] ? where : `${where}: ${cellsInWords(question)}`
   const state =
     answer !== undefined
       ? ''
@@ -94,5 +95,3 @@ function aboutOf({ where, cells, waiting, answer, likely }: Asked): string {
   const speaks = likely === undefined ? '' : `The sheet itself speaks for ${likely}.`
   return [`${capital(place)}.`, state && capital(state), speaks].filter(Boolean).join(' ')
 }
-
-const capital = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1)

@@ -1,4 +1,5 @@
 import {
+  type QuestionTopic,
   type ReadQuantity,
   readQuantities,
   type Sheet,
@@ -24,6 +25,8 @@ export interface Series {
   readonly sample: readonly Sampled[]
   /** Cells that wait for an answer. */
   readonly waiting: number
+  /** Whether the figures are clear and their days are not. */
+  readonly waitsForDays: boolean
 }
 
 /** A cell beside what becomes of it. */
@@ -97,15 +100,16 @@ function asSeries({ readings, from, count, firstDay, lastDay }: Gathered): Serie
       stored: storedInWords(one),
     })),
     waiting: 0,
+    waitsForDays: false,
   }
 }
 
 function untaken(
-  { sheet, letter, role, unit, form, tank }: SheetColumn & { readonly role: SheetColumn['role'] },
+  { sheet, letter, role, unit, form, tank }: SheetColumn,
   place: string,
   questions: readonly Question[],
 ): Series {
-  const cells = new Set(questions.filter(({ waiting }) => waiting > 0).flatMap((question) => question.cells))
+  const open = questions.filter(({ waiting, answer }) => waiting > 0 && answer === undefined)
   const isHere = (cell: string): boolean => {
     const at = placeIn(cell)
     return at.sheet === sheet && (at.letters === letter || at.row === letter)
@@ -118,9 +122,12 @@ function untaken(
     from: [place],
     count: 0,
     sample: [],
-    waiting: [...cells].filter(isHere).length,
+    waiting: new Set(open.flatMap(({ cells }) => cells).filter(isHere)).size,
+    waitsForDays: open.some(({ topic }) => ofDays.has(topic)),
   }
 }
+
+const ofDays: ReadonlySet<QuestionTopic> = new Set(['date-order', 'date', 'year'] as const)
 
 export const isReading = (role: SheetColumn['role']): role is ReadQuantity => role in readQuantities
 

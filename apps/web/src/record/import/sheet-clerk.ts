@@ -2,7 +2,9 @@ import { type Client, outcome } from '@holdfast/client'
 import {
   type Entry,
   entriesFromSheet,
+  exportFormatOf,
   type ImportInto,
+  type Issue,
   noteOfImport,
   readSheet,
   rememberedFor,
@@ -54,6 +56,7 @@ export class SheetClerk {
     this.#log ??= new LogOf(this.#client)
     this.#post({ type: 'stage', stage: 'reading' })
     const reader = await this.#readerOf(asked)
+    if (reader === 'export') return this.#post({ type: 'refused', issues: [isOurs(asked.fileName)] })
     const plain = reader.sheet({})
     if (plain.issues.length > 0) return this.#post({ type: 'refused', issues: plain.issues })
 
@@ -80,10 +83,11 @@ export class SheetClerk {
     this.#post({ type: 'read', preview: previewOf(read, found, kept, isRemembered) })
   }
 
-  async #readerOf({ number, file, fileName }: SheetAsked): Promise<SheetReader> {
+  async #readerOf({ number, file, fileName }: SheetAsked): Promise<SheetReader | 'export'> {
     if (this.#open?.number === number) return this.#open.reader
     // One byte more than is read at most: the reader refuses it in its own words, and no more is in memory.
     const bytes = new Uint8Array(await file.slice(0, sheetLimits.bytes + 1).arrayBuffer())
+    if (exportFormatOf(bytes) !== undefined) return 'export'
     const reader = new SheetReader((answers) => readSheet(bytes, fileName, answers))
     this.#open = { number, reader }
     return reader
@@ -122,8 +126,16 @@ function importInto(asked: SheetAsked, tanks: Settled['tanks'], leftOut: readonl
   return { ...who, leftOut, tanks: Object.fromEntries(placed) }
 }
 
+const isOurs = (fileName: string): Issue => ({
+  code: 'is-export',
+  where: `File "${fileName}"`,
+  got: 'it is an export of Holdfast, whole logs and no sheet of tests',
+  accepted: 'A spreadsheet.',
+  next: 'Bring it in on a terminal: holdfast import FILE. Nothing is stored.',
+})
+
 /** A defect, or a browser without memory for the sheet: said as it is. */
-const broken = (error: unknown) => ({
+const broken = (error: unknown): Issue => ({
   code: 'not-read',
   where: 'This sheet',
   got: `it could not be read to its end (${error instanceof Error ? error.message : String(error)})`,

@@ -1,5 +1,5 @@
 import { issueInWords } from '@holdfast/logbook'
-import { counted, freshInWords, mustAnswer } from './in-words.ts'
+import { capital, counted, freshInWords, mustAnswer } from './in-words.ts'
 import type { Preview } from './protocol.ts'
 import { idOfQuestion } from './questions.tsx'
 import type { Import } from './use-import.ts'
@@ -14,7 +14,7 @@ export function Store({ walk, preview }: { readonly walk: Import; readonly previ
     <section aria-labelledby="store-title" id="store">
       <h3 id="store-title">Store it</h3>
       <p class="line-of-counts">
-        {words === '' ? 'Nothing of it is new.' : `New: ${words}.`}
+        {newInWords(words, open.length > 0)}
         {already > 0 && ` ${capital(counted(already, 'value is', 'values are'))} in the log already.`}
         {mended.all > 0 &&
           ` ${capital(counted(mended.all, 'new value corrects an old one', 'new values correct old ones'))}.`}
@@ -58,10 +58,14 @@ export function Store({ walk, preview }: { readonly walk: Import; readonly previ
   )
 }
 
+/** While a question is open nobody knows whether anything is new. */
+function newInWords(words: string, isOpen: boolean): string {
+  if (words === '') return isOpen ? '' : 'Nothing of it is new.'
+  return isOpen ? `New so far: ${words}.` : `New: ${words}.`
+}
+
 /** Elements of the questions that must be answered before anything is stored. */
 export function openOf(preview: Preview): readonly string[] {
   const tanks = preview.unplaced.map((tank) => idOfQuestion(`tank-${tank}`))
   return [...tanks, ...mustAnswer(preview).map(({ id }) => idOfQuestion(id))]
 }
-
-const capital = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1)

@@ -1,5 +1,5 @@
 import type { SheetColumn } from '@holdfast/logbook'
-import { counted, dayInShort, listInWords, quantityInWords } from './in-words.ts'
+import { counted, dayInShort, daysInWords, listInWords, quantityInWords } from './in-words.ts'
 import type { Preview } from './protocol.ts'
 import type { Series } from './series.ts'
 
@@ -26,9 +26,8 @@ export function Understood({ preview }: { readonly preview: Preview }) {
 }
 
 function SeriesView({ of }: { readonly of: Series }) {
-  const { quantity, unit, form, kit, tank, count, first = '', last = '', from, sample, waiting } = of
+  const { quantity, unit, form, kit, tank, count, first, last, from, sample } = of
   const written = [unit, form && `as ${form}`].filter((part) => part !== undefined).join(' ')
-  const days = first === last ? `on ${dayInShort(first)}` : `${dayInShort(first)} to ${dayInShort(last)}`
   return (
     <li>
       <h4>
@@ -37,7 +36,7 @@ function SeriesView({ of }: { readonly of: Series }) {
       </h4>
       <p class="quiet">
         {tank && <>{tank}: </>}
-        {count > 0 ? `${counted(count, 'reading')}, ${days}` : nothingYet(waiting)}, from{' '}
+        {first && last ? `${counted(count, 'reading')}, ${daysInWords(first, last)}` : nothingYet(of)}, from{' '}
         {from.length > 3 ? counted(from.length, 'column') : listInWords(from)}
         {kit && `, by ${kit}`}.
       </p>
@@ -68,8 +67,10 @@ function SeriesView({ of }: { readonly of: Series }) {
   )
 }
 
-const nothingYet = (waiting: number): string =>
-  waiting > 0 ? `${counted(waiting, 'cell waits', 'cells wait')} for an answer` : 'no reading'
+function nothingYet({ waiting, waitsForDays }: Series): string {
+  if (waiting > 0) return `${counted(waiting, 'cell waits', 'cells wait')} for an answer`
+  return waitsForDays ? 'nothing before its days are known' : 'no reading'
+}
 
 const roles: Readonly<Record<string, string>> = {
   date: 'the day',

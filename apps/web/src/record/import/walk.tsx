@@ -24,6 +24,16 @@ export function Walk({ walk, preview, described, systems }: WalkOf) {
   const head = useRef<HTMLHeadingElement>(null)
   const sentence = inShort(preview)
   useEffect(() => head.current?.focus(), [])
+  // A browser would leave the page for a file that is let go on it, and the answers with it.
+  useEffect(() => {
+    const stay = (event: DragEvent) => event.preventDefault()
+    document.addEventListener('dragover', stay)
+    document.addEventListener('drop', stay)
+    return () => {
+      document.removeEventListener('dragover', stay)
+      document.removeEventListener('drop', stay)
+    }
+  }, [])
   useEffect(() => {
     if (working === undefined) speak(sentence)
   }, [sentence, working])

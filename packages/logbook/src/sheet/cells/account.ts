@@ -88,6 +88,15 @@ export class Account {
     return { cells: { held: none + read + waiting + listed, read, waiting, listed }, odd: this.#odd }
   }
 
+  /** What the keeper wrote into a cell, by its name as `placeName` gives it. */
+  textOf(name: string): string {
+    const [, sheet, cell = ''] = /^(?:(.*)!)?([^!]*)$/s.exec(name) ?? []
+    const rows = this.#grids.find((grid) => grid.name === sheet)?.rows
+    const place = placeOf(cell)
+    const found = place && rows?.[place.row]?.[place.column]
+    return found === undefined ? '' : asWritten(found)
+  }
+
   /** A later end takes the place of one before it, never the other way. @returns whether it was set */
   #end({ sheet = '', cell }: Place, end: End, above: number): boolean {
     const [known, place] = [this.#ends.get(sheet), placeOf(cell)]
