@@ -51,13 +51,13 @@ const plucked = (date: string, share: number, text: string): Deed => ({
 const freshMedia = (date: string): Deed => ({
   date,
   kind: 'media',
-  body: { action: 'replaced', mass_g: 80, text: 'new ferric media, 80 g' },
+  body: { action: 'replaced', medium: 'phosphate media', mass_g: 80, text: 'new ferric media, 80 g' },
 })
 
 const mediaOut = (date: string): Deed => ({
   date,
   kind: 'media',
-  body: { action: 'removed', text: 'old ferric media out, reactor left empty' },
+  body: { action: 'removed', medium: 'phosphate media', text: 'old ferric media out, reactor left empty' },
 })
 
 const note = (date: string, text: string): Deed => ({ date, kind: 'note', body: { text } })

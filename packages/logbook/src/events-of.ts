@@ -1,4 +1,4 @@
-import type { Event } from '@holdfast/ecosystem'
+import type { Event, Medium } from '@holdfast/ecosystem'
 
 import type { Entry, EntryOf } from './entries/entry.ts'
 
@@ -18,6 +18,10 @@ export function eventsOf(entry: Entry, when: When): readonly Event[] {
     }
     case 'media':
       return mediaEvents(entry.body, when)
+    case 'siphoning': {
+      const { part } = entry.body
+      return [{ ...when, kind: 'siphoning', ...(part !== undefined && { part }) }]
+    }
     case 'hand-removal': {
       const { surface, algae, share, leftToDrift } = entry.body
       return [{ ...when, kind: 'hand removal', surface, algae, share, leftToDrift }]
@@ -55,11 +59,13 @@ export function eventsOf(entry: Entry, when: When): readonly Event[] {
   }
 }
 
-function mediaEvents({ action, mass_g }: EntryOf<'media'>['body'], when: When): readonly Event[] {
-  const removed: Event = { ...when, kind: 'media removed' }
+function mediaEvents(body: EntryOf<'media'>['body'], when: When): readonly Event[] {
+  const { action, mass_g } = body
+  const medium: Medium = body.medium === 'activated carbon' ? 'carbon' : 'ferric'
+  const removed: Event = { ...when, kind: 'media removed', medium }
   if (action === 'removed') return [removed]
   if (mass_g === undefined) return []
-  const placed: Event = { ...when, kind: 'media placed', mass_g }
+  const placed: Event = { ...when, kind: 'media placed', mass_g, medium }
   return action === 'placed' ? [placed] : [removed, placed]
 }
 

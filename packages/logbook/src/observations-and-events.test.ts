@@ -81,7 +81,11 @@ test('what the model cannot take is named with its reason, never dropped', () =>
     stored(nitrate(1, { body: { ...body, quantity: 'alkalinity', value: 3 } })),
     stored(nitrate(2, { body: { ...body, value: null, belowDetection: true } })),
     stored(nitrate(3, { body: { ...body, value: 50, aboveRange: true } })),
-    stored({ ...nitrate(4), kind: 'media', body: { action: 'placed', text: 'new media' } }),
+    stored({
+      ...nitrate(4),
+      kind: 'media',
+      body: { action: 'placed', medium: 'phosphate media', text: 'new media' },
+    }),
   ]
   const { observations, events, notUsed } = observationsAndEvents(log, 'UTC')
   expect([observations, events]).toEqual([[], []])
@@ -95,13 +99,18 @@ test('what the model cannot take is named with its reason, never dropped', () =>
 
 test('replaced media go out and come in at one instant', () => {
   const log = [
-    stored({ ...nitrate(1), kind: 'media', body: { action: 'replaced', mass_g: 200, text: '200 g' } }),
+    stored({
+      ...nitrate(1),
+      kind: 'media',
+      body: { action: 'replaced', medium: 'activated carbon', mass_g: 200, text: '200 g' },
+    }),
   ]
   const { events } = observationsAndEvents(log, 'UTC')
   expect(events.map(({ kind, day }) => [kind, hourOf(day)])).toEqual([
     ['media removed', 13],
     ['media placed', 13],
   ])
+  expect(events).toMatchObject([{ medium: 'carbon' }, { medium: 'carbon', mass_g: 200 }])
 })
 
 test('a day of 23 or of 25 hours keeps its readings before its changes, each on its own date', () => {
@@ -201,7 +210,7 @@ test('a little nitrite raises nothing, and nitrite of a month ago no longer spea
   expect(observationsAndEvents(log, 'UTC').upperBounds).toEqual([])
 })
 
-test('what no part of the model takes yet is an event all the same, and is named', () => {
+test('a harvest, new rock, a move, another light and a siphoned floor are events', () => {
   const log = [
     stored({ ...nitrate(1), kind: 'harvest', body: { from: 'refugium', wet_g: 250, text: '' } }),
     stored({
@@ -215,10 +224,18 @@ test('what no part of the model takes yet is an event all the same, and is named
       body: { taxon: 'a snail', count: 2, to: 'sump', text: '' },
     }),
     stored({ ...nitrate(4), kind: 'light-change', body: { light_h_per_day: 0, text: '' } }),
+    stored({ ...nitrate(5), kind: 'siphoning', body: { part: 0.3, text: '' } }),
   ]
   const { events, notUsed } = observationsAndEvents(log, 'UTC')
-  expect(events.map(({ kind }) => kind)).toEqual(['harvest', 'rock added', 'animals moved', 'light change'])
-  expect(notUsed.map(({ entry }) => entry)).toEqual([1, 2, 3].map((number) => nitrate(number).id))
+  expect(events.map(({ kind }) => kind)).toEqual([
+    'harvest',
+    'rock added',
+    'animals moved',
+    'light change',
+    'siphoning',
+  ])
+  expect(events.at(-1)).toMatchObject({ part: 0.3 })
+  expect(notUsed).toEqual([])
 })
 
 test('animals that were taken out take their bodies with them; of those missing nobody knows', () => {

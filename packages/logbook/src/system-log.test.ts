@@ -91,3 +91,20 @@ test('readings that the model cannot take are counted with their reason; other q
   ])
   expect(log?.remarks).toEqual(['2 entries were not used: not detected and no limit stated.'])
 })
+
+const changed = (equipment: string, changes: Record<string, unknown>): Stored =>
+  stored('2026-02-01', { kind: 'equipment-change', body: { equipment, changes, text: '' } })
+
+test('a change of equipment that moves nothing in the model is named with its reason', () => {
+  const log = systemLog([
+    described('2026-01-01', 'Hall'),
+    changed('skimmer', { running: false }),
+    changed('skimmer', { air_L_per_hour: 200 }),
+    changed('skimmer', { running: 'off' }),
+    changed('heater', { running: false }),
+  ])
+  expect(log?.remarks).toEqual([
+    '1 change of equipment moves nothing, since the system is described without it: heater.',
+    '2 changes of equipment move nothing, since the model has no answer: skimmer (air), skimmer (on or off).',
+  ])
+})

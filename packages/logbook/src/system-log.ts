@@ -3,6 +3,7 @@ import { descriptions } from './entries/descriptions.ts'
 import type { Stored } from './entries/entry.ts'
 import { standing } from './entries/standing.ts'
 import { systemAt, zoneOn } from './entries/system-at.ts'
+import { equipmentRemarks } from './equipment-remarks.ts'
 import { lateOn, modelDay } from './model-day.ts'
 import { observationsAndEvents } from './observations-and-events.ts'
 
@@ -61,6 +62,7 @@ export function systemLog(stored: readonly Stored[]): SystemLog | undefined {
           ]
         : []),
       ...leftOut(notUsed.map(({ why }) => why)),
+      ...equipmentRemarks(entries, system),
       ...nitriteRemark(upperBounds.length),
     ],
   }

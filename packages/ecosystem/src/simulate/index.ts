@@ -1,4 +1,5 @@
 export * from './equations-of.ts'
+export type { KeysMoved } from './keys-moved.ts'
 export type * from './moment.ts'
 export * from './simulate.ts'
 export * from './timeline.ts'

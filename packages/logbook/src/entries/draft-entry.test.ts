@@ -8,6 +8,7 @@ import { hall } from '../testing/hall.ts'
 import type { About, Typed } from './blank.ts'
 import { blanksOf, draftEntry, sayEntry, typedOf } from './draft-entry.ts'
 import type { Entry, EntryKind } from './entry.ts'
+import { equipmentChange } from './equipment-change.ts'
 import { kinds } from './index.ts'
 import { readEntry } from './read-entry.ts'
 import { survey } from './survey.ts'
@@ -218,4 +219,31 @@ test('own values of a fact rise from low to high, in a unit that there is', () =
     reason: 'measured',
   }
   expect(wordsOf('fact-override', typed)).toHaveLength(2)
+})
+
+test('each setting of equipment is read in the unit of its key and said again as it was typed', () => {
+  const settings = [
+    ['organic carbon dosing', 'mL_per_day', '5 mL/d', 5],
+    ['continuous water change', 'L_per_day', '4 L/d', 4],
+    ['phosphate binder', 'La_mg_per_day', '20 mg/d', 20],
+    ['filter sock', 'mesh_um', '200 µm', 200],
+    ['refugium', 'light_umol_m2_s', '180 µmol/m2/s', 180],
+    ['refugium', 'light_h_per_day', '10 h', 10],
+    ['ultraviolet lamp', 'flow_L_per_hour', '0 L/h', 0],
+    ['skimmer', 'running', 'off', false],
+  ] as const
+  for (const [equipment, setting, value, expected] of settings) {
+    const draft = draftEntry('equipment-change', { equipment, setting, value }, about)
+    expect(draft).toMatchObject({ ok: true, body: { changes: { [setting]: expected } } })
+    if (!draft.ok) continue
+    const again = draftEntry('equipment-change', equipmentChange.fills({ ...draft.body }), about)
+    expect(again).toMatchObject({ ok: true, body: { changes: { [setting]: expected } } })
+  }
+})
+
+test('media of a time that knew phosphate media alone are these, in what was typed as well', () => {
+  const old = JSON.parse(readFileSync(new URL('media.v1.json', folder), 'utf8'))
+  const read = readEntry({ ...old, body: { ...old.body, typed: { action: 'placed', mass: '200 g' } } })
+  expect(read).toMatchObject({ ok: true, entry: { v: 2, body: { medium: 'phosphate media' } } })
+  expect(read.ok && draftEntry('media', typedOf(read.entry), about)).toMatchObject({ ok: true })
 })

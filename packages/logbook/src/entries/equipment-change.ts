@@ -1,6 +1,5 @@
-import type { Equipment } from '@holdfast/ecosystem'
-
 import { type About, type Blank, type Choice, choicesOf } from './blank.ts'
+import { type EquipmentSetting, inUnitOf, settingsOf } from './equipment-settings.ts'
 import type { Filled } from './fill-in.ts'
 import { asTyped, kind, name, typedTexts } from './kind.ts'
 import { figure, inWordsOf } from './says.ts'
@@ -34,9 +33,13 @@ export const equipmentChange = kind({
   ],
   understand: (filled) => {
     const setting = filled.words('setting')
-    const value = setting === 'running' ? filled.words('value') === 'on' : filled.number('value')
+    const equipment = filled.words('equipment')
+    const known = settingsOf(equipment).find(({ key }) => key === setting)
+    if (known === undefined) throw new Error(`${equipment} has no setting ${setting}`)
+    const value =
+      known.holds === 'choice' ? filled.words('value') === 'on' : inUnitOf(known, filled.number('value'))
     return {
-      equipment: filled.words('equipment'),
+      equipment,
       changes: { [setting]: value },
       text: textOf(filled),
       typed: filled.typed,
@@ -64,59 +67,10 @@ export const equipmentChange = kind({
   settles: ({ equipment, changes }) => [equipment, ...Object.keys(changes)].join(' '),
 })
 
-interface Setting {
-  readonly key: string
-  readonly label: string
-  readonly holds: 'flow' | 'volume' | 'duration' | 'choice'
-  readonly unit: string
-  readonly example: string
-}
-
-const running = {
-  key: 'running',
-  label: 'on or off',
-  holds: 'choice',
-  unit: '',
-  example: 'on or off',
-} as const
-
-/** What can be set on a kind of equipment beside switching it; keys are those of the description. */
-const settings: Readonly<Partial<Record<Equipment['kind'], readonly Setting[]>>> = {
-  'water change': [
-    { key: 'volume_L', label: 'volume', holds: 'volume', unit: 'L', example: 'Such as 60 L' },
-    { key: 'every_days', label: 'interval', holds: 'duration', unit: 'd', example: 'Such as 14 d' },
-  ],
-  skimmer: [
-    running,
-    { key: 'air_L_per_hour', label: 'air', holds: 'flow', unit: 'L/h', example: 'Such as 300 L/h' },
-    {
-      key: 'cup_emptied_every_days',
-      label: 'interval of emptying the cup',
-      holds: 'duration',
-      unit: 'd',
-      example: 'Such as 3 d',
-    },
-  ],
-  'ferric media reactor': [
-    running,
-    { key: 'flow_L_per_hour', label: 'flow', holds: 'flow', unit: 'L/h', example: 'Such as 100 L/h' },
-    {
-      key: 'replaced_every_days',
-      label: 'interval of replacing the media',
-      holds: 'duration',
-      unit: 'd',
-      example: 'Such as 60 d',
-    },
-  ],
-}
-
-const settingsOf = (equipment: string): readonly Setting[] =>
-  Object.entries(settings).find(([kind]) => kind === equipment)?.[1] ?? [running]
-
 const equipmentOf = ({ system }: About): readonly string[] =>
   (system?.equipment ?? []).map(({ kind }) => kind)
 
-function valueBlank(setting: Setting | undefined): Blank {
+function valueBlank(setting: EquipmentSetting | undefined): Blank {
   const blank = { name: 'value', label: 'New value', required: true } as const
   if (setting === undefined) return { ...blank, holds: 'words', hint: 'Once it is said what changed' }
   if (setting.holds === 'choice')

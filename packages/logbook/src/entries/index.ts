@@ -15,6 +15,7 @@ import { reading } from './reading.ts'
 import { retraction } from './retraction.ts'
 import { rockAdded } from './rock-added.ts'
 import { shownOutlook } from './shown-outlook.ts'
+import { siphoning } from './siphoning.ts'
 import { survey } from './survey.ts'
 import { system } from './system.ts'
 import { waterChange } from './water-change.ts'
@@ -27,6 +28,7 @@ export const kinds = [
   dose,
   media,
   harvest,
+  siphoning,
   handRemoval,
   survey,
   animals,

@@ -2,6 +2,7 @@ import canonicalize from 'canonicalize'
 import { v5 } from 'uuid'
 
 import type { BodyOf, Entry, EntryOf, Envelope, Stored } from '../entries/entry.ts'
+import { kindNamed } from '../entries/index.ts'
 import { type ReadQuantity, readQuantities } from '../entries/reading.ts'
 import { localTime } from '../model-day.ts'
 import { ImportedBefore } from './imported-before.ts'
@@ -114,14 +115,14 @@ export function entriesFromSheet(sheet: Sheet, into: ImportInto, stored: readonl
 
 const idOf = (parts: readonly unknown[]): string => v5(canonicalize(parts) ?? '', namespace)
 
-function envelope(into: ImportInto, { date, time }: Draft, id: string): Envelope {
+function envelope(into: ImportInto, { date, time, content }: Draft, id: string): Envelope {
   const { workspace, system, by, device, madeAt, batch, timeZone } = into
   const at = time === undefined ? date : localTime(date, time, timeZone)
   return {
     id,
     workspace,
     system,
-    v: 1,
+    v: kindNamed(content.kind).v,
     at,
     precision: time === undefined ? 'day' : 'minute',
     madeAt,
@@ -179,8 +180,9 @@ function ofNote({ cell, date, time, tank, text, events }: SheetNote): Draft[] {
         content: { kind: 'water-change', body },
       })
     } else if (event.kind === 'media') {
-      const body = { action: event.action, mass_g: event.mass_g, text }
-      drafts.push({ ...when, identity: [event.mass_g.toPrecision(6), 'g'], content: { kind: 'media', body } })
+      const { action, mass_g } = event
+      const body = { action, medium: 'phosphate media', mass_g, text } as const
+      drafts.push({ ...when, identity: [mass_g.toPrecision(6), 'g'], content: { kind: 'media', body } })
     }
     // Animals wait for the keeper: the log needs their species, and a note seldom says it.
   }
