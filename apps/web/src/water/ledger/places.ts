@@ -72,24 +72,43 @@ export const basins: readonly Place[] = [
 export const placeOf = (places: readonly Place[], account: string): Place =>
   places.find((place) => place.account === account) ?? { account, room: 1, label: ['Other'], title: account }
 
-const placesOfEvent: Readonly<Partial<Record<Event['kind'], KeptPlaces>>> = {
-  'water change': { from: ['outside.source-water', 'outside.salt'], to: ['outside.discarded-water'] },
-  'media placed': { from: [], to: ['media.ferric'] },
-  'hand removal': { from: [], to: ['outside.hand-removed'] },
-  dose: { from: ['outside.dose'], to: [] },
-  'animals added': { from: ['outside.animals'], to: [] },
-  'animals lost': { from: [], to: ['outside.animals'] },
-}
-
 /** Accounts whose places are kept though nothing flows in a span. */
 export interface KeptPlaces {
   readonly from: readonly string[]
   readonly to: readonly string[]
 }
 
+function placesOf(event: Event): KeptPlaces {
+  switch (event.kind) {
+    case 'water change':
+      return { from: ['outside.source-water', 'outside.salt'], to: ['outside.discarded-water'] }
+    case 'media placed':
+      return { from: [], to: [event.medium === 'carbon' ? 'media.carbon' : 'media.ferric'] }
+    case 'siphoning':
+      return { from: [], to: ['outside.siphoned'] }
+    case 'harvest':
+      return {
+        from: [],
+        to: [event.from === 'refugium' ? 'outside.refugium-harvest' : 'outside.scrubber-harvest'],
+      }
+    case 'hand removal':
+      return { from: [], to: ['outside.hand-removed'] }
+    case 'dose':
+      return { from: ['outside.dose'], to: [] }
+    case 'rock added':
+      return { from: ['outside.rock'], to: [] }
+    case 'animals added':
+      return { from: ['outside.animals'], to: [] }
+    case 'animals lost':
+      return { from: [], to: ['outside.animals'] }
+    default:
+      return { from: [], to: [] }
+  }
+}
+
 /** What ever happened in the log keeps its place, so that a span in which it did not happen moves nothing. */
 export function keptPlaces(events: readonly Event[]): KeptPlaces {
-  const kept = events.flatMap(({ kind }) => placesOfEvent[kind] ?? [])
+  const kept = events.map(placesOf)
   return { from: kept.flatMap(({ from }) => from), to: kept.flatMap(({ to }) => to) }
 }
 

@@ -82,6 +82,14 @@ describe('a place in the picture', () => {
   })
 })
 
+describe('the place of media that were placed', () => {
+  it('is that of the medium', () => {
+    const placed = (medium?: 'carbon') =>
+      keptPlaces([{ day: 20_310, kind: 'media placed', mass_g: 100, ...(medium && { medium }) }]).to
+    expect([placed(), placed('carbon')]).toEqual([['media.ferric'], ['media.carbon']])
+  })
+})
+
 describe('the streams of a ledger', () => {
   const { ledger } = exampleLedger(month)
   const row = (change: Partial<BandedRow>): BandedRow => ({
