@@ -65,8 +65,8 @@ export const basins: readonly Place[] = [
   { account: 'rock', room: 1.4, label: ['Rock'], title: 'Rock and sand' },
   { account: 'surface', room: 1.2, label: ['Algae'], title: 'Algae' },
   { account: 'animals', room: 1.5, label: ['Animals'], title: 'Animals' },
-  { account: 'filter', room: 1, label: ['Filters'], title: 'Held by filters' },
-  { account: 'cultivated', room: 1.2, label: ['Grown', 'algae'], title: 'Refugium and screen' },
+  { account: 'filter', room: 1.4, label: ['Filters'], title: 'Held by filters' },
+  { account: 'cultivated', room: 1.4, label: ['Grown', 'algae'], title: 'Refugium and screen' },
 ]
 
 export const placeOf = (places: readonly Place[], account: string): Place =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { exampleLedger } from '../../fixtures/example-ledger.ts'
 import type { BandedRow } from '../../worker/answers.ts'
-import { keptPlaces } from './places.ts'
+import { exports, keptPlaces, sources } from './places.ts'
 import { drawRiver, tides, widthOfFed } from './rivers.ts'
 import { riverOf } from './streams.ts'
 
@@ -65,6 +65,37 @@ describe('the rivers', () => {
         }
       }
     }
+  })
+})
+
+describe('the labels of a system with everything', () => {
+  const { ledger } = exampleLedger(month)
+  const everything = {
+    from: sources.map(({ account }) => account),
+    to: exports.map(({ account }) => account),
+  }
+  const labelsOn = (width: number) => {
+    const { sources: above, exports: below } = drawRiver(riverOf(ledger, 'N', everything), width, 100, 10, 10)
+    return [above, below]
+  }
+
+  it.each([358, 550])('do not touch in a picture of %i px', (width) => {
+    for (const side of labelsOn(width)) {
+      for (const row of new Set(side.map(({ labelY }) => labelY))) {
+        const inRow = side.filter(({ labelY }) => labelY === row)
+        inRow.slice(1).forEach((right, i) => {
+          const left = inRow[i] ?? right
+          const letters = [left, right].map(({ stream }) =>
+            Math.max(...stream.place.label.map((line) => line.length)),
+          )
+          expect(right.x - left.x).toBeGreaterThan(6.8 * 0.5 * sum(letters))
+        })
+      }
+    }
+  })
+
+  it('stand in one row where there is room', () => {
+    for (const side of labelsOn(1200)) expect(new Set(side.map(({ labelY }) => labelY)).size).toBe(1)
   })
 })
 

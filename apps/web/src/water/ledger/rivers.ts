@@ -40,7 +40,11 @@ export interface DrawnPart {
   readonly highY: number
 }
 
+/** Room of a row of labels of two lines each. */
 const labels = 40
+const nextRow = 30
+/** Room of a letter of a label on the average, pixels. */
+const letter = 6.8
 const run = 96
 const margin = 14
 /** The basin's sides stand in from the edges, so that the streams run together. */
@@ -77,7 +81,9 @@ export function drawRiver(
 ): RiverDrawing {
   const scale = river.fed_umol > 0 ? perFed / river.fed_umol : 0
   const x = width * inset
-  const top = labels + run
+  const [sourceRows, exportRows] = [rowsOf(river.sources, width), rowsOf(river.exports, width)]
+  const start = labels + (sourceRows - 1) * nextRow
+  const top = start + run
   const basinWidth = width * (1 - 2 * inset)
   const basinHeight = above + below + 2 * margin + 18
   const level = top + margin + above
@@ -87,13 +93,16 @@ export function drawRiver(
     (item: Stream, i: number, all: readonly Stream[]): DrawnStream => {
       const outer = middles(all, 0, width)[i] ?? 0
       const inner = middles(all, x + 6, basinWidth - 12)[i] ?? 0
-      const [from, to] = side === 'source' ? [labels, top + margin / 2] : [bottom - margin / 2, bottom + run]
+      const [from, to] = side === 'source' ? [start, top + margin / 2] : [bottom - margin / 2, bottom + run]
       const [startX, endX] = side === 'source' ? [outer, inner] : [inner, outer]
       const outline = (amount: number) => band(startX, from, endX, to, amount * scale)
       return {
         stream: item,
         x: outer,
-        labelY: side === 'source' ? labels - 8 : bottom + run + 16,
+        labelY:
+          side === 'source'
+            ? start - 8 - (i % sourceRows) * nextRow
+            : bottom + run + 16 + (i % exportRows) * nextRow,
         width: item.amount_umol * scale,
         low: outline(item.low_umol),
         middle: outline(item.amount_umol),
@@ -102,7 +111,7 @@ export function drawRiver(
     }
   return {
     width,
-    height: bottom + run + labels,
+    height: bottom + run + labels + (exportRows - 1) * nextRow,
     sources: river.sources.map(stream('source')),
     exports: river.exports.map(stream('export')),
     basin: { x, top, width: basinWidth, height: basinHeight, level },
@@ -119,6 +128,17 @@ export function drawRiver(
       }
     }),
   }
+}
+
+/** Labels stand in one row, or by turns in two where neighbours would touch. */
+function rowsOf(streams: readonly Stream[], width: number): 1 | 2 {
+  const rooms = middles(streams, 0, width)
+  const letters = streams.map(({ place }) => Math.max(...place.label.map((line) => line.length)))
+  const touches = rooms.some((middle, i) => {
+    const [left, own] = [rooms[i - 1], letters[i] ?? 0]
+    return left !== undefined && middle - left < (letter * ((letters[i - 1] ?? 0) + own)) / 2
+  })
+  return touches ? 2 : 1
 }
 
 /** The tallest rise and deepest fall over several pictures, pixels. */
