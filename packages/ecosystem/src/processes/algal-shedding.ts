@@ -1,6 +1,6 @@
 import { standAccount, standCover, water } from '../accounts/index.ts'
 import { carry, change, fact, process } from '../declare/index.ts'
-import { type Growing, namedStands, ofKind, standFacts, standing, standTerms } from './stands.ts'
+import { type Growing, namedStands, ofKind, spreads, standFacts, standing, standTerms } from './stands.ts'
 
 export const algalShedding = process<Growing>({
   id: 'algal-shedding',
@@ -8,7 +8,7 @@ export const algalShedding = process<Growing>({
   says: 'Standing algae drift off by themselves and become waste; a stand that has thinned to nothing frees its surface.',
   source: 'holdfast-estimate',
   each: namedStands,
-  reads: standing,
+  reads: { ...standing, spreads },
   parameters: { ...standFacts, shed: fact(ofKind('shed'), 'd⁻¹'), stubble: fact(ofKind('stubble'), 'g m⁻²') },
   terms: standTerms,
   transfers: [
@@ -20,7 +20,7 @@ export const algalShedding = process<Growing>({
     }),
     change({
       state: ({ stand }) => standCover(stand),
-      rate: '-shed * cover * positive(1 - thickness * fullMass / stubble)',
+      rate: '-spreads * shed * cover * positive(1 - thickness * fullMass / stubble)',
     }),
   ],
 })

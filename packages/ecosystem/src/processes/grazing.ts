@@ -5,7 +5,7 @@ import type { Animals, System } from '../system.ts'
 import { appetite } from './appetite.ts'
 import { bodyFacts, grownMass, heldN } from './crew.ts'
 import { reaches } from './reach.ts'
-import { type Growing, ofKind, standFacts, standing, standsOf, standTerms } from './stands.ts'
+import { type Growing, ofKind, spreads, standFacts, standing, standsOf, standTerms } from './stands.ts'
 
 /** One taxon of the crew at one stand that it reaches and eats. */
 export interface Mouth extends Growing {
@@ -51,6 +51,7 @@ export const grazing = process<Mouth>({
   each: mouthsOf,
   reads: {
     ...standing,
+    spreads,
     ...appetite.reads,
     nitrogen: amount(({ stand }) => standAccount(stand), 'N'),
     phosphorus: amount(({ stand }) => standAccount(stand), 'P'),
@@ -139,6 +140,6 @@ export const grazing = process<Mouth>({
         { to: water.particles, share: 'rest' },
       ],
     }),
-    change({ state: ({ stand }) => standCover(stand), rate: '-freesSurface * eaten * cover' }),
+    change({ state: ({ stand }) => standCover(stand), rate: '-spreads * freesSurface * eaten * cover' }),
   ],
 })

@@ -1,10 +1,11 @@
 import { algaeKinds } from '@holdfast/facts'
 import { describe, expect, test } from 'vitest'
 import type { System } from '../system.ts'
+import { mostGround } from '../testing/ground.ts'
 import { nothingUnexplained, run } from '../testing/run.ts'
 import { box, plate } from '../testing/systems.ts'
 import { overgrows, shades } from './overgrowth.ts'
-import { growthForm, layerOf } from './stands.ts'
+import { growthForm } from './stands.ts'
 
 const opening = { nitrate_mg_L: 5, phosphate_mg_L: 0.08 }
 const wide: System = { ...box, vessels: [{ id: 'display', kind: 'display', volume_L: 50_000 }] }
@@ -31,17 +32,36 @@ const noSilicateSource = {
 const open = (kind: string): string => `cover.plate.${kind}.open`
 
 // Cover, crust and bare ground are one surface: uprights stand on crust or beside it, crusts and what is bare
-// between them are the ground.
-test('all kinds together never take more than the ground there is', () => {
+// between them are the ground. Rich water, light and no mouth for a long year.
+describe('without grazers', () => {
   const kinds = algaeKinds().map(({ key }) => key)
-  const { course } = grown(kinds, 0.03, 300)
-  for (const layer of ['upright', 'crust'])
-    for (let n = 0; n <= 30; n++) {
-      const taken = kinds
-        .filter((kind) => layerOf(kind) === layer)
-        .reduce((sum, kind) => sum + course(open(kind))[n], 0)
-      expect(taken, `${layer} on day ${n * 10}`).toBeLessThan(1.01)
-    }
+  const tufted = kinds.filter((kind) => growthForm(kind) === 'tufted')
+
+  const held = (algae: System['algae']): void => {
+    const { model, samples } = run({
+      system: { ...wide, surfaces: [plate], algae },
+      days: 400,
+      opening: { nitrate_mg_L: 50, phosphate_mg_L: 1 },
+      facts: nothingUnexplained,
+    })
+    expect(mostGround(model, samples)).toBeLessThanOrEqual(1 + 1e-4)
+  }
+
+  test.each(kinds)('%s never covers more than the ground there is', (kind) => {
+    held([{ kind, surface: 'plate', cover: 0.1 }])
+  })
+
+  test.each(tufted)('%s takes no ground twice, on crust and over film', (kind) => {
+    held([kind, 'film_green', 'coralline'].map((one) => ({ kind: one, surface: 'plate', cover: 0.3 })))
+  })
+
+  test('all kinds together never take more than the ground there is', () => {
+    held(kinds.map((kind) => ({ kind, surface: 'plate', cover: 0.03 })))
+  })
+
+  test('ground told to be taken more than once is shared', () => {
+    held(kinds.map((kind) => ({ kind, surface: 'plate', cover: 0.4 })))
+  })
 }, 30_000)
 
 test('a film covers what its mass says, a quarter of the mass that hides the ground some half of it', () => {

@@ -5,10 +5,11 @@ import type { System } from '../system.ts'
 import { temperature } from './readings.ts'
 import {
   type Growing,
-  growthForm,
   hoursSetting,
   lightSetting,
   ofKind,
+  spreads,
+  spreadsOf,
   standFacts,
   standing,
   standKey,
@@ -94,11 +95,11 @@ export const overgrowth = process<Over>({
     halfDay: setting<Over>('half a day', 'h d⁻¹', () => 12),
     overgrows: flag('overgrows', (over) => over.overgrows),
     taller: flag('shades', (over) => over.taller),
-    /** 1 where the cover of the winner is a thing of its own that it gains. */
-    spreads: setting<Over>(
-      ({ stand }) => `${stand.kind} spreads`,
+    spreads,
+    otherSpreads: setting<Over>(
+      ({ under }) => `${under.stand.kind} spreads`,
       '1',
-      ({ stand }) => (growthForm(stand.kind) === 'tufted' ? 1 : 0),
+      ({ under }) => spreadsOf(under),
     ),
   },
   parameters: {
@@ -126,7 +127,9 @@ export const overgrowth = process<Over>({
       atoms: ['N', 'P', 'C'],
       rate: 'taken',
     }),
-    change({ state: ({ under }) => standCover(under.stand), rate: '-taken * other' }),
-    change({ state: ({ stand }) => standCover(stand), rate: 'spreads * taken * other' }),
+    // Ground goes from tuft to tuft. A film that dies off leaves ground free to spread into, and a crust is the
+    // ground itself: who stands on it gains none beside.
+    change({ state: ({ under }) => standCover(under.stand), rate: '-otherSpreads * taken * other' }),
+    change({ state: ({ stand }) => standCover(stand), rate: 'spreads * otherSpreads * taken * other' }),
   ],
 })

@@ -35,6 +35,14 @@ const ofKind =
   (growing: Growing): string =>
     `algae.${growing.stand.kind}.${name}`
 
+export const spreadsOf = ({ stand }: Growing): number => (growthForm(stand.kind) === 'tufted' ? 1 : 0)
+
+/**
+ * 1 where the cover of a stand is a thing of its own, that spreads, is eaten away and is overgrown; 0 where it
+ * follows from the mass. What takes the mass of a film or crust takes its cover with it, and nothing does so twice.
+ */
+export const spreads = setting<Growing>(({ stand }) => `${stand.kind} spreads`, '1', spreadsOf)
+
 /** What every formula about a stand reads. */
 export const standing = {
   carbon: amount<Growing>(({ stand }) => standAccount(stand), 'C'),

@@ -8,7 +8,7 @@ import type { Day } from '../log.ts'
 import { carbonDosingOf } from '../processes/carbon-dosing.ts'
 import { ammoniaOxidisers, nitriteOxidisers } from '../processes/nitrifiers.ts'
 import { type KindOfRock, withDeadMatter, withExchangeable, withNitrifiers } from '../processes/rock-kinds.ts'
-import { growthForm, patchShare } from '../processes/stands.ts'
+import { growthForm, layerOf, patchShare } from '../processes/stands.ts'
 import { strength } from '../processes/unexplained-loss.ts'
 import { simulate } from '../simulate/simulate.ts'
 import { timeline } from '../simulate/timeline.ts'
@@ -214,14 +214,21 @@ const trace = 0.001
 function algae(model: Model, parameters: Float64Array, put: Put): void {
   const { system } = model
   const kinds = [...new Set(system.algae.map(({ kind }) => kind))]
-  for (const surface of system.surfaces)
+  for (const surface of system.surfaces) {
+    const least = surface.age_days < youngest ? bare : trace
+    const told = (kind: string): number =>
+      Math.max(
+        system.algae.find((one) => one.kind === kind && one.surface === surface.id)?.cover ?? least,
+        least,
+      )
     for (const kind of kinds) {
-      const least = surface.age_days < youngest ? bare : trace
-      const told = system.algae.find((one) => one.kind === kind && one.surface === surface.id)?.cover ?? least
+      const ofLayer = kinds.filter((other) => layerOf(other) === layerOf(kind))
+      const together = ofLayer.reduce((sum, other) => sum + told(other), 0)
       const of = (name: string): number => parameter(model, parameters, `algae.${kind}.${name}`)
-      for (const [patch, cover] of spread(Math.max(told, least), least, (each) =>
+      for (const [patch, filled] of spread(together, 1 - ofLayer.length * least, (each) =>
         patchShare(surface, each),
       )) {
+        const cover = Math.max(least, (filled * told(kind)) / together)
         const full = of('full_cover_mass') * surface.area_m2 * patchShare(surface, patch)
         const mass = full * massOfCover(kind, cover)
         const stand = standAccount({ surface: surface.id, kind, patch })
@@ -231,6 +238,7 @@ function algae(model: Model, parameters: Float64Array, put: Put): void {
         put(`${stand.id}/P`, (mass * (of('quota_P_min') + of('quota_P_max'))) / 2)
       }
     }
+  }
 }
 
 /** Mass of a cover relative to that of a full stand: films by the cover they make, tufts half grown. */
@@ -245,18 +253,22 @@ function massOfCover(kind: string, cover: number): number {
   }
 }
 
-/** A told cover fills the hidden patches first: what mouths leave is where they do not get. */
+/**
+ * The told cover of a layer fills the hidden patches first: what mouths leave is where they do not get.
+ *
+ * @param most of a patch that can be filled; the rest is kept for the traces of every kind
+ */
 function spread(
   cover: number,
-  least: number,
+  most: number,
   shareOf: (patch: Patch) => number,
 ): readonly (readonly [Patch, number])[] {
   let left = cover
   const filled: (readonly [Patch, number])[] = []
   for (const patch of [...patches].reverse()) {
     const share = shareOf(patch)
-    const here = share > 0 ? Math.min(1, Math.max(least, left / share)) : 0
-    left = Math.max(0, left - here * share)
+    const here = share > 0 ? Math.min(most, left / share) : 0
+    left -= here * share
     filled.push([patch, here])
   }
   return filled
