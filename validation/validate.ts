@@ -6,6 +6,7 @@
 import type { Check } from './check.ts'
 import { checkCopies } from './copies/index.ts'
 import { againstCvode } from './cvode.ts'
+import { cycles } from './cycle.ts'
 import { fuzzQuantities } from './fuzz-quantities.ts'
 import { fuzzSheets } from './fuzz-sheets.ts'
 import { againstGsw } from './gsw.ts'
@@ -17,6 +18,7 @@ const full = process.argv.includes('--full')
 /** One line a comparison with the world outside. */
 const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Promise<Iterable<Check>>)[] = [
   againstCvode,
+  cycles,
   fuzzQuantities,
   () => fuzzSheets({ full }),
   againstGsw,
