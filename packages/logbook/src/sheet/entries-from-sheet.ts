@@ -1,4 +1,3 @@
-import canonicalize from 'canonicalize'
 import { v5 } from 'uuid'
 
 import type { BodyOf, Entry, EntryOf, Envelope, Stored } from '../entries/entry.ts'
@@ -56,7 +55,7 @@ interface Draft {
   readonly date: string
   readonly time?: string
   /** What makes it the same in two files: quantity, value and unit; the place in the file does not count. */
-  readonly identity: readonly unknown[]
+  readonly identity: readonly (string | number | null)[]
   readonly content: Content
 }
 
@@ -81,7 +80,7 @@ export function entriesFromSheet(sheet: Sheet, into: ImportInto, stored: readonl
   const counts = new Map<string, number>()
   const dated = drafts.map(({ draft, system }) => {
     const same = [system, draft.content.kind, draft.date, ...draft.identity]
-    const key = canonicalize(same) ?? ''
+    const key = JSON.stringify(same)
     const count = (counts.get(key) ?? 0) + 1
     counts.set(key, count)
     return {
@@ -112,7 +111,8 @@ export function entriesFromSheet(sheet: Sheet, into: ImportInto, stored: readonl
   return { entries, already: cellsThat('already'), mended, takenBack: cellsThat('taken back'), unplaced }
 }
 
-const idOf = (parts: readonly unknown[]): string => v5(canonicalize(parts) ?? '', namespace)
+/** Of a list of plain values, whose JSON is canonical as it is. */
+const idOf = (parts: readonly (string | number | null)[]): string => v5(JSON.stringify(parts), namespace)
 
 function envelope(into: ImportInto, { date, time }: Draft, id: string): Envelope {
   const { workspace, system, by, device, madeAt, batch, timeZone } = into

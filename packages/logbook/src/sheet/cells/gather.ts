@@ -56,7 +56,8 @@ export function gather(table: Table, around: Around, account: Account): Gathered
     }
     // below a date that covers several rows equal cells are of several days
     const isDated = cells.some(({ column }) => columns[column]?.dateAt === column)
-    const content = JSON.stringify(cells.map(({ column, cell }) => [column, cell.text]))
+    let content = ''
+    for (const { column, cell } of cells) content += `${column}\t${cell.text}\n`
     const before = isDated ? seen.get(content) : undefined
     if (before !== undefined && cells.length >= fewestToRepeat[table.layout]) {
       listAll(`the row repeats row ${before + 1}`, 'imported once')
@@ -234,12 +235,14 @@ function longRow(walk: Walk, row: number, cells: readonly Filled[]): void {
       key: `${around.keyPrefix}${said}`,
       where: `${parameter || said} in column ${columnLetter(value.column)}`,
     }
-    const series: Series = {
+    const key = JSON.stringify([parameter, unit, tank, kit])
+    const series = walk.series.get(key) ?? {
       ...asked,
       quantity: header.quantity,
       header: { ...header, ...withoutSpace(unit) },
       ...apart,
     }
+    walk.series.set(key, series)
     walk.values.push({ ...base, series, ...(note !== undefined && { remark: note }) })
   } else if (
     header.role === 'water change' ||

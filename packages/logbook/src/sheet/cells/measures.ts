@@ -46,8 +46,15 @@ export function measures(
       (one) => one.table === table && one.row <= row && one.quantity === series.quantity,
     )
     if (change === undefined) return known
+    const key = `${series.key}\n${changes.indexOf(change)}`
     const { form, unit } = change
-    return { ...known, ...(form !== undefined && { form }), ...(unit !== undefined && { unit }) }
+    const after = bySeries.get(key) ?? {
+      ...known,
+      ...(form !== undefined && { form }),
+      ...(unit !== undefined && { unit }),
+    }
+    bySeries.set(key, after)
+    return after
   }
 }
 
