@@ -6,18 +6,14 @@ import { FigureAnswer, Options, Question } from './question.tsx'
 interface QuestionsOf {
   readonly preview: Preview
   readonly settled: Settled
-  readonly systems: readonly SystemName[]
-  /** Whose readings they are, where the sheet names no tank. */
-  readonly system: string
   readonly onSettle: (change: Partial<Settled>) => void
-  readonly onSystem: (id: string) => void
 }
 
 export const idOfQuestion = (id: string): string => `asked-${id.replaceAll(/\W+/g, '-')}`
 
 /** All that is asked, in the order in which it came up. What is answered stays, and can be changed. */
-export function Questions({ preview, settled, systems, system, onSettle, onSystem }: QuestionsOf) {
-  const { questions, tanks, isUntanked, isRemembered } = preview
+export function Questions({ preview, settled, onSettle }: QuestionsOf) {
+  const { systems, questions, tanks, isUntanked, isRemembered } = preview
   const asksForSystem = systems.length > 1 && isUntanked
   if (questions.length + tanks.length === 0 && !asksForSystem) return null
   return (
@@ -35,7 +31,11 @@ export function Questions({ preview, settled, systems, system, onSettle, onSyste
           }
           isOpen={false}
         >
-          <Options options={systems.map(named)} chosen={system} onChoose={onSystem} />
+          <Options
+            options={systems.map(named)}
+            chosen={settled.system}
+            onChoose={(system) => onSettle({ system })}
+          />
         </Question>
       )}
       {tanks.map((tank) => (
@@ -43,7 +43,7 @@ export function Questions({ preview, settled, systems, system, onSettle, onSyste
           key={tank}
           id={idOfQuestion(`tank-${tank}`)}
           words={`Which system is “${tank}”?`}
-          about="The sheet tells tanks apart."
+          about={`The sheet tells tanks apart.${settled.tanks[tank] === undefined ? ' It needs an answer.' : ''}`}
           isOpen={settled.tanks[tank] === undefined}
         >
           <Options
