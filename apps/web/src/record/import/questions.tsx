@@ -63,7 +63,7 @@ export function Questions({ preview, settled, onSettle }: QuestionsOf) {
             id={idOfQuestion(id)}
             words={question.question}
             about={aboutOf(question)}
-            isOpen={question.waiting > 0 && chosen === undefined}
+            isOpen={question.waiting > 0 && (chosen === undefined || chosen === question.answer)}
           >
             {options.length === 0 ? (
               <FigureAnswer id={`${idOfQuestion(id)}-figure`} chosen={chosen} onChoose={onChoose} />
@@ -87,11 +87,11 @@ function aboutOf(question: Asked): string {
   const { where, cells, waiting, answer, likely } = question
   const place = where === cells.first[0] ? where : `${where}: ${cellsInWords(question)}`
   const state =
-    answer !== undefined
-      ? ''
-      : waiting > 0
-        ? `${counted(waiting, 'cell waits', 'cells wait')} for it.`
-        : 'It may stay open; nothing waits for it.'
+    waiting > 0
+      ? `${counted(waiting, 'cell waits', 'cells wait')} for it.`
+      : answer === undefined
+        ? 'It may stay open; nothing waits for it.'
+        : ''
   const speaks = likely === undefined ? '' : `The sheet itself speaks for ${likely}.`
   return [`${capital(place)}.`, state && capital(state), speaks].filter(Boolean).join(' ')
 }
