@@ -13,6 +13,7 @@ export {
 } from './grazer.ts'
 export { consumptionId } from './grazer-facts.ts'
 export { type Mouth, type MouthKey, mouth, mouths } from './mouth.ts'
+export { catalogueAlone, type FactsOfSystem, factsOfSystem, type OwnFact } from './own-fact.ts'
 export { type Source, source, sources } from './source.ts'
 export {
   type PatchKey,
