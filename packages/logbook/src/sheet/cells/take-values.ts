@@ -86,11 +86,22 @@ export function takeValues(
         `cannot be the ${measure.quantity} of sea water`,
         'read as written: look at it',
       )
-    const read = { ...value, when, value: taken.value, measure }
-    values.push(taken.firstValue === undefined ? read : { ...read, firstValue: taken.firstValue })
+    values.push(takenFrom(value, when, taken, measure))
   }
   return { values, notes }
 }
+
+/** Written out part by part: a long log has millions, and a spread of each is slow. */
+function takenFrom(found: FoundValue, when: When, { value, firstValue }: One, measure: Measure): TakenValue {
+  const { cell, content, moment, table, row, series, sheet, remark } = found
+  const taken: Draft = { cell, content, moment, table, row, series, when, value, measure }
+  if (sheet !== undefined) taken.sheet = sheet
+  if (remark !== undefined) taken.remark = remark
+  if (firstValue !== undefined) taken.firstValue = firstValue
+  return taken
+}
+
+type Draft = { -readonly [Key in keyof TakenValue]: TakenValue[Key] }
 
 const shown = ({ value }: Value): string =>
   value === null ? 'below detection' : String(Number(value.toPrecision(4)))
