@@ -39,6 +39,7 @@ it.each(looks)('a fact is found, set for this tank and put back, $width wide and
   await fact.getByText('Source and conditions').click()
   await fact.getByText('The model of this tank draws on it.').waitFor()
   await fact.getByRole('button', { name: 'Set for this tank' }).press('Enter')
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('set-foam.k.tank-low')
   await fact.getByLabel('Typical').fill('1.5')
   await fact.getByLabel('Why').fill('cup weighed for a month')
   expect(await accessibilityIssues(page)).toEqual([])
@@ -48,6 +49,8 @@ it.each(looks)('a fact is found, set for this tank and put back, $width wide and
   expect(await fact.locator('.fact-own').textContent()).toContain(
     'Set for this tank: cup weighed for a month. The catalogue says 0.2 to 3, typically 0.8 d⁻¹.',
   )
+  const opener = fact.getByRole('button', { name: 'Set for this tank' })
+  expect(await opener.evaluate((button) => button === document.activeElement)).toBe(true)
   expect((await heard(page)).some((said) => said.startsWith('Logged: foam.k.tank is 1.5'))).toBe(true)
   await page.getByRole('button', { name: 'Undo' }).click()
   await fact.locator('.fact-own').waitFor({ state: 'detached' })

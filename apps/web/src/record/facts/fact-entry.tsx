@@ -1,6 +1,6 @@
 import type { Fact } from '@holdfast/facts'
 import type { BodyOf, EntryKind, Moment, OwnFact } from '@holdfast/logbook'
-import { useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { addressOf } from '../../shell/address.ts'
 import type { Described } from '../../shell/described.ts'
 import { LogForm } from '../log/form.tsx'
@@ -22,6 +22,14 @@ interface FactEntryOf {
 /** A fact: what it is, its numbers, where they come from, and what the keeper says instead. */
 export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
   const [setting, setSetting] = useState(false)
+  const opener = useRef<HTMLButtonElement>(null)
+  const wasOpen = useRef(false)
+  // Form and button take each other's place: the keyboard goes along.
+  useEffect(() => {
+    if (setting) document.getElementById(`set-${fact.id}-low`)?.focus()
+    else if (wasOpen.current) opener.current?.focus()
+    wasOpen.current = setting
+  }, [setting, fact.id])
   const { id, title, unit, provenance, holds, note } = fact
   const numbers = own ?? fact
   const titleId = `fact-${id}`
@@ -94,7 +102,13 @@ export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
           }}
         />
       ) : (
-        <button type="button" class="key" aria-describedby={titleId} onClick={() => setSetting(true)}>
+        <button
+          ref={opener}
+          type="button"
+          class="key"
+          aria-describedby={titleId}
+          onClick={() => setSetting(true)}
+        >
           Set for this tank
         </button>
       )}
