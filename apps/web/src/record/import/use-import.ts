@@ -132,8 +132,12 @@ function afterReply(before: State, reply: FromWorker): State {
   switch (reply.type) {
     case 'stage':
       return { ...before, working: reply.stage }
-    case 'read':
-      return { ...rest, issues: [], preview: reply.preview, settled: reply.preview.settled }
+    case 'read': {
+      // That answers came from an import before stays worth knowing when one of them is changed.
+      const isRemembered = reply.preview.isRemembered || rest.preview?.isRemembered === true
+      const preview = { ...reply.preview, isRemembered }
+      return { ...rest, issues: [], preview, settled: preview.settled }
+    }
     case 'refused':
       return { issues: reply.issues, isRefused: true }
     case 'failed':
