@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { hall } from '@holdfast/logbook/testing/hall.ts'
 import { buildProgram, root, temporaryFolder } from '@holdfast/testing'
 import { zipSync } from 'fflate'
 import { beforeAll, expect, test, vi } from 'vitest'
@@ -35,6 +36,19 @@ test('a workbook of two tanks waits until each tank is a system or none', async 
   expect(stored).toMatchObject({ code: 0, out: expect.stringContaining('47 new, 0 already in the log') })
   const again = await run('import', file, '--yes')
   expect(again).toMatchObject({ code: 0, out: expect.stringContaining('0 new, 47 already in the log') })
+})
+
+test('the undo of a sheet of two tanks takes back what it brought to both', async () => {
+  const data = temporaryFolder()
+  for (const file of [systemFile(), systemFile({ id: 'annex', name: 'Annex' })])
+    await runCli(program, ['system', 'add', file, '--from', '2025-01-01'], data)
+  const tanks = ['--tank', `Display=${hall.id}`, '--tank', 'Frag tank=annex']
+  const file = sheet('12-two-tanks-merged-headers.xlsx')
+  const stored = await runCli(program, ['import', file, '--yes', '--json', ...tanks], data)
+  const undone = await runCli(program, ['undo-import', JSON.parse(stored.out).batch, '--json'], data)
+  const listed = await runCli(program, ['system', 'list', '--json'], data)
+  expect(JSON.parse(listed.out).map(({ entries }: { entries: number }) => entries)).toEqual([1, 1])
+  expect(JSON.parse(undone.out).taken_back).toBeGreaterThan(JSON.parse(stored.out).new / 2)
 })
 
 test('answers hold again for the next sheet with the same headings, until the import is undone', async () => {
@@ -127,7 +141,7 @@ test.each(['csv', 'xlsx'])(
       sheet('12-two-tanks-merged-headers.xlsx'),
       '--yes',
       '--tank',
-      'Display=hall',
+      `Display=${hall.id}`,
       '--tank',
       'Frag tank=none',
     )
