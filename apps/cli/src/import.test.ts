@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
-import { writeFileSync } from 'node:fs'
+import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { hall } from '@holdfast/logbook/testing/hall.ts'
 import { buildProgram, root, temporaryFolder } from '@holdfast/testing'
 import { zipSync } from 'fflate'
 import { beforeAll, expect, test, vi } from 'vitest'
@@ -35,6 +36,19 @@ test('a workbook of two tanks waits until each tank is a system or none', async 
   expect(stored).toMatchObject({ code: 0, out: expect.stringContaining('47 new, 0 already in the log') })
   const again = await run('import', file, '--yes')
   expect(again).toMatchObject({ code: 0, out: expect.stringContaining('0 new, 47 already in the log') })
+})
+
+test('the undo of a sheet of two tanks takes back what it brought to both', async () => {
+  const data = temporaryFolder()
+  for (const file of [systemFile(), systemFile({ id: 'annex', name: 'Annex' })])
+    await runCli(program, ['system', 'add', file, '--from', '2025-01-01'], data)
+  const tanks = ['--tank', `Display=${hall.id}`, '--tank', 'Frag tank=annex']
+  const file = sheet('12-two-tanks-merged-headers.xlsx')
+  const stored = await runCli(program, ['import', file, '--yes', '--json', ...tanks], data)
+  const undone = await runCli(program, ['undo-import', JSON.parse(stored.out).batch, '--json'], data)
+  const listed = await runCli(program, ['system', 'list', '--json'], data)
+  expect(JSON.parse(listed.out).map(({ entries }: { entries: number }) => entries)).toEqual([1, 1])
+  expect(JSON.parse(undone.out).taken_back).toBeGreaterThan(JSON.parse(stored.out).new / 2)
 })
 
 test('answers hold again for the next sheet with the same headings, until the import is undone', async () => {
@@ -80,3 +94,68 @@ test('a workbook that would unpack to a bomb is refused in words, and nothing is
   expect(refused.err).toContain('Sheet "bomb.xlsx": the workbook cannot be read')
   expect(refused.err).toContain('Nothing is stored.')
 })
+
+test('two machines of other languages and zones take the same file for the same entries', async () => {
+  const data = temporaryFolder()
+  await runCli(program, ['system', 'add', systemFile(), '--from', '2025-01-01'], data)
+  const rows = [
+    '3/4/26 0:00,8.1,"1,310"',
+    '3/5/26 23:59,8.2,1305',
+    '3/29/26 2:30,8.3,1300',
+    '4/1/26 0:00,8.2,1290',
+  ]
+  const file = fileWith('log.csv', ['Date,KH (dKH),Mg (mg/L)', ...rows].join('\n'))
+  const undecided = fileWith('open.csv', 'Date,KH (dKH)\n3/4/26,8.1\n')
+  const said = [
+    { LC_ALL: 'en_US.UTF-8', LANG: 'en_US.UTF-8', TZ: 'America/Los_Angeles' },
+    { LC_ALL: 'de_DE.UTF-8', LANG: 'de_DE.UTF-8', TZ: 'Pacific/Auckland' },
+  ].map((machine) => {
+    const env = { PATH: process.env.PATH, HOLDFAST_DATA: data, ...machine }
+    const of = (path: string) =>
+      JSON.parse(
+        spawnSync(process.execPath, [program, 'import', path, '--preview', '--json'], {
+          env,
+          encoding: 'utf8',
+        }).stdout,
+      )
+    return { decided: of(file), open: of(undecided) }
+  })
+  const [here, there] = said
+  expect(there).toEqual(here)
+  expect(here?.decided.entries.map(({ at }: { readonly at: string }) => at.slice(0, 16))).toEqual(
+    ['2026-03-04T00:00', '2026-03-05T23:59', '2026-03-29T03:30', '2026-04-01T00:00'].flatMap((at) => [
+      at,
+      at,
+    ]),
+  )
+  expect(here?.decided.entries[1].body).toMatchObject({ quantity: 'magnesium', value: 1310 })
+  expect(here?.open.questions).toMatchObject([{ topic: 'date-order', waiting: 1 }])
+})
+
+test.each(['csv', 'xlsx'])(
+  'what a sheet brought in goes out as %s and comes back as it was',
+  async (ending) => {
+    const [run, there] = [await withHall(), temporaryFolder()]
+    await run(
+      'import',
+      sheet('12-two-tanks-merged-headers.xlsx'),
+      '--yes',
+      '--tank',
+      `Display=${hall.id}`,
+      '--tank',
+      'Frag tank=none',
+    )
+    const folder = temporaryFolder()
+    const [log, before, after] = [`log.${ending}`, 'before.json', 'after.json'].map((name) =>
+      join(folder, name),
+    )
+    if (log === undefined || before === undefined || after === undefined) throw new Error('no file')
+    await run('export', log)
+    await run('export', before)
+    expect(await runCli(program, ['import', log, '--yes'], there)).toMatchObject({ code: 0 })
+    await runCli(program, ['export', after], there)
+    const [left, came] = [before, after].map((file) => JSON.parse(readFileSync(file, 'utf8')).entries)
+    expect(left.length).toBeGreaterThan(40)
+    expect(came).toEqual(left)
+  },
+)

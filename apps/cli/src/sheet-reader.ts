@@ -6,8 +6,13 @@ import type { Terminal } from './terminal.ts'
 
 /** Sheets of text up to this size are read at once, bytes; workbooks never are. */
 const small = 1_000_000
-/** What a sheet may take while it is read, MB; a hostile one then ends its thread and not the program. */
-const memory = 4096
+/** The program that the thread runs, and what a sheet may take in it, MB; a hostile one then ends its thread. */
+interface Thread {
+  readonly program: string
+  readonly memory: number
+}
+
+const usualThread = (): Thread => ({ program: process.argv[1] ?? '', memory: 4096 })
 
 interface Work {
   readonly bytes: Uint8Array
@@ -24,17 +29,17 @@ export function sheetReader(
   bytes: Uint8Array,
   fileName: string,
   terminal: Terminal,
+  thread = usualThread(),
 ): (answers: Answers) => Promise<Sheet> {
   const isSmall = bytes.length <= small && bytes[0] !== 0x50
   return async (answers) => {
     const work: Work = { bytes, fileName, answers }
-    return isSmall ? readSheet(bytes, fileName, answers) : await inThread(work, terminal)
+    return isSmall ? readSheet(bytes, fileName, answers) : await inThread(work, thread, terminal)
   }
 }
 
-function inThread(work: Work, terminal: Terminal): Promise<Sheet> {
+function inThread(work: Work, { program, memory }: Thread, terminal: Terminal): Promise<Sheet> {
   const { onProgress, done } = progress(terminal, `Reading ${work.fileName}`)
-  const [, program = ''] = process.argv
   const worker = new Worker(program, {
     workerData: work,
     resourceLimits: { maxOldGenerationSizeMb: memory },
@@ -45,7 +50,7 @@ function inThread(work: Work, terminal: Terminal): Promise<Sheet> {
       else onProgress?.(told.share)
     })
     worker.on('error', (error: NodeJS.ErrnoException) => {
-      reject(error.code === 'ERR_WORKER_OUT_OF_MEMORY' ? tooLarge(work.fileName) : error)
+      reject(error.code === 'ERR_WORKER_OUT_OF_MEMORY' ? tooLarge(work.fileName, memory) : error)
     })
   })
   return read.finally(async () => {
@@ -54,9 +59,9 @@ function inThread(work: Work, terminal: Terminal): Promise<Sheet> {
   })
 }
 
-function tooLarge(fileName: string): Refused {
+function tooLarge(fileName: string, memory: number): Refused {
   const got = `it takes more memory than ${memory} MB to read`
-  const next = 'Save the part with the readings as a file of its own. Nothing is stored.'
+  const next = 'Save each year as a file of its own and import one after the other. Nothing is stored.'
   return refuse('too-large', `Sheet "${fileName}"`, got, 'A sheet that a person kept.', next)
 }
 

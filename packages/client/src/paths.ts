@@ -253,6 +253,15 @@ export interface components {
         readonly Issue: Issue;
         readonly JournalLine: JournalLine;
         readonly Observation: Observation;
+        readonly OwnFact: {
+            readonly fact: string;
+            readonly high: number;
+            readonly low: number;
+            readonly reason: string;
+            readonly source?: string;
+            readonly typical: number;
+            readonly unit: string;
+        };
         readonly Refusal: {
             readonly issues: readonly components["schemas"]["Issue"][];
         };
@@ -670,6 +679,7 @@ export interface operations {
                         readonly from: number;
                         readonly kept: string;
                         readonly observations: readonly components["schemas"]["Observation"][];
+                        readonly ownFacts: readonly components["schemas"]["OwnFact"][];
                         readonly remarks: readonly string[];
                         readonly system: components["schemas"]["System"];
                         readonly workspace: string;

@@ -14,6 +14,7 @@ export {
 } from './grazer.ts'
 export { consumptionId, mortalityId, needId } from './grazer-facts.ts'
 export { type Mouth, type MouthKey, mouth, mouths } from './mouth.ts'
+export { catalogueAlone, type FactsOfSystem, factsOfSystem, type OwnFact } from './own-fact.ts'
 export { type Source, source, sources } from './source.ts'
 export {
   type PatchKey,

@@ -60,6 +60,8 @@ export interface LedgerAnswer {
   /** Titles of accounts for people, by id. */
   readonly accounts: Readonly<Record<string, string>>
   readonly processes: readonly Explanation[]
+  /** Sentences for people: own values of facts that move nothing. */
+  readonly remarks: readonly string[]
 }
 
 /** A reading with what its kit may be off by; the ends are those of a 90 % interval. */

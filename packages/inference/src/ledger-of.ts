@@ -1,6 +1,5 @@
 import {
   type Account,
-  assemble,
   type Ledger,
   type LedgerRow,
   ledger,
@@ -11,6 +10,7 @@ import {
   timeline,
 } from '@holdfast/ecosystem'
 import type { BandedLedger, LedgerAnswer, Span } from './answers.ts'
+import { assembledOn, ownFactRemarks } from './assembled-on.ts'
 import { ensemble } from './ensemble.ts'
 import { explanations } from './explain.ts'
 import { answerable, heldAgainst, targetsOf } from './likelihood.ts'
@@ -19,15 +19,14 @@ import type { OutlookQuestion } from './outlook-types.ts'
 import { weightedQuantiles } from './quantiles.ts'
 import { seenIn } from './quantities-seen.ts'
 import { quietly, type Running } from './running.ts'
-import { surveyed } from './surveyed.ts'
 
 /**
  * The ledger of a span, over the ensemble: every member keeps its own books from the start of the span
  * on, weighed by the readings in it.
  */
 export function ledgerOf(question: OutlookQuestion, span: Span, running: Running = quietly): LedgerAnswer {
-  const system = surveyed(question, span.from)
-  const model = assemble(system)
+  const model = assembledOn(question, span.from)
+  const { system } = model
   const { from, to } = span
   const moments = timeline({ ...question, system, from: Math.min(question.from, from), to })
   const readings = answerable(
@@ -66,6 +65,7 @@ export function ledgerOf(question: OutlookQuestion, span: Span, running: Running
     members: question.members,
     accounts: titlesOf(model),
     processes: explanations(model),
+    remarks: ownFactRemarks(model),
   }
 }
 

@@ -1,5 +1,4 @@
 import type { Model } from '@holdfast/ecosystem'
-import { fact } from '@holdfast/facts'
 import { normalProbability } from './normal-quantile.ts'
 import { priorQuantile } from './prior.ts'
 import { normal } from './random.ts'
@@ -28,7 +27,7 @@ export function parametersOf(model: Model, scores: Scores): Float64Array {
     const p = Math.min(1 - 1e-9, Math.max(1e-9, normalProbability(score)))
     return parameter.known
       ? priorQuantile(parameter.band, p)
-      : priorQuantile(fact(parameter.fact), p) * parameter.factor
+      : priorQuantile(model.facts.fact(parameter.fact), p) * parameter.factor
   })
 }
 

@@ -1,8 +1,11 @@
 import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
+import type { OwnFact } from '@holdfast/facts'
 
 /** What is asked of the outlook. */
 export interface OutlookQuestion {
   readonly system: System
+  /** Facts of which the keeper has numbers of their own; of the others the catalogue's hold. */
+  readonly ownFacts?: readonly OwnFact[]
   readonly observations: readonly Observation[]
   /** Everything that happened, and what is planned beyond the routine. */
   readonly events: readonly Event[]

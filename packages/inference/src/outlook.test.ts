@@ -143,3 +143,31 @@ test('a run that is told to stop says so', () => {
     expect.objectContaining({ code: 'cancelled' }),
   )
 })
+
+test('an own value of a fact moves the outlook, and without one it is the same to the bit', () => {
+  const few = { ...question, members: 6 }
+  const before = outlook(few)
+  expect(outlook({ ...few, ownFacts: [] })).toEqual(before)
+  const lossy = { low: 0.5, typical: 0.6, high: 0.7, unit: '1', reason: 'measured' }
+  const own = outlook({ ...few, ownFacts: [{ fact: 'unexplained.nitrate', ...lossy }] })
+  const end = ({ outlook: { fans } }: typeof before) => fans[0].quantiles.p50.at(-1)
+  expect(end(own)).not.toBe(end(before))
+  const used = own.processes.flatMap(({ facts }) => facts).filter(({ id }) => id === 'unexplained.nitrate')
+  expect(used[0]).toMatchObject({ typical: 0.6, source: 'You: measured', provenance: 'your own' })
+  expect(own.outlook.remarks).toEqual(before.outlook.remarks)
+})
+
+test('an own value that moves nothing is said, in the outlook as in the ledger', () => {
+  const idle = { low: 1, typical: 2, high: 3, unit: 'd⁻¹', reason: 'measured' }
+  const own = [
+    { fact: 'foam.k.tnk', ...idle },
+    { fact: 'foam.k.tank', ...idle },
+  ]
+  const few = { ...question, members: 2, ownFacts: own }
+  const said = [
+    expect.stringContaining('foam.k.tnk is not used: the catalogue has no such fact'),
+    'Your own value of foam.k.tank moves nothing: no process of this system draws on it.',
+  ]
+  expect(outlook(few).outlook.remarks.slice(-2)).toEqual(said)
+  expect(ledgerOf(few, { from: 20_000, to: 20_049 }).remarks).toEqual(said)
+})

@@ -1,6 +1,7 @@
 import { type Day, simulate, timeline } from '@holdfast/ecosystem'
 import { type CoralBand, coralBand, coralBands } from '@holdfast/facts'
 import type { OutlookAnswer } from './answers.ts'
+import { ownFactRemarks } from './assembled-on.ts'
 import { cited } from './cited.ts'
 import { explanations } from './explain.ts'
 import { readingInterval } from './kit.ts'
@@ -124,7 +125,7 @@ function remarksOf(known: Past): readonly string[] {
     )
   if (model.notModelled.length > 0)
     remarks.push(`Not modelled yet, and so not in the fans: ${model.notModelled.join(', ')}.`)
-  return remarks
+  return [...remarks, ...ownFactRemarks(model)]
 }
 
 function bandsOf(corals: string | undefined): OutlookAnswer['bands'] {

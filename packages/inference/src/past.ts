@@ -1,5 +1,4 @@
 import {
-  assemble,
   type Day,
   type Model,
   type Moment,
@@ -9,6 +8,7 @@ import {
   startOf,
   timeline,
 } from '@holdfast/ecosystem'
+import { assembledOn } from './assembled-on.ts'
 import { type Draw, ensemble, type Tried } from './ensemble.ts'
 import { type Answerable, answerable, heldAgainst, targetsOf } from './likelihood.ts'
 import type { Scores } from './members.ts'
@@ -16,7 +16,6 @@ import { openingOn } from './opening.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
 import { type Seen, seenIn } from './quantities-seen.ts'
 import { quietly, type Running } from './running.ts'
-import { surveyed } from './surveyed.ts'
 import type { Weights } from './weights.ts'
 import { anchorDay, firstDay } from './window.ts'
 
@@ -45,8 +44,8 @@ export interface Past {
 export function past(question: OutlookQuestion, running: Running = quietly): Past {
   const anchor = anchorDay(question)
   const begin = firstDay(question, anchor)
-  const system = surveyed(question, begin)
-  const model = assemble(system)
+  const model = assembledOn(question, begin)
+  const { system } = model
   const seen = seenIn(model)
   const days = daysBetween(anchor, question.asOf)
   const moments = timeline({ ...question, system, from: Math.min(question.from, begin), to: question.asOf })

@@ -61,6 +61,16 @@ export function modelDayOfTime(at: string): number {
 
 /** Civil date and time with offset and zone, of a local time that the keeper wrote. */
 export function localTime(date: string, time: string, timeZone: string): string {
+  const said = [date, time, timeZone] as const
+  // readings of one row have one time, and a calendar is slow
+  if (lastTime === undefined || said.some((part, at) => part !== lastTime?.said[at]))
+    lastTime = { said, at: findLocalTime(...said) }
+  return lastTime.at
+}
+
+let lastTime: { readonly said: readonly [string, string, string]; readonly at: string } | undefined
+
+function findLocalTime(date: string, time: string, timeZone: string): string {
   return Temporal.PlainDateTime.from(`${date}T${time}`)
     .toZonedDateTime(timeZone)
     .toString({ smallestUnit: 'minute' })

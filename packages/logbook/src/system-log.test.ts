@@ -108,3 +108,25 @@ test('a change of equipment that moves nothing in the model is named with its re
     '2 changes of equipment move nothing, since the model has no answer: skimmer (air), skimmer (on or off).',
   ])
 })
+
+test('feed that the description does not have is not used, and the log says so', () => {
+  const fed = (at: string, feed: string) =>
+    stored(at, { kind: 'feeding', body: { g_per_day: 2, feed, text: '2 g/d' } })
+  const log = systemLog([
+    described('2026-01-01', 'Hall'),
+    fed('2026-02-01', 'dry pellet'),
+    fed('2026-02-02', 'mysids'),
+    fed('2026-02-03', 'mysids'),
+  ])
+  expect(log?.remarks).toEqual([
+    '2 feedings were not used: the feed "mysids" is not in the description of the system, which has dry pellet.',
+  ])
+})
+
+test('an own value of a fact goes with the log, though it was told after the last reading', () => {
+  const numbers = { low: 1, typical: 2, high: 3, unit: 'd⁻¹', reason: 'measured' }
+  const own = stored('2026-03-01', { kind: 'fact-override', body: { fact: 'foam.k.tank', ...numbers } })
+  const log = systemLog([described('2026-01-01', 'Hall'), nitrate('2026-02-01'), own])
+  expect(log?.dates.to).toBe('2026-02-01')
+  expect(log?.ownFacts).toEqual([{ fact: 'foam.k.tank', ...numbers }])
+})

@@ -1,6 +1,7 @@
 import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
 import { descriptions } from './entries/descriptions.ts'
 import type { Stored } from './entries/entry.ts'
+import { factsAt, type OwnFact } from './entries/facts-at.ts'
 import { standing } from './entries/standing.ts'
 import { systemAt, zoneOn } from './entries/system-at.ts'
 import { equipmentRemarks } from './equipment-remarks.ts'
@@ -12,6 +13,8 @@ export interface SystemLog {
   readonly system: System
   readonly observations: readonly Observation[]
   readonly events: readonly Event[]
+  /** The keeper's own numbers of facts, by the ids of the facts: a run has one number from end to end, the last told. */
+  readonly ownFacts: readonly OwnFact[]
   /** The day of the first entry, at noon or at its first reading. */
   readonly from: Day
   /** The end of the last day with an entry, so that a log of the past still has an outlook. */
@@ -51,6 +54,7 @@ export function systemLog(stored: readonly Stored[]): SystemLog | undefined {
     system,
     observations,
     events,
+    ownFacts: [...factsAt(stored, endOfTime, newest).values()].toSorted((a, b) => (a.fact < b.fact ? -1 : 1)),
     from: [...observations, ...events].reduce((day, one) => Math.min(day, one.day), noon),
     asOf: lateOn(last, zone(last)),
     dates: { from: first, to: last },
@@ -63,10 +67,14 @@ export function systemLog(stored: readonly Stored[]): SystemLog | undefined {
         : []),
       ...leftOut(notUsed.map(({ why }) => why)),
       ...equipmentRemarks(entries, system),
+      ...unknownFeeds(system, events),
       ...nitriteRemark(upperBounds.length),
     ],
   }
 }
+
+/** After every day that can be told. */
+const endOfTime = '9999-12-31'
 
 /** Entries of what was so or was done in the tank; what the program or the keeper says about the log is none. */
 const isOfTheTank = ({ kind }: Stored): boolean =>
@@ -78,6 +86,18 @@ function leftOut(reasons: readonly string[]): readonly string[] {
   return [...new Set(telling)].map((why) => {
     const count = telling.filter((one) => one === why).length
     return `${count} ${count === 1 ? 'entry was' : 'entries were'} not used: ${why}.`
+  })
+}
+
+/** The model knows what is in a feed by the description; of another it could only guess. */
+function unknownFeeds({ feeds }: System, events: readonly Event[]): readonly string[] {
+  const known = new Set(feeds.map(({ kind }) => kind))
+  const fed = events.flatMap((event) => (event.kind === 'feed change' && event.feed ? [event.feed] : []))
+  const unknown = fed.filter((feed) => !known.has(feed))
+  const has = known.size === 0 ? 'which has none' : `which has ${[...known].join(', ')}`
+  return [...new Set(unknown)].map((feed) => {
+    const count = unknown.filter((one) => one === feed).length
+    return `${count} ${count === 1 ? 'feeding was' : 'feedings were'} not used: the feed "${feed}" is not in the description of the system, ${has}.`
   })
 }
 

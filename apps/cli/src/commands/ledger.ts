@@ -52,13 +52,14 @@ export async function ledgerCommand(options: LedgerOptions, terminal: Terminal):
   // The log is closed before the run, which may take long and be cut off.
   const { log } = await withLog(options, (logbook) => chooseSystem(logbook, options.system))
   const { members, seed } = options
-  const { system, observations, events } = log
+  const { system, observations, events, ownFacts } = log
   const { from, to } = spanOf(log, options)
   const running = progress(terminal, `Ledger over ${members} members`)
   const question = {
     system,
     observations,
     events,
+    ownFacts,
     from: log.from,
     asOf: Math.max(log.asOf, to),
     horizonDays: 0,
@@ -115,7 +116,7 @@ function asJson({ log, answer, seed }: Asked, budgets: Budgets): unknown {
     interval: 0.9,
     atoms: Object.fromEntries(budgets.map(({ atom, of }) => [atom, of])),
     not_modelled_yet: ledger.notModelled,
-    remarks: log.remarks,
+    remarks: [...answer.remarks, ...log.remarks],
   }
 }
 
@@ -138,6 +139,7 @@ function inWords({ log, answer, seed }: Asked, budgets: Budgets): string {
     missing.length === 0
       ? 'Not modelled yet: nothing that this system has.'
       : `Not modelled yet: ${missing.join(', ')}.`,
+    ...answer.remarks,
     ...log.remarks,
   ].join('\n\n')
 }

@@ -22,11 +22,22 @@ const shown = [0, 7, 14, 28, 42]
 /** The forecast from the last day of the log on, in a table or as JSON. */
 export async function outlookCommand(options: OutlookOptions, terminal: Terminal): Promise<void> {
   const { log } = await withLog(options, (logbook) => chooseSystem(logbook, options.system))
-  const { system, observations, events, from, asOf } = log
+  const { system, observations, events, ownFacts, from, asOf } = log
   const { members, seed, days: horizonDays, waterChange } = options
   const running = progress(terminal, `Outlook over ${members} members`)
   const levers = waterChange === undefined ? {} : { levers: { waterChange } }
-  const question = { system, observations, events, from, asOf, horizonDays, members, seed, ...levers }
+  const question = {
+    system,
+    observations,
+    events,
+    ownFacts,
+    from,
+    asOf,
+    horizonDays,
+    members,
+    seed,
+    ...levers,
+  }
   const answer = outlook(question, running)
   running.done()
   const asked = { log, answer, options }

@@ -13,28 +13,31 @@ export async function undoImport(
   await withLog(options, async (logbook) => {
     const stored = await logbook.read()
     const ofBatch = stored.filter((entry) => entry.batch === batch)
-    const [first] = ofBatch
-    if (first === undefined) {
+    if (ofBatch.length === 0) {
       const known = [...new Set(stored.flatMap((entry) => entry.batch ?? []))]
       const accepted = known.length > 0 ? `Imports: ${known.join(', ')}.` : 'There was no import yet.'
       throw refuse('no-import', 'Import', `"${batch}" is not in this log`, accepted, 'Nothing was changed.')
     }
-    const before = standing(stored).filter((entry) => entry.batch === batch).length
     const now = new Date()
     const at = now.toISOString().slice(0, 10)
-    const body = { of: 'batch', id: batch } as const
-    if (before > 0) {
-      const { workspace } = logbook
-      const about = {
-        workspace,
-        system: first.system,
-        kind: 'retraction',
-        at,
-        precision: 'day',
-        body,
-      } as const
-      await logbook.append([composeEntry({ ...about, ...writer }, now)])
-    }
+    const { workspace } = logbook
+    const about = {
+      workspace,
+      kind: 'retraction',
+      at,
+      precision: 'day',
+      body: { of: 'batch', id: batch },
+    } as const
+    // Systems are read apart, so each needs a retraction of its own.
+    const standsIn = new Map(
+      [...new Set(ofBatch.map(({ system }) => system))].map((system) => {
+        const held = standing(stored.filter((entry) => entry.system === system))
+        return [system, held.filter((entry) => entry.batch === batch).length] as const
+      }),
+    )
+    const holding = [...standsIn].filter(([, count]) => count > 0)
+    await logbook.append(holding.map(([system]) => composeEntry({ ...about, system, ...writer }, now)))
+    const before = holding.reduce((sum, [, count]) => sum + count, 0)
     const words = before > 0 ? `Took back ${before} entries of ${batch}.` : `${batch} was taken back before.`
     terminal.out(options.json ? JSON.stringify({ batch, taken_back: before }) : words)
   })

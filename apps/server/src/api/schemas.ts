@@ -4,6 +4,7 @@ import {
   envelope,
   type JournalLine,
   kinds,
+  type OwnFact,
   type Stored,
   systemDescription,
 } from '@holdfast/logbook'
@@ -76,6 +77,19 @@ export const observation: z.ZodType<Observation> = named(
     surface: z.string().exactOptional(),
     algae: z.string().exactOptional(),
     entry: z.string().exactOptional(),
+  }),
+)
+
+export const ownFact: z.ZodType<OwnFact> = named(
+  'OwnFact',
+  z.object({
+    fact: z.string().describe('Id in the catalogue.'),
+    low: z.number(),
+    typical: z.number(),
+    high: z.number(),
+    unit: z.string(),
+    reason: z.string(),
+    source: z.string().exactOptional(),
   }),
 )
 

@@ -2,7 +2,7 @@ import { sayEntry, systemDescription, systemLog } from '@holdfast/logbook'
 import { z } from 'zod'
 import { noSystem } from './refusals.ts'
 import { route } from './route.ts'
-import { event, observation, refusal } from './schemas.ts'
+import { event, observation, ownFact, refusal } from './schemas.ts'
 
 const day = z.number().describe('Days of 86,400 s since 1970-01-01T00:00Z.')
 
@@ -20,6 +20,7 @@ export const showSystem = route({
         system: systemDescription,
         observations: z.array(observation).readonly(),
         events: z.array(event).readonly(),
+        ownFacts: z.array(ownFact).readonly(),
         from: day,
         asOf: day,
         kept: z.string().describe('Where the log lives, in words that follow "Your log is kept".'),
@@ -32,12 +33,12 @@ export const showSystem = route({
   async answer({ path }, { logbook, kept }) {
     const log = systemLog(await logbook.read({ system: path.system }))
     if (log === undefined) return { status: 404, body: { issues: [noSystem(path.system)] } }
-    const { system, observations, events, from, asOf, remarks } = log
+    const { system, observations, events, ownFacts, from, asOf, remarks } = log
     const entries = log.entries.map((entry) => ({ id: entry.id, at: entry.at, text: sayEntry(entry) }))
     const { workspace } = logbook
     return {
       status: 200,
-      body: { workspace, system, observations, events, from, asOf, kept, entries, remarks },
+      body: { workspace, system, observations, events, ownFacts, from, asOf, kept, entries, remarks },
     }
   },
 })

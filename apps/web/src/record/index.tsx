@@ -7,7 +7,7 @@ import { Later } from '../shell/later.tsx'
 import { Log } from './log/index.tsx'
 
 /** The views of the record, by their names in the address; the first is shown where none is named. */
-const views = { log: 'Log', import: 'Import', sums: 'Sums' } as const
+const views = { log: 'Log', import: 'Import', sums: 'Sums', facts: 'Facts' } as const
 
 type View = keyof typeof views
 
@@ -17,7 +17,10 @@ const loadSums = () => import('./sums/index.tsx').then(({ Sums }) => Sums)
 /** A sheet is brought in now and then; logging does without what that takes. */
 const loadImport = () => import('./import/index.tsx').then(({ ImportSheet }) => ImportSheet)
 
-/** The place "Record": what is written down beside the tank, sheets of the past, and the sums that come before. */
+/** The catalogue is looked up now and then, and brings the model along to say what this tank draws on. */
+const loadFacts = () => import('./facts/index.tsx').then(({ Facts }) => Facts)
+
+/** The place "Record": what is written down beside the tank, sheets of the past, the sums that come before, and the facts. */
 export function RecordPlace({ described }: { readonly described: Described | undefined }) {
   const named = fromAddress('view')
   const view = (Object.keys(views) as View[]).find((each) => each === named) ?? 'log'
@@ -35,6 +38,9 @@ export function RecordPlace({ described }: { readonly described: Described | und
         ))}
       </nav>
       {view === 'sums' && <Later load={loadSums} given={{}} />}
+      {view === 'facts' && described && (
+        <Later key={described.system.id} load={loadFacts} given={{ described }} />
+      )}
       {view === 'import' && described && (
         <Later key={described.system.id} load={loadImport} given={{ described }} />
       )}

@@ -8,13 +8,14 @@ export type Place = keyof typeof places
 
 export const placeInAddress = (): Place => (fromAddress('place') === 'record' ? 'record' : 'water')
 
-/** The address of a place, for the same system. */
-export function addressOf(place: Place, view?: string): string {
+/** The address of a place, for the same system, with what else it shall show. */
+export function addressOf(place: Place, view?: string, more: Readonly<Record<string, string>> = {}): string {
   const system = fromAddress('system')
   const search = new URLSearchParams({
     ...(place === 'record' ? { place } : {}),
     ...(view === undefined ? {} : { view }),
     ...(system === null ? {} : { system }),
+    ...more,
   })
   return search.size > 0 ? `?${search}` : location.pathname
 }

@@ -1,5 +1,6 @@
 import { outcome } from '@holdfast/client'
 import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
+import type { OwnFact } from '@holdfast/logbook'
 import type { LogEntry } from '../figure/computed.ts'
 import { api, told } from './api.ts'
 import type { Described } from './described.ts'
@@ -16,6 +17,8 @@ export interface SystemData {
   readonly system: System
   readonly observations: readonly Observation[]
   readonly events: readonly Event[]
+  /** The keeper's own numbers of facts. */
+  readonly ownFacts: readonly OwnFact[]
   readonly from: Day
   readonly asOf: Day
   /** Where the log lives, in words that follow "Your log is kept". */

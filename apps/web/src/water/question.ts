@@ -10,11 +10,12 @@ export const coarseMembers = 12
 const seed = 1
 
 export function questionOf(data: SystemData, levers?: Levers): OutlookQuestion {
-  const { system, observations, events, from, asOf } = data
+  const { system, observations, events, ownFacts, from, asOf } = data
   return {
     system,
     observations,
     events,
+    ownFacts,
     from,
     asOf,
     horizonDays,

@@ -13,12 +13,14 @@ describe('the hash of inputs', () => {
     expect(inputsHash({ kind: 'outlook', outlook: { ...turned, members: 3 } })).toBe(hash)
   })
 
-  it('is another for another lever, another reading, another span', () => {
+  it('is another for another lever, another reading, another span, an own value of a fact', () => {
     const [first, ...others] = outlook.observations
     if (!first) throw new Error('The example has no reading.')
     const span = { from: 20_390, to: 20_420 }
+    const own = { fact: 'foam.k.tank', low: 1, typical: 2, high: 3, unit: 'd⁻¹', reason: 'measured' }
     const hashes = [
       inputsHash({ kind: 'outlook', outlook }),
+      inputsHash({ kind: 'outlook', outlook: { ...outlook, ownFacts: [own] } }),
       inputsHash({
         kind: 'outlook',
         outlook: { ...outlook, levers: { waterChange: { volume_L: 31, every_days: 14 } } },

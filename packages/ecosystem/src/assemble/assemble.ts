@@ -1,5 +1,5 @@
 import { kernel } from 'virtual:holdfast-kernel'
-import { fact as catalogueFact } from '@holdfast/facts'
+import { catalogueAlone, type FactsOfSystem } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import {
   type Account,
@@ -33,8 +33,10 @@ class Register<T> {
 /**
  * Binds the declarations to a system. What a system has decides which processes there are; the answer
  * depends on the system alone, so that variants of one system stay comparable.
+ *
+ * @param facts  the catalogue, with the keeper's own numbers where there are some
  */
-export function assemble(system: System): Model {
+export function assemble(system: System, facts: FactsOfSystem = catalogueAlone): Model {
   const states = new Register<StateEntry>()
   const settings = new Register<{ id: string; value: number }>()
   const parameters = new Register<Parameter>()
@@ -56,7 +58,7 @@ export function assemble(system: System): Model {
       const key = band ? `${id} as the keeper says` : `${id} in ${unit}`
       return parameters.indexOf(key, () => {
         if (band) return { id: key, fact: id, unit, band, factor: 1, known: true }
-        const entry = catalogueFact(id)
+        const entry = facts.fact(id)
         const factor = convert(1, entry.unit, unit)
         return {
           id: key,
@@ -134,6 +136,7 @@ export function assemble(system: System): Model {
     .filter((block) => block !== undefined)
   return {
     system,
+    facts,
     states: states.entries,
     settings: {
       ids: settings.entries.map(({ id }) => id),

@@ -1,4 +1,5 @@
 import type { CompiledProcess } from 'virtual:holdfast-kernel'
+import type { FactsOfSystem } from '@holdfast/facts'
 import type { Account, Band, PlainState, Process } from '../declare/index.ts'
 import type { Atom } from '../ledger-types.ts'
 import type { System } from '../system.ts'
@@ -27,7 +28,7 @@ export interface Parameter {
   readonly band: Band
   /** From the unit of the fact to that of the formula; 1 where the keeper gave the band. */
   readonly factor: number
-  /** True where the band is the keeper's own. */
+  /** True where the description of the system gives the band. */
   readonly known: boolean
 }
 
@@ -47,6 +48,8 @@ export interface Block {
 /** A system turned into equations: fixed accounts, settings, parameters and flows. */
 export interface Model {
   readonly system: System
+  /** What its parameters were taken from. */
+  readonly facts: FactsOfSystem
   readonly states: readonly StateEntry[]
   readonly settings: { readonly ids: readonly string[]; readonly values: Float64Array }
   readonly parameters: readonly Parameter[]

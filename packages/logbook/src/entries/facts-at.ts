@@ -2,7 +2,10 @@ import type { BodyOf, Stored } from './entry.ts'
 import { standing } from './standing.ts'
 
 /** The keeper's own value of a fact, in the place of the catalogue's. */
-export type OwnFact = Pick<BodyOf<'fact-override'>, 'low' | 'typical' | 'high' | 'unit' | 'reason' | 'source'>
+export type OwnFact = Pick<
+  BodyOf<'fact-override'>,
+  'fact' | 'low' | 'typical' | 'high' | 'unit' | 'reason' | 'source'
+>
 
 /**
  * The facts of which the keeper has values of their own on a civil day, as far as they were known at an
@@ -23,7 +26,7 @@ export function factsAt(
     const { fact, low, typical, high, unit, reason, source } = entry.body
     const before = found.get(fact)
     if (before !== undefined && before.from > entry.at) continue
-    const own = { low, typical, high, unit, reason, ...(source !== undefined && { source }) }
+    const own = { fact, low, typical, high, unit, reason, ...(source !== undefined && { source }) }
     found.set(fact, { from: entry.at, own })
   }
   return new Map([...found].map(([id, { own }]) => [id, own]))

@@ -1,4 +1,3 @@
-import canonicalize from 'canonicalize'
 import { v5 } from 'uuid'
 
 import type { BodyOf, Entry, EntryOf, Envelope, Stored } from '../entries/entry.ts'
@@ -53,11 +52,11 @@ export interface Mended {
 /** Something of the sheet on its way to become an entry. */
 interface Draft {
   readonly cell: string
-  readonly tank?: string
+  readonly tank: string | undefined
   readonly date: string
-  readonly time?: string
+  readonly time: string | undefined
   /** What makes it the same in two files: quantity, value and unit; the place in the file does not count. */
-  readonly identity: readonly unknown[]
+  readonly identity: readonly (string | number | null)[]
   readonly content: Content
 }
 
@@ -80,18 +79,16 @@ export function entriesFromSheet(sheet: Sheet, into: ImportInto, stored: readonl
   })
   const unplaced = sheet.tanks.filter((tank) => into.tanks?.[tank] === undefined)
   const counts = new Map<string, number>()
-  const dated = drafts.map(({ draft, system }) => {
+  const found = drafts.map(({ draft, system }) => {
     const same = [system, draft.content.kind, draft.date, ...draft.identity]
-    const key = canonicalize(same) ?? ''
+    const key = JSON.stringify(same)
     const count = (counts.get(key) ?? 0) + 1
     counts.set(key, count)
-    return {
-      draft,
-      system,
-      idAgain: (again: number) => idOf([...same, count, ...(again > 0 ? ['again', again] : [])]),
-    }
+    const { id, state, standsAs } = before.find((again) =>
+      idOf([...same, count, ...(again > 0 ? ['again', again] : [])]),
+    )
+    return { draft, system, id, state, standsAs }
   })
-  const found = dated.map(({ draft, system, idAgain }) => ({ draft, system, ...before.find(idAgain) }))
   before.claim(found.filter(({ state }) => state === 'already').map(({ standsAs }) => standsAs))
   const entries: Entry[] = []
   const mended: Mended[] = []
@@ -102,21 +99,19 @@ export function entriesFromSheet(sheet: Sheet, into: ImportInto, stored: readonl
         ? before.mendedBy(system, draft.date, draft.content.body.quantity)
         : undefined
     if (was !== undefined) mended.push(wasNow(draft, was))
-    entries.push({
-      ...envelope({ ...into, system }, draft, id),
-      ...(was && { replaces: was.id }),
-      ...draft.content,
-    })
+    const entry = { ...envelope(into, system, draft, id), ...draft.content }
+    entries.push(was === undefined ? entry : { ...entry, replaces: was.id })
   }
   const cellsThat = (state: string): string[] =>
     found.filter((one) => one.state === state).map(({ draft }) => draft.cell)
   return { entries, already: cellsThat('already'), mended, takenBack: cellsThat('taken back'), unplaced }
 }
 
-const idOf = (parts: readonly unknown[]): string => v5(canonicalize(parts) ?? '', namespace)
+/** Of a list of plain values, whose JSON is canonical as it is. */
+const idOf = (parts: readonly (string | number | null)[]): string => v5(JSON.stringify(parts), namespace)
 
-function envelope(into: ImportInto, { date, time, content }: Draft, id: string): Envelope {
-  const { workspace, system, by, device, madeAt, batch, timeZone } = into
+function envelope(into: ImportInto, system: string, { date, time, content }: Draft, id: string): Envelope {
+  const { workspace, by, device, madeAt, batch, timeZone } = into
   const at = time === undefined ? date : localTime(date, time, timeZone)
   return {
     id,
@@ -153,23 +148,11 @@ function ofReading(reading: SheetReading): Draft {
   }
   const sign = belowDetection ? '<' : aboveRange ? '>' : '='
   const identity = [quantity, sign, value === null ? null : value.toPrecision(6), readQuantities[quantity]]
-  return { ...place({ cell, date, time, tank }), identity, content: { kind: 'reading', body } }
-}
-
-function place({
-  cell,
-  date,
-  time,
-  tank,
-}: Record<'time' | 'tank', string | undefined> & Record<'cell' | 'date', string>): Pick<
-  Draft,
-  'cell' | 'date' | 'time' | 'tank'
-> {
-  return { cell, date, ...(time !== undefined && { time }), ...(tank !== undefined && { tank }) }
+  return { cell, date, time, tank, identity, content: { kind: 'reading', body } }
 }
 
 function ofNote({ cell, date, time, tank, text, events }: SheetNote): Draft[] {
-  const when = place({ cell, date, time, tank })
+  const when = { cell, date, time, tank }
   const drafts: Draft[] = [{ ...when, identity: [text], content: { kind: 'note', body: { text } } }]
   for (const event of events) {
     if (event.kind === 'water-change') {

@@ -3,7 +3,7 @@ export function memo<T>(reckon: (text: string) => T, most = 50_000): (text: stri
   const known = new Map<string, T>()
   return (text) => {
     const found = known.get(text)
-    if (found !== undefined) return found
+    if (found !== undefined || known.has(text)) return found as T
     const value = reckon(text)
     if (known.size >= most) known.clear()
     known.set(text, value)

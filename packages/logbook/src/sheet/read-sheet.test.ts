@@ -230,3 +230,16 @@ test('a new kit marks the readings and is asked about where they step', () => {
     false,
   ])
 })
+
+test('a sheet of more cells than a log can take is refused early, with the limit and what to do', () => {
+  const row = `2020-01-01,${'1,'.repeat(1998)}1\n`
+  const { issues, readings } = readSheet(new TextEncoder().encode(row.repeat(1001)), 'probe.csv')
+  expect(readings).toEqual([])
+  expect(issues).toMatchObject([
+    {
+      code: 'too-large',
+      got: 'it has too many cells with something in them (the most is 2,000,000)',
+      next: 'Save each year, or the part with the readings, as a file of its own. Nothing is stored.',
+    },
+  ])
+})

@@ -5,6 +5,7 @@ import { readBook } from './book/read-book.ts'
 import { Account, asWritten } from './cells/account.ts'
 import { decimalSign } from './cells/figure-text.ts'
 import { gather } from './cells/gather.ts'
+import type { Gathered } from './cells/gathered.ts'
 import { readingOf } from './cells/reading-of.ts'
 import { takeValues } from './cells/take-values.ts'
 import { withoutReckoned } from './checks/formulas.ts'
@@ -47,19 +48,11 @@ export function readSheet(
 
   heard(0.3)
   const around = aroundEach(tables)
-  const gathered = tables.map((table) => gather(table, around(table), account))
+  const gathered = together(tables.map((table) => gather(table, around(table), account)))
   heard(0.5)
-  const moments = gathered.flatMap((one) => one.moments)
-  const dayOf = resolveDates(moments, questions, account)
-  const noted = readNotes(
-    gathered.flatMap((one) => one.notes),
-    questions,
-    account,
-  )
-  const readable = withoutReckoned(
-    gathered.flatMap((one) => one.values),
-    account,
-  )
+  const dayOf = resolveDates(gathered.moments, questions, account)
+  const noted = readNotes(gathered.notes, questions, account)
+  const readable = withoutReckoned(gathered.values, account)
   const taken = takeValues(readable, ({ moment }) => dayOf(moment), noted, questions, account)
   heard(0.8)
   const single = withoutTwins(taken.values, account)
@@ -90,6 +83,17 @@ export function readSheet(
     cells,
   }
   return { ...sheet, issues: issuesOf(fileName, book, tables) }
+}
+
+/** What was gathered from all tables; that of a single one is not copied. */
+function together(gathered: readonly Gathered[]): Gathered {
+  const [only] = gathered
+  if (only !== undefined && gathered.length === 1) return only
+  return {
+    values: gathered.flatMap(({ values }) => values),
+    notes: gathered.flatMap(({ notes }) => notes),
+    moments: gathered.flatMap(({ moments }) => moments),
+  }
 }
 
 /** Headings and titles are read as what they are; a heading over nothing is a line of its own, and listed. */

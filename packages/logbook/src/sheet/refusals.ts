@@ -29,7 +29,7 @@ export function refusal(fileName: string, problem: BookProblem): Issue {
     case 'too-large':
       return issue(
         `it has too many ${problem.what} (the most is ${problem.most})`,
-        'Save the part with the readings as a file of its own.',
+        'Save each year, or the part with the readings, as a file of its own.',
       )
     case 'broken-workbook':
       return issue(

@@ -73,7 +73,7 @@ export function Notes({ preview: { notes } }: { readonly preview: Preview }) {
 }
 
 /** Where more than this share of what is in the log already differs, an answer is likelier than many mends. */
-const muchOfIt = 0.2
+const muchOfIt = 0.1
 
 /** Cells that were mended since an earlier import. */
 export function MendedCells({ preview: { mended, already } }: { readonly preview: Preview }) {

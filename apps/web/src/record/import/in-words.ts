@@ -56,4 +56,4 @@ export const capital = (sentence: string): string => sentence.charAt(0).toUpperC
 
 /** Questions on which cells wait; the others may be answered and need not be. */
 export const mustAnswer = ({ questions }: Pick<Preview, 'questions'>) =>
-  questions.filter(({ waiting, answer }) => waiting > 0 && answer === undefined)
+  questions.filter(({ waiting }) => waiting > 0)

@@ -1,9 +1,8 @@
 import '../../style/import.css'
 import { issueInWords } from '@holdfast/logbook'
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect } from 'preact/hooks'
 import type { Described } from '../../shell/described.ts'
 import { speak } from '../../shell/spoken.ts'
-import { fetchSystems, type SystemName } from '../../shell/system-data.ts'
 import { ChooseSheet } from './choose-sheet.tsx'
 import { Reading } from './reading.tsx'
 import { Stored } from './stored.tsx'
@@ -12,18 +11,13 @@ import { Walk } from './walk.tsx'
 
 /** Brings a spreadsheet of past tests into the log: nothing is guessed, and nothing is stored unasked. */
 export function ImportSheet({ described }: { readonly described: Described }) {
-  const [systems, setSystems] = useState<readonly SystemName[]>([])
-  const walk = useImport(described, systems)
+  const walk = useImport(described)
   const { issues = [], preview, done, working, isRefused } = walk
-  useEffect(() => {
-    // Where it does not answer, the system that is shown is the one there is; reading the sheet tells the rest.
-    fetchSystems().then(setSystems, () => setSystems([described.system]))
-  }, [described.system])
   const trouble = preview === undefined ? issues.map(issueInWords).join(' ') : ''
   useEffect(() => {
     if (trouble) speak(trouble)
   }, [trouble])
-  if (done) return <Stored done={done} described={described} systems={systems} onLeave={walk.leave} />
+  if (done) return <Stored done={done} described={described} onLeave={walk.leave} />
   return (
     <div class="import-walk">
       {preview === undefined && (
@@ -46,7 +40,7 @@ export function ImportSheet({ described }: { readonly described: Described }) {
           )}
         </section>
       )}
-      {preview && <Walk walk={walk} preview={preview} described={described} systems={systems} />}
+      {preview && <Walk walk={walk} preview={preview} />}
       <Reading stage={working} isLong={walk.isLong ?? false} onStop={walk.stop} />
     </div>
   )

@@ -1,5 +1,6 @@
 import { type Client, outcome } from '@holdfast/client'
 import type { Issue, Stored } from '@holdfast/logbook'
+import type { SystemName } from '../../shell/system-data.ts'
 
 /** The log could not be asked; the issues say why. */
 export class NotAnswered extends Error {
@@ -15,10 +16,20 @@ export class NotAnswered extends Error {
 export class LogOf {
   readonly #client: Client
   readonly #received = new Map<string, readonly Stored[]>()
+  #systems: readonly SystemName[] | undefined
   readonly #notes = new Map<string, readonly Stored[]>()
 
   constructor(client: Client) {
     this.#client = client
+  }
+
+  /** @throws NotAnswered */
+  async systems(): Promise<readonly SystemName[]> {
+    if (this.#systems !== undefined) return this.#systems
+    const asked = await outcome(this.#client.GET('/api/systems'))
+    if (!asked.ok) throw new NotAnswered(asked.issues)
+    this.#systems = asked.data
+    return asked.data
   }
 
   /** Every entry of a system, in the order of receipt. @throws NotAnswered */

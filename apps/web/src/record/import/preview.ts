@@ -1,7 +1,7 @@
 import type { Mended, Sheet, SheetEntries } from '@holdfast/logbook'
 import { formInWords } from './form-in-words.ts'
 import { notedIn } from './notes.ts'
-import type { Asked, Listed, Preview, Settled } from './protocol.ts'
+import type { Asked, Listed, Preview } from './protocol.ts'
 import { isReading, seriesOf } from './series.ts'
 import type { Question, SettledSheet } from './settle.ts'
 
@@ -12,8 +12,7 @@ const most = 1000
 export function previewOf(
   { sheet, questions }: SettledSheet,
   found: SheetEntries,
-  settled: Settled,
-  isRemembered: boolean,
+  context: Pick<Preview, 'systems' | 'settled' | 'isRemembered'>,
 ): Preview {
   const { entries, already, mended, takenBack, unplaced } = found
   return {
@@ -34,8 +33,7 @@ export function previewOf(
     takenBack: takenBack.length,
     unplaced,
     into: [...new Set(entries.map(({ system }) => system))],
-    settled,
-    isRemembered,
+    ...context,
   }
 }
 

@@ -1,9 +1,12 @@
 import type { Answers, Issue, Mended, OddCell, SheetColumn, SheetQuestion } from '@holdfast/logbook'
+import type { SystemName } from '../../shell/system-data.ts'
 import type { Noted } from './notes.ts'
 import type { Series } from './series.ts'
 
 /** What the keeper settled about a sheet. */
 export interface Settled {
+  /** Whose readings they are, where the sheet does not tell tanks apart. */
+  readonly system: string
   readonly answers: Answers
   /** The system of each tank that the sheet tells apart, or `leftOutTank`. */
   readonly tanks: Readonly<Record<string, string>>
@@ -25,12 +28,10 @@ export interface SheetAsked {
   /** Address of the server, since a worker has one of its own. */
   readonly server: string
   readonly workspace: string
-  /** Whose readings they are, where the sheet does not tell tanks apart. */
+  /** The system that is shown: the sheet is taken to be of it, until the keeper says otherwise. */
   readonly system: string
   /** IANA zone of the system. */
   readonly timeZone: string
-  /** Every system of the log: in any of them an import may have left its answers. */
-  readonly systems: readonly string[]
   readonly batch: string
 }
 
@@ -49,6 +50,8 @@ export interface Asked extends Omit<SheetQuestion, 'cells'> {
 /** What storing a sheet would do; the entries themselves stay in the worker. */
 export interface Preview {
   readonly fileName: string
+  /** Every system of the log. */
+  readonly systems: readonly SystemName[]
   /** How the file was read. */
   readonly form: string
   readonly titles: readonly string[]

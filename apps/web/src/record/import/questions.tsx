@@ -6,18 +6,14 @@ import { FigureAnswer, Options, Question } from './question.tsx'
 interface QuestionsOf {
   readonly preview: Preview
   readonly settled: Settled
-  readonly systems: readonly SystemName[]
-  /** Whose readings they are, where the sheet names no tank. */
-  readonly system: string
   readonly onSettle: (change: Partial<Settled>) => void
-  readonly onSystem: (id: string) => void
 }
 
 export const idOfQuestion = (id: string): string => `asked-${id.replaceAll(/\W+/g, '-')}`
 
 /** All that is asked, in the order in which it came up. What is answered stays, and can be changed. */
-export function Questions({ preview, settled, systems, system, onSettle, onSystem }: QuestionsOf) {
-  const { questions, tanks, isUntanked, isRemembered } = preview
+export function Questions({ preview, settled, onSettle }: QuestionsOf) {
+  const { systems, questions, tanks, isUntanked, isRemembered } = preview
   const asksForSystem = systems.length > 1 && isUntanked
   if (questions.length + tanks.length === 0 && !asksForSystem) return null
   return (
@@ -35,7 +31,11 @@ export function Questions({ preview, settled, systems, system, onSettle, onSyste
           }
           isOpen={false}
         >
-          <Options options={systems.map(named)} chosen={system} onChoose={onSystem} />
+          <Options
+            options={systems.map(named)}
+            chosen={settled.system}
+            onChoose={(system) => onSettle({ system })}
+          />
         </Question>
       )}
       {tanks.map((tank) => (
@@ -43,7 +43,7 @@ export function Questions({ preview, settled, systems, system, onSettle, onSyste
           key={tank}
           id={idOfQuestion(`tank-${tank}`)}
           words={`Which system is “${tank}”?`}
-          about="The sheet tells tanks apart."
+          about={`The sheet tells tanks apart.${settled.tanks[tank] === undefined ? ' It needs an answer.' : ''}`}
           isOpen={settled.tanks[tank] === undefined}
         >
           <Options
@@ -63,7 +63,7 @@ export function Questions({ preview, settled, systems, system, onSettle, onSyste
             id={idOfQuestion(id)}
             words={question.question}
             about={aboutOf(question)}
-            isOpen={question.waiting > 0 && chosen === undefined}
+            isOpen={question.waiting > 0 && (chosen === undefined || chosen === question.answer)}
           >
             {options.length === 0 ? (
               <FigureAnswer id={`${idOfQuestion(id)}-figure`} chosen={chosen} onChoose={onChoose} />
@@ -87,11 +87,11 @@ function aboutOf(question: Asked): string {
   const { where, cells, waiting, answer, likely } = question
   const place = where === cells.first[0] ? where : `${where}: ${cellsInWords(question)}`
   const state =
-    answer !== undefined
-      ? ''
-      : waiting > 0
-        ? `${counted(waiting, 'cell waits', 'cells wait')} for it.`
-        : 'It may stay open; nothing waits for it.'
+    waiting > 0
+      ? `${counted(waiting, 'cell waits', 'cells wait')} for it.`
+      : answer === undefined
+        ? 'It may stay open; nothing waits for it.'
+        : ''
   const speaks = likely === undefined ? '' : `The sheet itself speaks for ${likely}.`
   return [`${capital(place)}.`, state && capital(state), speaks].filter(Boolean).join(' ')
 }

@@ -109,7 +109,7 @@ function untaken(
   place: string,
   questions: readonly Question[],
 ): Series {
-  const open = questions.filter(({ waiting, answer }) => waiting > 0 && answer === undefined)
+  const open = questions.filter(({ waiting }) => waiting > 0)
   const isHere = (cell: string): boolean => {
     const at = placeIn(cell)
     return at.sheet === sheet && (at.letters === letter || at.row === letter)

@@ -24,23 +24,36 @@ export function settle(reader: SheetReader, wanted: Answers): SettledSheet {
   for (;;) {
     const open = reader.questions(answers)
     for (const question of open) if (!known.has(question.id)) known.set(question.id, question)
-    const given = open.flatMap(({ id }) => {
-      const answer = wanted[id]
-      return answer === undefined || answers[id] !== undefined ? [] : [[id, answer] as const]
+    const given = open.flatMap((question) => {
+      const { [question.id]: answer } = wanted
+      if (answer === undefined || answers[question.id] !== undefined) return []
+      return isAnswer(question, answer) ? [[question.id, answer] as const] : []
     })
     if (given.length === 0) {
-      const questions = [...known.values()].map((one) => withAnswer(one, open, answers))
+      const questions = [...known.values()].flatMap((one) => answered(one, open, answers))
       return { sheet: reader.sheet(answers), questions, answers }
     }
     answers = { ...answers, ...Object.fromEntries(given) }
   }
 }
 
-function withAnswer(question: SheetQuestion, open: readonly SheetQuestion[], answers: Answers): Question {
+/** The options, or any figure above 0 where there are none. */
+const isAnswer = ({ options }: SheetQuestion, answer: string): boolean =>
+  options.length === 0 ? Number(answer.replace(',', '.')) > 0 : options.includes(answer)
+
+/**
+ * With its answer, or as it is still asked; nothing where other answers settled it. An answer that does not
+ * settle all of its cells leaves the question open for them.
+ */
+function answered(
+  question: SheetQuestion,
+  open: readonly SheetQuestion[],
+  answers: Answers,
+): readonly Question[] {
   const { [question.id]: answer } = answers
-  // An answer that is none of the options leaves its question open.
-  const still = open.find(({ id }) => id === question.id)
-  return still ?? (answer === undefined ? question : { ...question, answer, waiting: 0 })
+  const now = open.find(({ id }) => id === question.id)
+  if (answer !== undefined) return [{ ...question, waiting: 0, ...now, answer }]
+  return now === undefined ? [] : [now]
 }
 
 /** Reads one sheet again and again; of each reading it keeps what was asked, and of the last one all. */

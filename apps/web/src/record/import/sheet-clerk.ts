@@ -10,6 +10,7 @@ import {
   rememberedFor,
   sheetLimits,
 } from '@holdfast/logbook'
+import type { SystemName } from '../../shell/system-data.ts'
 import { batchesOf } from './batches.ts'
 import { LogOf, NotAnswered } from './log-of.ts'
 import { previewOf } from './preview.ts'
@@ -61,26 +62,28 @@ export class SheetClerk {
     if (plain.issues.length > 0) return this.#post({ type: 'refused', issues: plain.issues })
 
     this.#post({ type: 'stage', stage: 'comparing' })
-    const stored = [...(await this.#log.received(asked.system))]
-    for (const system of asked.systems)
-      if (system !== asked.system) stored.push(...(await this.#log.notes(system)))
+    const systems = await this.#log.systems()
+    const { system = asked.system } = asked.settled ?? {}
+    const stored = [...(await this.#log.received(system))]
+    // In any of the systems an import may have left its answers.
+    for (const { id } of systems) if (id !== system) stored.push(...(await this.#log.notes(id)))
     const remembered = rememberedFor(plain, stored)
-    const { settled = { ...remembered, leftOut: [] } } = asked
-    const tanks = known(settled.tanks, asked.systems)
-    for (const system of new Set(Object.values(tanks)))
-      if (system !== leftOutTank && system !== asked.system)
-        stored.push(...(await this.#log.received(system)))
+    const { settled = { ...remembered, system, leftOut: [] } } = asked
+    const tanks = known(settled.tanks, systems)
+    for (const id of new Set(Object.values(tanks)))
+      if (id !== leftOutTank && id !== system) stored.push(...(await this.#log.received(id)))
 
     this.#post({ type: 'stage', stage: 'reading' })
     const read = settle(reader, settled.answers)
-    const into = importInto(asked, tanks, settled.leftOut)
-    const found = entriesFromSheet(read.sheet, into, stored)
     const kept: Settled = { ...settled, answers: read.answers, tanks }
+    const into = importInto(asked, kept)
+    const found = entriesFromSheet(read.sheet, into, stored)
     const note = noteOfImport(read.sheet, kept, into)
     const entries = [...found.entries, ...(note === undefined ? [] : [note])]
     this.#waiting = { client: this.#client, entries, sent: 0 }
-    const isRemembered = asked.settled === undefined && Object.keys(read.answers).length > 0
-    this.#post({ type: 'read', preview: previewOf(read, found, kept, isRemembered) })
+    const settledBefore = Object.keys(read.answers).length + Object.keys(tanks).length
+    const isRemembered = asked.settled === undefined && settledBefore > 0
+    this.#post({ type: 'read', preview: previewOf(read, found, { systems, settled: kept, isRemembered }) })
   }
 
   async #readerOf({ number, file, fileName }: SheetAsked): Promise<SheetReader | 'export'> {
@@ -113,13 +116,13 @@ export class SheetClerk {
 }
 
 /** A system that is no longer in the log is asked for again. */
-const known = (tanks: Settled['tanks'], systems: readonly string[]): Settled['tanks'] =>
+const known = (tanks: Settled['tanks'], systems: readonly SystemName[]): Settled['tanks'] =>
   Object.fromEntries(
-    Object.entries(tanks).filter(([, system]) => system === leftOutTank || systems.includes(system)),
+    Object.entries(tanks).filter(([, of]) => of === leftOutTank || systems.some(({ id }) => id === of)),
   )
 
-function importInto(asked: SheetAsked, tanks: Settled['tanks'], leftOut: readonly string[]): ImportInto {
-  const { workspace, system, timeZone, batch } = asked
+function importInto({ workspace, timeZone, batch }: SheetAsked, settled: Settled): ImportInto {
+  const { system, tanks, leftOut } = settled
   const placed = Object.entries(tanks).map(([tank, id]) => [tank, id === leftOutTank ? null : id] as const)
   const madeAt = new Date().toISOString()
   const who = { workspace, system, timeZone, batch, madeAt, ...writer }

@@ -6,7 +6,7 @@ import type { Import } from './use-import.ts'
 
 /** The last step: how much is new, and storing it. */
 export function Store({ walk, preview }: { readonly walk: Import; readonly preview: Preview }) {
-  const { sending, working, store } = walk
+  const { sending, working, issues = [], store } = walk
   const { already, takenBack, mended, fresh } = preview
   const words = freshInWords(fresh)
   const open = openOf(preview)
@@ -48,7 +48,8 @@ export function Store({ walk, preview }: { readonly walk: Import; readonly previ
         </p>
       ) : (
         open.length === 0 &&
-        words !== '' && (
+        words !== '' &&
+        issues.length === 0 && (
           <button type="button" class="large store" disabled={working !== undefined} onClick={store}>
             Store {words}
           </button>

@@ -2,7 +2,6 @@ import type { Entry } from '@holdfast/logbook'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Described } from '../../shell/described.ts'
 import { speak } from '../../shell/spoken.ts'
-import type { SystemName } from '../../shell/system-data.ts'
 import { retractionOf } from '../log/writer.ts'
 import { outbox, useOutbox } from '../outbox/use-outbox.ts'
 import { freshInWords } from './in-words.ts'
@@ -11,12 +10,11 @@ import type { Done } from './use-import.ts'
 interface StoredOf {
   readonly done: Done
   readonly described: Described
-  readonly systems: readonly SystemName[]
   readonly onLeave: () => void
 }
 
 /** What was stored, the way to the ledger, and the way back. */
-export function Stored({ done: { preview, batch }, described, systems, onLeave }: StoredOf) {
+export function Stored({ done: { preview, batch }, described, onLeave }: StoredOf) {
   const outgoing = useOutbox()
   const [acts, setActs] = useState<readonly Entry[]>([])
   const [isBack, setBack] = useState(false)
@@ -60,7 +58,7 @@ export function Stored({ done: { preview, batch }, described, systems, onLeave }
         {preview.into.map((id) => (
           <li key={id}>
             <a class="to-ledger" href={`?${new URLSearchParams({ system: id })}#ledger-title`}>
-              The ledger of {systems.find((one) => one.id === id)?.name ?? described.system.name}
+              The ledger of {preview.systems.find((one) => one.id === id)?.name ?? described.system.name}
             </a>
           </li>
         ))}

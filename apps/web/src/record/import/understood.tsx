@@ -56,7 +56,7 @@ function SeriesView({ of }: { readonly of: Series }) {
                 <td class="number quiet">{cell.slice(cell.lastIndexOf('!') + 1)}</td>
                 <td>“{text}”</td>
                 <td>
-                  {stored} <span class="quiet">on {dayInShort(date)}</span>
+                  {stored} <span class="quiet day">on {dayInShort(date)}</span>
                 </td>
               </tr>
             ))}

@@ -1,7 +1,6 @@
 import type { Issue } from '@holdfast/logbook'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Described } from '../../shell/described.ts'
-import type { SystemName } from '../../shell/system-data.ts'
 import type { FromWorker, Preview, Settled, SheetAsked, Stage, ToWorker } from './protocol.ts'
 
 /** What was stored, and where. */
@@ -12,8 +11,6 @@ export interface Done {
 
 interface State {
   readonly sheet?: Pick<SheetAsked, 'number' | 'file' | 'fileName' | 'batch'>
-  /** Whose readings they are, where the sheet does not say. */
-  readonly system?: string
   /** As the keeper has it now; the preview may be of a moment ago. */
   readonly settled?: Settled
   readonly preview?: Preview
@@ -30,7 +27,6 @@ interface State {
 export interface Import extends State {
   readonly take: (file: Blob, fileName: string) => void
   readonly settle: (change: Partial<Settled>) => void
-  readonly choose: (system: string) => void
   /** Asks once more where the log did not answer. */
   readonly again: () => void
   readonly stop: () => void
@@ -39,7 +35,7 @@ export interface Import extends State {
 }
 
 /** The walk from a sheet to the log. The sheet is read in a worker of its own, which goes with the view. */
-export function useImport(described: Described, systems: readonly SystemName[]): Import {
+export function useImport(described: Described): Import {
   const [state, setState] = useState<State>({})
   const worker = useRef<Worker | undefined>(undefined)
   const count = useRef(0)
@@ -67,7 +63,7 @@ export function useImport(described: Described, systems: readonly SystemName[]):
     worker.current.postMessage(message)
   }
   const ask = (next: State) => {
-    const { sheet, settled, system = described.system.id } = next
+    const { sheet, settled } = next
     if (sheet === undefined) return
     // A worker deep in an older question would answer that first.
     if (state.working !== undefined) end()
@@ -79,9 +75,8 @@ export function useImport(described: Described, systems: readonly SystemName[]):
       ...(settled !== undefined && { settled }),
       server: new URL('.', location.href).href.replace(/\/$/, ''),
       workspace: described.workspace,
-      system,
+      system: described.system.id,
       timeZone: described.system.timeZone,
-      systems: systems.length > 0 ? systems.map(({ id }) => id) : [described.system.id],
     }
     post({ type: 'read', asked })
   }
@@ -117,13 +112,11 @@ export function useImport(described: Described, systems: readonly SystemName[]):
     settle(change) {
       if (state.settled !== undefined) ask({ ...state, settled: { ...state.settled, ...change } })
     },
-    choose: (system) => ask({ ...state, system }),
     again: () => ask(state),
     stop() {
       end()
-      const { preview, sheet, system } = state
-      const kept = preview && { sheet, system, preview, settled: preview.settled }
-      setState((kept ?? {}) as State)
+      const { working: _working, isLong: _long, ...rest } = state
+      setState(state.preview === undefined ? {} : { ...rest, issues: [stopped] })
     },
     store,
     leave() {
@@ -133,13 +126,18 @@ export function useImport(described: Described, systems: readonly SystemName[]):
   }
 }
 
+/** What a reply of the worker makes of what is shown. */
 function afterReply(before: State, reply: FromWorker): State {
   const { working: _working, isLong: _long, sending, ...rest } = before
   switch (reply.type) {
     case 'stage':
       return { ...before, working: reply.stage }
-    case 'read':
-      return { ...rest, issues: [], preview: reply.preview, settled: reply.preview.settled }
+    case 'read': {
+      // That answers came from an import before stays worth knowing when one of them is changed.
+      const isRemembered = reply.preview.isRemembered || rest.preview?.isRemembered === true
+      const preview = { ...reply.preview, isRemembered }
+      return { ...rest, issues: [], preview, settled: preview.settled }
+    }
     case 'refused':
       return { issues: reply.issues, isRefused: true }
     case 'failed':
@@ -164,6 +162,14 @@ function newBatch(now: Date, timeZone: string): string {
     .map((byte) => byte.toString(16).padStart(2, '0'))
     .join('')
   return `import-${day}-${mark}`
+}
+
+const stopped: Issue = {
+  code: 'cancelled',
+  where: 'Reading the sheet',
+  got: 'it was stopped before it was done',
+  accepted: '',
+  next: 'What you see is from before.',
 }
 
 const workerGone: Issue = {

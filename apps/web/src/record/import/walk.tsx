@@ -1,8 +1,6 @@
 import { issueInWords } from '@holdfast/logbook'
 import { useEffect, useRef } from 'preact/hooks'
-import type { Described } from '../../shell/described.ts'
 import { speak } from '../../shell/spoken.ts'
-import type { SystemName } from '../../shell/system-data.ts'
 import { MendedCells, Notes, Odd } from './cells.tsx'
 import { counted, freshInWords } from './in-words.ts'
 import type { Preview } from './protocol.ts'
@@ -14,13 +12,11 @@ import type { Import } from './use-import.ts'
 interface WalkOf {
   readonly walk: Import
   readonly preview: Preview
-  readonly described: Described
-  readonly systems: readonly SystemName[]
 }
 
 /** From what was understood to storing it, on one page. */
-export function Walk({ walk, preview, described, systems }: WalkOf) {
-  const { settled = preview.settled, system = described.system.id, issues = [], working } = walk
+export function Walk({ walk, preview }: WalkOf) {
+  const { settled = preview.settled, issues = [], working } = walk
   const head = useRef<HTMLHeadingElement>(null)
   const sentence = inShort(preview)
   useEffect(() => head.current?.focus(), [])
@@ -37,31 +33,21 @@ export function Walk({ walk, preview, described, systems }: WalkOf) {
   useEffect(() => {
     if (working === undefined) speak(sentence)
   }, [sentence, working])
-  const known = systems.length > 0 ? systems : [described.system]
   const [open] = openOf(preview)
   return (
     <section class="view" aria-labelledby="walk-title" aria-busy={working !== undefined}>
       <h2 id="walk-title" ref={head} tabIndex={-1}>
         {preview.fileName}
       </h2>
-      <p class="line-of-counts">
-        {sentence}{' '}
-        <a href={open === undefined ? '#store' : `#${open}`}>{open ? 'To what is asked' : 'To the end'}</a>
-      </p>
-      <p>
+      <p class="line-of-counts">{sentence}</p>
+      <p class="acts">
+        <a href={`#${open ?? 'store'}`}>{open ? 'To what is asked' : 'To the end'}</a>
         <button type="button" class="key" onClick={walk.leave}>
           Another sheet
         </button>
       </p>
       <Understood preview={preview} />
-      <Questions
-        preview={preview}
-        settled={settled}
-        systems={known}
-        system={system}
-        onSettle={walk.settle}
-        onSystem={walk.choose}
-      />
+      <Questions preview={preview} settled={settled} onSettle={walk.settle} />
       <Odd preview={preview} settled={settled} onSettle={walk.settle} />
       <Notes preview={preview} />
       <MendedCells preview={preview} />

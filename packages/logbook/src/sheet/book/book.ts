@@ -42,7 +42,10 @@ export const limits = {
   /** A spreadsheet program's own limits are 16,384 columns and 1,048,576 rows. */
   columns: 2000,
   rows: 1_048_576,
+  /** Places up to the last cell of each row, empty ones counted. */
   cells: 12_000_000,
+  /** With something in them: so many take some 3 GB from the file to the log. */
+  filled: 2_000_000,
   characters: 20_000,
   sheets: 500,
   mergedAreas: 20_000,
@@ -71,3 +74,5 @@ export class Unreadable extends Error {
 
 export const tooLarge = (what: string, most: number): Unreadable =>
   new Unreadable({ code: 'too-large', what, most: most.toLocaleString('en') })
+
+export const filledCells = 'cells with something in them'

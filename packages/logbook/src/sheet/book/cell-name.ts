@@ -11,9 +11,22 @@ export function cellName(row: number, column: number): string {
 
 /** Row and column, from 0, of a name such as B7; undefined where it is none. */
 export function placeOf(name: string): { readonly row: number; readonly column: number } | undefined {
-  const [, letters, digits] = /^\$?([A-Z]{1,3})\$?(\d{1,7})$/.exec(name) ?? []
-  if (letters === undefined || digits === undefined) return undefined
-  let column = 0
-  for (const letter of letters) column = column * 26 + letter.charCodeAt(0) - 64
-  return { row: Number(digits) - 1, column: column - 1 }
+  // read letter by letter: a long sheet asks this for every cell
+  let [at, column, row] = [skipped(name, 0), 0, 0]
+  const letters = at
+  for (; isBetween(name, at, 65, 90); at++) column = column * 26 + name.charCodeAt(at) - 64
+  const isColumn = at > letters && at - letters <= 3
+  at = skipped(name, at)
+  const digits = at
+  for (; isBetween(name, at, 48, 57); at++) row = row * 10 + name.charCodeAt(at) - 48
+  const isRow = at > digits && at - digits <= 7
+  return isColumn && isRow && at === name.length ? { row: row - 1, column: column - 1 } : undefined
+}
+
+/** Behind the dollar sign that fixes a row or a column in a formula. */
+const skipped = (name: string, at: number): number => (name.charCodeAt(at) === 36 ? at + 1 : at)
+
+function isBetween(name: string, at: number, first: number, last: number): boolean {
+  const code = name.charCodeAt(at)
+  return code >= first && code <= last
 }

@@ -1,6 +1,6 @@
 import Papa from 'papaparse'
 
-import { type Cell, type Grid, limits, tooLarge, Unreadable } from './book.ts'
+import { type Cell, filledCells, type Grid, limits, tooLarge, Unreadable } from './book.ts'
 
 const delimiters = ['\t', ';', ',', '|'] as const
 
@@ -18,15 +18,17 @@ export function delimitedGrid(text: string): { readonly grid: Grid; readonly del
   if (delimiter === undefined) throw new Unreadable({ code: 'no-columns' })
   const cellOf = internedCells()
   const rows: (Cell | undefined)[][] = []
-  let cells = 0
+  let [cells, filled] = [0, 0]
   Papa.parse<string[]>(text.trimEnd(), {
     delimiter,
     step: ({ data }) => {
       const row = data.map(cellOf)
       while (row.length > 0 && row.at(-1) === undefined) row.pop()
       cells += row.length
+      for (const cell of row) if (cell !== undefined) filled++
       if (row.length > limits.columns) throw tooLarge('columns in a row', limits.columns)
       if (cells > limits.cells) throw tooLarge('cells', limits.cells)
+      if (filled > limits.filled) throw tooLarge(filledCells, limits.filled)
       rows.push(row)
       if (rows.length > limits.rows) throw tooLarge('rows', limits.rows)
     },

@@ -1,4 +1,4 @@
-import { type Area, type Cell, type Grid, limits, tooLarge } from './book.ts'
+import { type Area, type Cell, filledCells, type Grid, limits, tooLarge } from './book.ts'
 import { placeOf } from './cell-name.ts'
 import { dateOfSerial } from './number-format.ts'
 import type { Shared } from './workbook.ts'
@@ -6,11 +6,11 @@ import { listenTo } from './xml.ts'
 
 /** What all sheets of a file may hold together, empty places between cells counted. */
 export class Room {
-  readonly #taken = { rows: 0, cells: 0 }
+  readonly #taken = { rows: 0, cells: 0, filled: 0 }
 
-  take(what: 'rows' | 'cells', count: number): void {
+  take(what: 'rows' | 'cells' | 'filled', count: number): void {
     this.#taken[what] += Math.max(0, count)
-    if (this.#taken[what] > limits[what]) throw tooLarge(what, limits[what])
+    if (this.#taken[what] > limits[what]) throw tooLarge(what === 'filled' ? filledCells : what, limits[what])
   }
 }
 
@@ -31,14 +31,16 @@ export function worksheetGrid(bytes: Uint8Array, name: string, shared: Shared, r
   let [row, column] = [-1, -1]
   let draft: Draft | undefined
   let into: 'value' | 'formula' | undefined
+  const known = new Map<string, Cell | undefined>()
   const keep = (): void => {
-    const cell = draft && cellOf(draft, shared)
+    const cell = draft && knownCell(draft, shared, known)
     if (draft === undefined || cell === undefined) return
     room.take('rows', draft.row + 1 - rows.length)
     while (rows.length <= draft.row) rows.push([])
     const line = rows[draft.row]
     if (line === undefined) return
     room.take('cells', draft.column + 1 - line.length)
+    room.take('filled', 1)
     while (line.length < draft.column) line.push(undefined)
     line[draft.column] = cell
   }
@@ -80,6 +82,15 @@ export function worksheetGrid(bytes: Uint8Array, name: string, shared: Shared, r
     },
   })
   return { name, rows, merged }
+}
+
+/** Equal cells share one, as in a file of text; formulas are seldom equal. */
+function knownCell(draft: Draft, shared: Shared, known: Map<string, Cell | undefined>): Cell | undefined {
+  if (draft.formula !== undefined) return cellOf(draft, shared)
+  const key = `${draft.type} ${draft.style} ${draft.value}`
+  const cell = known.get(key) ?? cellOf(draft, shared)
+  known.set(key, cell)
+  return cell
 }
 
 function cellOf({ type, style, value, formula }: Draft, shared: Shared): Cell | undefined {

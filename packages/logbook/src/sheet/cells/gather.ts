@@ -56,7 +56,8 @@ export function gather(table: Table, around: Around, account: Account): Gathered
     }
     // below a date that covers several rows equal cells are of several days
     const isDated = cells.some(({ column }) => columns[column]?.dateAt === column)
-    const content = JSON.stringify(cells.map(({ column, cell }) => [column, cell.text]))
+    let content = ''
+    for (const { column, cell } of cells) content += `${column}\t${cell.text}\n`
     const before = isDated ? seen.get(content) : undefined
     if (before !== undefined && cells.length >= fewestToRepeat[table.layout]) {
       listAll(`the row repeats row ${before + 1}`, 'imported once')
@@ -83,10 +84,8 @@ interface Walk {
   readonly series: Map<string, Series>
 }
 
-const placeOf = ({ view }: Table, row: number, column: number): Place => ({
-  ...(view.sheet !== undefined && { sheet: view.sheet }),
-  cell: view.name(row, column),
-})
+const placeOf = ({ view: { sheet, name } }: Table, row: number, column: number): Place =>
+  sheet === undefined ? { cell: name(row, column) } : { sheet, cell: name(row, column) }
 
 /** A column by its letter; in a turned sheet it is a row, by its number. */
 const nameOf = ({ view }: Table, column: number): string =>
@@ -111,7 +110,6 @@ function wideRow(walk: Walk, row: number, cells: readonly Filled[]): void {
     const moment = found.get(column.dateAt)
     return moment && column.half !== undefined ? { ...moment, half: column.half } : moment
   }
-  const hasFigures = cells.some(({ cell }) => isFigure(cell))
   const cellUnder = (role: Header['role']): string | undefined => {
     const column = columns.find(({ header }) => header.role === role)
     return column && view.spread(row, column.at)?.text
@@ -124,7 +122,7 @@ function wideRow(walk: Walk, row: number, cells: readonly Filled[]): void {
     const { header } = column
     if (moment === undefined) {
       const isDateCell = at === column.dateAt
-      const why = !hasFigures
+      const why = !cells.some((one) => isFigure(one.cell))
         ? 'a line of words without a date'
         : isDateCell
           ? 'no date that we can read'
@@ -132,12 +130,13 @@ function wideRow(walk: Walk, row: number, cells: readonly Filled[]): void {
       account.list(place(at), asWritten(cell), why)
       continue
     }
-    const { sheet } = view
-    const name = view.name(row, at)
-    const base =
-      sheet === undefined
-        ? { cell: name, content: cell, moment, table, row }
-        : { sheet, cell: name, content: cell, moment, table, row }
+    const series = at === column.dateAt ? undefined : seriesOf(walk, column, { tank, kit })
+    if (series !== undefined) {
+      const found = { cell: view.name(row, at), content: cell, moment, table, row, series }
+      walk.values.push(view.sheet === undefined ? found : { sheet: view.sheet, ...found })
+      continue
+    }
+    const base = { ...place(at), content: cell, moment, table, row }
     const isWeekday = (): boolean => weekdayNamed(cell.text) !== undefined
     const isTime =
       header.role === 'time' &&
@@ -146,10 +145,7 @@ function wideRow(walk: Walk, row: number, cells: readonly Filled[]): void {
     else if (header.role === 'day' && isWeekday()) account.read(base)
     else if (header.isSummary) account.list(base, asWritten(cell), `"${column.text}" is reckoned, not read`)
     else if (header.isOther) account.list(base, asWritten(cell), `the log keeps no "${column.text}"`)
-    else if (header.quantity !== undefined) {
-      const series = seriesOf(walk, column, { tank, kit })
-      if (series !== undefined) walk.values.push({ ...base, series })
-    } else if (header.role === 'water change')
+    else if (header.role === 'water change')
       walk.notes.push({ ...base, ...tankOf(walk, column, tank), text: changeText(column, cell) })
     else if (header.role === 'note' || isWords(cell)) {
       if (column.text === '' && isWeekday()) account.read(base)
@@ -166,8 +162,12 @@ function tankOf({ around }: Walk, column: Column, ofRow: string | undefined): { 
   return tank === undefined ? {} : { tank }
 }
 
+/** The series of a column that holds readings. */
 function seriesOf(walk: Walk, column: Column, ofRow: OfRow): Series | undefined {
-  const key = `${column.at}\n${ofRow.tank}\n${ofRow.kit}`
+  const { quantity, isSummary, isOther } = column.header
+  if (quantity === undefined || isSummary || isOther) return undefined
+  const { tank, kit } = ofRow
+  const key = tank === undefined && kit === undefined ? String(column.at) : `${column.at}\n${tank}\n${kit}`
   const known = walk.series.get(key) ?? newSeries(walk, column, ofRow)
   if (known !== undefined) walk.series.set(key, known)
   return known
@@ -234,12 +234,14 @@ function longRow(walk: Walk, row: number, cells: readonly Filled[]): void {
       key: `${around.keyPrefix}${said}`,
       where: `${parameter || said} in column ${columnLetter(value.column)}`,
     }
-    const series: Series = {
+    const key = JSON.stringify([parameter, unit, tank, kit])
+    const series = walk.series.get(key) ?? {
       ...asked,
       quantity: header.quantity,
       header: { ...header, ...withoutSpace(unit) },
       ...apart,
     }
+    walk.series.set(key, series)
     walk.values.push({ ...base, series, ...(note !== undefined && { remark: note }) })
   } else if (
     header.role === 'water change' ||

@@ -46,8 +46,15 @@ export function measures(
       (one) => one.table === table && one.row <= row && one.quantity === series.quantity,
     )
     if (change === undefined) return known
+    const key = `${series.key}\n${changes.indexOf(change)}`
     const { form, unit } = change
-    return { ...known, ...(form !== undefined && { form }), ...(unit !== undefined && { unit }) }
+    const after = bySeries.get(key) ?? {
+      ...known,
+      ...(form !== undefined && { form }),
+      ...(unit !== undefined && { unit }),
+    }
+    bySeries.set(key, after)
+    return after
   }
 }
 
@@ -94,9 +101,11 @@ function deduced(quantity: Series['quantity'], figures: readonly number[]): stri
 /** In a sheet with one reading a row, the unit that all other rows of a quantity have. */
 function siblingUnits(found: readonly FoundValue[]): ReadonlyMap<string, string> {
   const units = new Map<string, Set<string>>()
+  const seen = new Set<Series>()
   for (const { series, table } of found) {
     const { unit } = series.header
-    if (table.layout !== 'long' || unit === undefined) continue
+    if (seen.has(series) || table.layout !== 'long' || unit === undefined) continue
+    seen.add(series)
     const size = /^(?:mg\/l|ppm)/i.test(unit) && series.quantity !== 'alkalinity' ? 'mg/L' : unit
     units.set(series.quantity, (units.get(series.quantity) ?? new Set()).add(size))
   }

@@ -15,6 +15,7 @@ export class Moments {
   readonly #context: MonthAndYear
   readonly #key: string
   readonly #last = new Map<number, Moment>()
+  readonly #columns = new Map<number, Pick<Moment, 'key' | 'where' | 'run'>>()
   readonly all: Moment[] = []
 
   constructor(table: Table, context: MonthAndYear, key: string) {
@@ -54,13 +55,23 @@ export class Moments {
       said: { ...date, ...(fullTime !== undefined && { time: fullTime }) },
       ...(half !== undefined && { half }),
       context: this.#context,
-      key: this.#key,
-      where: view.turned ? `row ${dateAt + 1}` : `column ${columnLetter(dateAt)}`,
-      run: `${view.sheet ?? ''}!${dateAt}`,
+      ...this.#column(dateAt),
     }
     this.#last.set(dateAt, moment)
     this.all.push(moment)
     return moment
+  }
+
+  /** What all moments of a column of dates have in common, made once. */
+  #column(dateAt: number): Pick<Moment, 'key' | 'where' | 'run'> {
+    const { view } = this.#table
+    const known = this.#columns.get(dateAt) ?? {
+      key: this.#key,
+      where: view.turned ? `row ${dateAt + 1}` : `column ${columnLetter(dateAt)}`,
+      run: `${view.sheet ?? ''}!${dateAt}`,
+    }
+    this.#columns.set(dateAt, known)
+    return known
   }
 
   #dateIn(cell: Cell): DateText | undefined {

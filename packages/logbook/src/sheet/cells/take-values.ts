@@ -1,3 +1,4 @@
+import type { Cell } from '../book/book.ts'
 import type { Resolved, When } from '../dates/resolve-dates.ts'
 import type { Noted } from '../notes/take-notes.ts'
 import type { Questions } from '../questions.ts'
@@ -39,14 +40,14 @@ export function takeValues(
 ): TakenValues {
   const decimal = decimalSign(found.map(({ content }) => content.text))
   const measureOf = measures(found, noted, questions)
-  const known = new Map<string, ValueSays>()
+  const known = new Map<Measure, Map<Cell, ValueSays>>()
   const values: TakenValue[] = []
   const notes: FoundNote[] = []
   for (const value of found) {
     const measure = measureOf(value)
-    const key = `${value.series.key}\n${measure.unit}\n${measure.form}\n${value.content.number ?? ''}\n${value.content.text}`
-    const says = known.get(key) ?? readValue(value.content, measure, decimal)
-    known.set(key, says)
+    const ofMeasure = known.get(measure) ?? new Map<Cell, ValueSays>()
+    const says = ofMeasure.get(value.content) ?? readValue(value.content, measure, decimal)
+    known.set(measure, ofMeasure.set(value.content, says))
     const taken = takeOne(value, says, measure, { questions, account, decimal })
     if (taken === 'words') {
       notes.push({
@@ -85,11 +86,22 @@ export function takeValues(
         `cannot be the ${measure.quantity} of sea water`,
         'read as written: look at it',
       )
-    const read = { ...value, when, value: taken.value, measure }
-    values.push(taken.firstValue === undefined ? read : { ...read, firstValue: taken.firstValue })
+    values.push(takenFrom(value, when, taken, measure))
   }
   return { values, notes }
 }
+
+/** Written out part by part: a long log has millions, and a spread of each is slow. */
+function takenFrom(found: FoundValue, when: When, { value, firstValue }: One, measure: Measure): TakenValue {
+  const { cell, content, moment, table, row, series, sheet, remark } = found
+  const taken: Draft = { cell, content, moment, table, row, series, when, value, measure }
+  if (sheet !== undefined) taken.sheet = sheet
+  if (remark !== undefined) taken.remark = remark
+  if (firstValue !== undefined) taken.firstValue = firstValue
+  return taken
+}
+
+type Draft = { -readonly [Key in keyof TakenValue]: TakenValue[Key] }
 
 const shown = ({ value }: Value): string =>
   value === null ? 'below detection' : String(Number(value.toPrecision(4)))
@@ -114,6 +126,7 @@ function takeOne(
 ): One | 'words' | undefined {
   const { questions, account, decimal } = desk
   const { content, series } = found
+  if (says.says === 'value') return withLimit(found, says, measure, questions)
   const place = placeName(found)
   const list = (why: string, taken?: string): undefined => {
     account.list(found, asWritten(content), why, taken)
@@ -171,8 +184,6 @@ function takeOne(
       const firstValue = isRedone ? (other?.value.value ?? undefined) : undefined
       return { value: { ...one.value, approximate: true }, ...(firstValue !== undefined && { firstValue }) }
     }
-    case 'value':
-      return withLimit(found, says, measure, questions)
   }
 }
 
@@ -182,16 +193,12 @@ function again(text: string, measure: Measure, decimal: '.' | ','): One | undefi
 }
 
 /** The limit that the keeper gives for "not detected", in the unit of the column. */
-function withLimit(
-  { series, content, ...place }: FoundValue,
-  { value, odd }: { readonly value: Value; readonly odd?: string },
-  measure: Measure,
-  questions: Questions,
-): One {
-  const plainly = { value, ...(odd !== undefined && { odd }) }
+function withLimit(found: FoundValue, plainly: One, measure: Measure, questions: Questions): One {
+  const { series, content } = found
+  const { value } = plainly
   if (value.limitless === undefined) return plainly
   const question = `"${content.text}" means not detected: below which value, in the unit of the column?`
-  const answer = questions.offer(series, 'limit', question, [], [placeName(place)])
+  const answer = questions.offer(series, 'limit', question, [], [placeName(found)])
   const zero = value.limitless === 'zero' ? { odd: 'no kit can read zero: taken as below detection' } : {}
   if (answer === undefined) return { ...zero, ...plainly, ...zero }
   const limit = limitOf(answer, measure)

@@ -6,6 +6,8 @@ import type { FoundValue } from '../cells/gathered.ts'
  * from a cell that is read is no second reading; a formula without a stored result is no reading at all.
  */
 export function withoutReckoned(values: readonly FoundValue[], account: Account): readonly FoundValue[] {
+  // most sheets have no formula, and a long one need not name all its cells
+  if (values.every(({ content }) => content.formula === undefined)) return values
   const read = new Set(values.map(placeName))
   return values.filter((value) => {
     const { formula, text } = value.content

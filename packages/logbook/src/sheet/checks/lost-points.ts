@@ -1,7 +1,7 @@
 import { type Account, placeName } from '../cells/account.ts'
 import type { TakenValue } from '../cells/take-values.ts'
 import type { Questions } from '../questions.ts'
-import { type Changes, changed, median, runsOf } from './neighbours.ts'
+import { type Changes, changed, median, type Run, runsOf } from './neighbours.ts'
 
 const powers = [10, 100, 0.1, 0.01]
 /** How near to its neighbours a figure must come, once its point is moved. */
@@ -21,6 +21,7 @@ export function lostPoints(
   for (const { values: run, figures } of runsOf(values)) {
     for (const [place, { at, value }] of figures.entries()) {
       const taken = run[at]
+      if (isAmong(figures, place, value)) continue
       const around = [
         ...figures.slice(Math.max(0, place - reach), place),
         ...figures.slice(place + 1, place + 1 + reach),
@@ -35,6 +36,22 @@ export function lostPoints(
     }
   }
   return changed(values, changes satisfies Changes)
+}
+
+/**
+ * Whether a figure is too near to all its neighbours to be ten times any of them, as most are: told without
+ * sorting them.
+ */
+function isAmong(figures: Run['figures'], place: number, value: number): boolean {
+  let [low, high] = [Number.POSITIVE_INFINITY, 0]
+  for (let at = Math.max(0, place - reach); at <= place + reach && at < figures.length; at++) {
+    const other = at === place ? undefined : figures[at]?.value
+    if (other === undefined) continue
+    if (other < low) low = other
+    if (other > high) high = other
+  }
+  const least = 10 * (1 - near)
+  return value < least * low && value > high / least
 }
 
 function offer(

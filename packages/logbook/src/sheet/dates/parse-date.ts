@@ -1,3 +1,4 @@
+import { memo } from '../memo.ts'
 import { monthNamed } from '../words/months.ts'
 import { plain } from '../words/plain.ts'
 import { weekdayNamed } from './weekdays.ts'
@@ -23,7 +24,9 @@ const atEnd =
 const little = new Set(['de', 'del', 'of', 'the', 'le', 'el', 'il', 'den', 'der', 'van', 'd', 'um'])
 
 /** Reads the text of a date cell; undefined where it is no date. A date that no calendar has is still read. */
-export function parseDate(written: string): DateText | undefined {
+export const parseDate = memo(readDate)
+
+function readDate(written: string): DateText | undefined {
   const text = written.trim().replace(/^'/, '')
   if (text.length > 60 || !/\d/.test(text)) return undefined
   const timed = atEnd.exec(text)
@@ -91,7 +94,9 @@ function clock(hours = '', minutes = '00', half?: string): string | undefined {
 }
 
 /** What a cell of a column of times says: HH:MM, or the half of the day. */
-export function parseTime(text: string): { readonly time?: string; readonly half?: 'am' | 'pm' } | undefined {
+export const parseTime = memo(readTime)
+
+function readTime(text: string): { readonly time?: string; readonly half?: 'am' | 'pm' } | undefined {
   const said = plain(text)
   const [, hours, minutes, half] =
     /^(\d{1,2})(?:[:.h](\d{2}))?(?::\d{2})?\s*([ap]\.?m\.?|uhr|h)?$/.exec(said) ?? []

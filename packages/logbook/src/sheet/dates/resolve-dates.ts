@@ -33,11 +33,16 @@ export function resolveDates(
       settle(days, questions, account, found)
     }
   }
+  // the values of a row share their moment, and then what it came to
+  const known = new WeakMap<Moment, Resolved>()
   return (moment) => {
-    const resolved = found.get(keyOf(moment)) ?? 'wrong'
-    return typeof resolved === 'string' || moment.half === undefined
-      ? resolved
-      : { ...resolved, half: moment.half }
+    const before = known.get(moment)
+    if (before !== undefined) return before
+    const said = found.get(keyOf(moment)) ?? 'wrong'
+    const resolved =
+      typeof said === 'string' || moment.half === undefined ? said : { ...said, half: moment.half }
+    known.set(moment, resolved)
+    return resolved
   }
 }
 
