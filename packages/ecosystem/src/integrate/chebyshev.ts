@@ -6,13 +6,14 @@
 export interface Coefficients {
   readonly stages: number
   readonly first: number
-  /** For stage j from 2: on the start, on the stage before, on the one before that. */
-  readonly onStart: Float64Array
+  /** For stage j from 2: on the change since the start at the stage before, and at the one before that. */
   readonly onLast: Float64Array
   readonly onBefore: Float64Array
   /** Times the step: on the rates of the stage before, on the rates at the start. */
   readonly onRate: Float64Array
   readonly onFirstRate: Float64Array
+  /** Times the step: what the rates of each stage, the start being 0, give to the change of the whole step. */
+  readonly weights: Float64Array
 }
 
 const damping = 2 / 13
@@ -39,7 +40,6 @@ export function coefficients(stages: number): Coefficients {
   for (let j = 2; j <= stages; j++) b[j] = ddt[j] / (dt[j] * dt[j])
   b[0] = b[2]
   b[1] = b[2]
-  const onStart = new Float64Array(stages + 1)
   const onLast = new Float64Array(stages + 1)
   const onBefore = new Float64Array(stages + 1)
   const onRate = new Float64Array(stages + 1)
@@ -47,13 +47,29 @@ export function coefficients(stages: number): Coefficients {
   for (let j = 2; j <= stages; j++) {
     onLast[j] = (2 * b[j] * w0) / b[j - 1]
     onBefore[j] = -b[j] / b[j - 2]
-    onStart[j] = 1 - onLast[j] - onBefore[j]
     onRate[j] = (2 * b[j] * w1) / b[j - 1]
     onFirstRate[j] = -(1 - b[j - 1] * t[j - 1]) * onRate[j]
   }
-  const result = { stages, first: b[1] * w1, onStart, onLast, onBefore, onRate, onFirstRate }
+  const stepping = { stages, first: b[1] * w1, onLast, onBefore, onRate, onFirstRate }
+  const result = { ...stepping, weights: weightsOf(stepping) }
   made.set(stages, result)
   return result
+}
+
+/** The recursion walked backwards: each stage hands what it counts for on to those it is made of. */
+function weightsOf(stepping: Omit<Coefficients, 'weights'>): Float64Array {
+  const { stages, first, onLast, onBefore, onRate, onFirstRate } = stepping
+  const counts = new Float64Array(stages + 1)
+  const weights = new Float64Array(stages)
+  counts[stages] = 1
+  for (let j = stages; j >= 2; j--) {
+    counts[j - 1] += onLast[j] * counts[j]
+    counts[j - 2] += onBefore[j] * counts[j]
+    weights[j - 1] = onRate[j] * counts[j]
+    weights[0] += onFirstRate[j] * counts[j]
+  }
+  weights[0] += first * counts[1]
+  return weights
 }
 
 /** Stages that keep a step of `step` days stable when the fastest decay is `radius` per day. */

@@ -58,17 +58,20 @@ const radiusHolds = 25
 /**
  * Advances the states of one model through time, from event to event.
  *
- * The method is explicit and stabilised (chebyshev.ts): mildly stiff equations need no Jacobian. It is
- * written in whole flows: each stage sums flows and adds them to the states, so that conservation holds
- * by construction and the ledger is the sum of the very flows that moved the states.
+ * The method is explicit and stabilised (chebyshev.ts): mildly stiff equations need no Jacobian. A step
+ * ends by whole flows, the weighted sum of the rates of all stages: they alone are added to the states, so
+ * that conservation holds by construction and the ledger is the sum of the very flows that moved the states.
  */
 export class Integrator {
   readonly statistics: Statistics = { steps: 0, rejected: 0, limited: 0, evaluations: 0 }
   /** Sum of all flows so far; the ledger. */
   readonly totals: Float64Array
-  private readonly flows: readonly [Float64Array, Float64Array, Float64Array]
+  /** Whole flows of the step that is tried. */
+  private readonly flows: Float64Array
   private readonly rate0: Float64Array
   private readonly rateJ: Float64Array
+  /** Changes of the states since the start of the step, at three stages in turn. */
+  private readonly changes: readonly [Float64Array, Float64Array, Float64Array]
   private readonly stage: Float64Array
   private readonly next: Float64Array
   private readonly slope0: Float64Array
@@ -89,9 +92,10 @@ export class Integrator {
     const overFluxes = (): Float64Array => new Float64Array(fluxes)
     const overStates = (): Float64Array => new Float64Array(states)
     this.totals = overFluxes()
-    this.flows = [overFluxes(), overFluxes(), overFluxes()]
+    this.flows = overFluxes()
     this.rate0 = overFluxes()
     this.rateJ = overFluxes()
+    this.changes = [overStates(), overStates(), overStates()]
     this.stage = overStates()
     this.next = overStates()
     this.slope0 = overStates()
@@ -127,14 +131,13 @@ export class Integrator {
         after: this.next,
         slopeBefore: this.slope0,
         slopeAfter: this.slope1,
-        flows: this.flows[2],
+        flows: this.flows,
         ratesBefore: this.rate0,
         ratesAfter: this.rateJ,
         totals: this.totals,
       })
       this.y.set(this.next)
-      const sums = this.flows[2]
-      for (let k = 0; k < sums.length; k++) this.totals[k] += sums[k]
+      for (let k = 0; k < this.flows.length; k++) this.totals[k] += this.flows[k]
       this.rate0.set(this.rateJ)
       this.slope0.set(this.slope1)
       day = end
@@ -145,9 +148,9 @@ export class Integrator {
     }
   }
 
-  /** Tries one step; leaves the new states in `next`, the flows in `flows[2]`, the new rates in `rateJ`. */
+  /** Tries one step; leaves the new states in `next`, the flows in `flows`, the new rates in `rateJ`. */
   private attempt(step: number): readonly [boolean, number] {
-    const { equations, settings, weight, y } = this
+    const { equations, flows, settings, weight, y } = this
     // A run asked to be ten times as true is so for small amounts too.
     const strictness = settings.tolerance / usualSettings.tolerance
     for (let i = 0; i < y.length; i++)
@@ -156,7 +159,7 @@ export class Integrator {
           ? equations.tolerance[i] * strictness + settings.tolerance * Math.abs(y[i])
           : 0
     if (this.sinceRadius >= radiusHolds) {
-      this.fastest = spectralRadius(equations, y, this.slope0, weight, this.radius)
+      this.fastest = spectralRadius(equations, y, this.rate0, this.slope0, weight, this.radius)
       this.sinceRadius = 0
     }
     if (!Number.isFinite(this.fastest)) throw new NotANumber(y)
@@ -167,16 +170,14 @@ export class Integrator {
       stages = mostStages
     }
     this.stages(step, stages)
-    const sums = this.flows[2]
     this.next.set(y)
-    scatter(equations, sums, this.next)
+    scatter(equations, flows, this.next)
     const lowest = this.deepest()
     if (lowest > 1 && step > settings.shortest) return this.reject(step / 2)
     if (lowest > 0) {
-      limit(equations, y, sums, this.limiter)
+      limit(equations, y, flows, this.limiter)
       this.next.set(y)
-      scatter(equations, sums, this.next)
-      this.statistics.limited++
+      scatter(equations, flows, this.next)
     }
     this.slopes(this.next, this.rateJ, this.slope1)
     const error = this.error(step)
@@ -184,6 +185,7 @@ export class Integrator {
     if (error > 1 && step > settings.shortest)
       return this.reject(step * Math.max(0.1, 0.8 * pow(error, -1 / 3)))
     this.statistics.steps++
+    if (lowest > 0) this.statistics.limited++
     this.sinceRadius++
     return [true, error]
   }
@@ -196,28 +198,29 @@ export class Integrator {
   }
 
   private stages(step: number, stages: number): void {
-    const { equations, rate0, rateJ, stage, y } = this
+    const { flows, rate0, rateJ, slope0, slope1, stage, y } = this
     const c = coefficients(stages)
-    let [before, last, sums] = [this.flows[0], this.flows[1], this.flows[2]]
+    let [before, last, now] = this.changes
+    const onStart = c.weights[0] * step
+    for (let k = 0; k < flows.length; k++) flows[k] = onStart * rate0[k]
     before.fill(0)
-    for (let k = 0; k < last.length; k++) last[k] = c.first * step * rate0[k]
-    for (let j = 2; j <= stages; j++) {
-      stage.set(y)
-      scatter(equations, last, stage)
-      equations.rates(stage, rateJ)
-      this.statistics.evaluations++
-      const onLast = c.onLast[j]
-      const onBefore = c.onBefore[j]
-      const onRate = c.onRate[j] * step
-      const onFirstRate = c.onFirstRate[j] * step
-      for (let k = 0; k < sums.length; k++)
-        sums[k] = onLast * last[k] + onBefore * before[k] + onRate * rateJ[k] + onFirstRate * rate0[k]
+    for (let i = 0; i < last.length; i++) last[i] = c.first * step * slope0[i]
+    for (let j = 1; j < stages; j++) {
+      for (let i = 0; i < stage.length; i++) stage[i] = y[i] + last[i]
+      this.slopes(stage, rateJ, slope1)
+      const onFlow = c.weights[j] * step
+      for (let k = 0; k < flows.length; k++) flows[k] += onFlow * rateJ[k]
+      const onLast = c.onLast[j + 1]
+      const onBefore = c.onBefore[j + 1]
+      const onRate = c.onRate[j + 1] * step
+      const onFirstRate = c.onFirstRate[j + 1] * step
+      for (let i = 0; i < now.length; i++)
+        now[i] = onLast * last[i] + onBefore * before[i] + onRate * slope1[i] + onFirstRate * slope0[i]
       const free = before
       before = last
-      last = sums
-      sums = free
+      last = now
+      now = free
     }
-    if (last !== this.flows[2]) this.flows[2].set(last)
   }
 
   /** How far the new states lie below zero, in tolerances; 0 when none does. */
