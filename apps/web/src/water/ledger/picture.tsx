@@ -93,7 +93,7 @@ function StreamShape({
         <text
           key={line}
           class={none ? 'label none' : 'label'}
-          x={drawn.x}
+          x={drawn.labelX}
           y={drawn.labelY + (growing === 'up' ? -14 : 14) * i}
           text-anchor="middle"
         >

@@ -60,12 +60,12 @@ export const exports: readonly Place[] = [
 ]
 
 export const basins: readonly Place[] = [
-  { account: 'water', room: 1.4, label: ['Water'], title: 'The water' },
+  { account: 'water', room: 1.3, label: ['Water'], title: 'The water' },
   { account: 'bed', room: 1.2, label: ['Waste'], title: 'Settled waste' },
-  { account: 'rock', room: 1.4, label: ['Rock'], title: 'Rock and sand' },
-  { account: 'surface', room: 1.2, label: ['Algae'], title: 'Algae' },
-  { account: 'animals', room: 1.5, label: ['Animals'], title: 'Animals' },
-  { account: 'filter', room: 1.4, label: ['Filters'], title: 'Held by filters' },
+  { account: 'rock', room: 1.1, label: ['Rock'], title: 'Rock and sand' },
+  { account: 'surface', room: 1.3, label: ['Algae'], title: 'Algae' },
+  { account: 'animals', room: 1.8, label: ['Animals'], title: 'Animals' },
+  { account: 'filter', room: 1.3, label: ['Filter'], title: 'Held by filters' },
   { account: 'cultivated', room: 1.4, label: ['Grown', 'algae'], title: 'Refugium and screen' },
 ]
 

@@ -88,7 +88,7 @@ describe('the labels of a system with everything', () => {
           const letters = [left, right].map(({ stream }) =>
             Math.max(...stream.place.label.map((line) => line.length)),
           )
-          expect(right.x - left.x).toBeGreaterThan(6.8 * 0.5 * sum(letters))
+          expect(right.labelX - left.labelX).toBeGreaterThan(7.6 * 0.5 * sum(letters))
         })
       }
     }

@@ -20,6 +20,8 @@ export interface DrawnStream {
   readonly stream: Stream
   /** Middle of its place at the outer end. */
   readonly x: number
+  /** Middle of its label, which stays in the picture. */
+  readonly labelX: number
   readonly labelY: number
   readonly width: number
   /** Outlines at 5 %, median and 95 %. */
@@ -44,7 +46,7 @@ export interface DrawnPart {
 const labels = 40
 const nextRow = 30
 /** Room of a letter of a label on the average, pixels. */
-const letter = 6.8
+const letter = 7.6
 const run = 96
 const margin = 14
 /** The basin's sides stand in from the edges, so that the streams run together. */
@@ -99,6 +101,7 @@ export function drawRiver(
       return {
         stream: item,
         x: outer,
+        labelX: Math.min(Math.max(outer, halfOf(item)), width - halfOf(item)),
         labelY:
           side === 'source'
             ? start - 8 - (i % sourceRows) * nextRow
@@ -130,13 +133,16 @@ export function drawRiver(
   }
 }
 
+/** Half of the width of a label, pixels. */
+const halfOf = ({ place }: Stream): number =>
+  (letter / 2) * Math.max(...place.label.map((line) => line.length))
+
 /** Labels stand in one row, or by turns in two where neighbours would touch. */
 function rowsOf(streams: readonly Stream[], width: number): 1 | 2 {
   const rooms = middles(streams, 0, width)
-  const letters = streams.map(({ place }) => Math.max(...place.label.map((line) => line.length)))
   const touches = rooms.some((middle, i) => {
-    const [left, own] = [rooms[i - 1], letters[i] ?? 0]
-    return left !== undefined && middle - left < (letter * ((letters[i - 1] ?? 0) + own)) / 2
+    const [left, own] = [streams[i - 1], streams[i]]
+    return left && own ? middle - (rooms[i - 1] ?? 0) < halfOf(left) + halfOf(own) : false
   })
   return touches ? 2 : 1
 }
