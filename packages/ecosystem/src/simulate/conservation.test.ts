@@ -84,9 +84,9 @@ describe('every combination of parts conserves every atom', () => {
   })
 })
 
-// Ten here; two hundred in `npm run validate`.
+// Ten here, and two with a binder whose solid empties fast; two hundred in `npm run validate`.
 describe('a system with a drawn part of all equipment conserves every atom and goes nowhere below zero', () => {
-  test.each([1, 2, 3, 4, 5, 6, 7, 8, 9, 10])('draw %i', (number) => {
+  test.each([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 14, 159])('draw %i', (number) => {
     const outcome = run({ system: equippedSystem(number), days: 40, marks: weekly(40) })
     for (const atom of atoms) expect(drift(outcome, atom)).toBeLessThan(1e-9)
     expect(belowZero(outcome)).toEqual([])
