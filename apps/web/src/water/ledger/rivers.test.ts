@@ -94,6 +94,14 @@ describe('the labels of a system with everything', () => {
     }
   })
 
+  it('stay inside the picture', () => {
+    for (const { stream, labelX } of labelsOn(358).flat()) {
+      const half = 3.8 * Math.max(...stream.place.label.map((line) => line.length))
+      expect(labelX - half).toBeGreaterThan(0)
+      expect(labelX + half).toBeLessThan(358)
+    }
+  })
+
   it('stand in one row where there is room', () => {
     for (const side of labelsOn(1200)) expect(new Set(side.map(({ labelY }) => labelY)).size).toBe(1)
   })

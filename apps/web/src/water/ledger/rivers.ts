@@ -47,6 +47,8 @@ const labels = 40
 const nextRow = 30
 /** Room of a letter of a label on the average, pixels. */
 const letter = 7.6
+/** Kept free beside the outermost labels, for words of broad letters. */
+const edge = 4
 const run = 96
 const margin = 14
 /** The basin's sides stand in from the edges, so that the streams run together. */
@@ -101,7 +103,7 @@ export function drawRiver(
       return {
         stream: item,
         x: outer,
-        labelX: Math.min(Math.max(outer, halfOf(item)), width - halfOf(item)),
+        labelX: Math.min(Math.max(outer, halfOf(item) + edge), width - halfOf(item) - edge),
         labelY:
           side === 'source'
             ? start - 8 - (i % sourceRows) * nextRow
