@@ -26,7 +26,7 @@ export const sources: readonly Place[] = [
   { account: 'media.ferric', room: 1, label: ['Media'], title: 'Given back by ferric media' },
   {
     account: 'outside.unexplained',
-    room: 1,
+    room: 1.3,
     label: ['Not', 'known'],
     title: 'Not explained',
     dashed: true,
@@ -52,7 +52,7 @@ export const exports: readonly Place[] = [
   { account: 'outside.animals', room: 1.2, label: ['Animals', 'gone'], title: 'Animals gone' },
   {
     account: 'outside.unexplained',
-    room: 1,
+    room: 1.3,
     label: ['Not', 'known'],
     title: 'Not explained',
     dashed: true,

@@ -48,7 +48,7 @@ const nextRow = 30
 /** Room of a letter of a label on the average, pixels. */
 const letter = 7.6
 /** Kept free beside the outermost labels, for words of broad letters. */
-const edge = 4
+const edge = 5
 const run = 96
 const margin = 14
 /** The basin's sides stand in from the edges, so that the streams run together. */
