@@ -243,3 +243,10 @@ test('a sheet of more cells than a log can take is refused early, with the limit
     },
   ])
 })
+
+test('days of the week settle the order of dates whose year stands in a title', () => {
+  const text = 'Tank log 2026\n\nDate,KH (dKH)\nMon 02/02,8\nMon 09/02,8.1\nMon 16/02,8\n'
+  const { readings, questions } = readSheet(new TextEncoder().encode(text), 'log.csv')
+  expect(questions).toEqual([])
+  expect(readings.map(({ date }) => date)).toEqual(['2026-02-02', '2026-02-09', '2026-02-16'])
+})
