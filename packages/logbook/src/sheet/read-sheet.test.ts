@@ -243,3 +243,17 @@ test('a sheet of more cells than a log can take is refused early, with the limit
     },
   ])
 })
+
+test('days of the week settle the order of dates whose year stands in a title', () => {
+  const text = 'Tank log 2026\n\nDate,KH (dKH)\nMon 02/02,8\nMon 09/02,8.1\nMon 16/02,8\n'
+  const { readings, questions } = readSheet(new TextEncoder().encode(text), 'log.csv')
+  expect(questions).toEqual([])
+  expect(readings.map(({ date }) => date)).toEqual(['2026-02-02', '2026-02-09', '2026-02-16'])
+})
+
+test('a figure with a unit that we do not know is listed, and not read in the unit of its column', () => {
+  const text = 'Date,Ca (mg/L)\n2026-02-01,420\n2026-02-08,0.42 oz/gal\n2026-02-15,415\n'
+  const { readings, odd } = readSheet(new TextEncoder().encode(text), 'log.csv')
+  expect(readings.map(({ value }) => value)).toEqual([420, 415])
+  expect(odd).toMatchObject([{ cell: 'B3', taken: 'left out' }])
+})

@@ -142,13 +142,17 @@ function answerWithRemark(text: string, measure: Measure): WithRemark | 'words' 
     const isUnit = answer.ok || answer.ask !== undefined || answer.issues.every(isNoMatterOfUnits)
     if (!isUnit) continue
     const left = words.slice(count).join(' ')
-    if (count === 0 && isUnitText(words[0] ?? '')) return 'no unit of it'
+    if (count === 0 && (isUnitText(words[0] ?? '') || isPerAmount.test(words[0] ?? '')))
+      return 'no unit of it'
     // "2nd kit" is no 2: letters right behind a figure belong to it
     if (count === 0 && /\d\p{L}/u.test(text.trim().slice(0, figure.length + 1))) return 'words'
     return { answer, remark: left, ...(own !== '' && { ownUnit: own }) }
   }
   return 'words'
 }
+
+/** "g/l" is no remark though it may be no unit we know: what is a part of an amount of water is a unit. */
+const isPerAmount = /^[\p{L}µ%‰]{1,5}\/(?:[dm]?l|lt?r|liter|litre|kg|gal)$/iu
 
 const isNoMatterOfUnits = ({ code }: { readonly code: string }): boolean =>
   code !== 'unknown-unit' && code !== 'wrong-dimension'

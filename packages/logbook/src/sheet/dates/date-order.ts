@@ -16,11 +16,13 @@ export function inOrder({ either, ...rest }: DateText, order: DateOrder): DateTe
  * The order of day and month, judged over all dates of a table: by a number above 12, by the day of the week,
  * or by rows that run on evenly in one order only. 'none' where nothing hangs on it, undefined where it
  * must be asked.
+ *
+ * @param yearAround  the year that a title says, for dates without one
  */
-export function dateOrder(dates: readonly DateText[]): DateOrder | 'none' | undefined {
+export function dateOrder(dates: readonly DateText[], yearAround?: number): DateOrder | 'none' | undefined {
   const open = dates.filter(({ either }) => either !== undefined)
   if (open.length === 0) return 'none'
-  const misses = both.map((order) => open.filter((date) => !fits(inOrder(date, order))).length)
+  const misses = both.map((order) => open.filter((date) => !fits(inOrder(date, order), yearAround)).length)
   const [dayFirst = 0, monthFirst = 0] = misses
   if (dayFirst !== monthFirst) {
     // where both orders have misses the column is mixed, unless the other order has many more
@@ -32,9 +34,13 @@ export function dateOrder(dates: readonly DateText[]): DateOrder | 'none' | unde
   return byRun(open)
 }
 
-function fits({ year = 2024, month = 0, day = 0, weekday }: DateText): boolean {
-  const date = civil(year, month, day)
-  return date !== undefined && (weekday === undefined || date.dayOfWeek === weekday)
+/** A day of the week tells only where the year is known; a sheet that names its first may run into the next. */
+function fits({ year, month = 0, day = 0, weekday }: DateText, yearAround: number | undefined): boolean {
+  if (year === undefined && (weekday === undefined || yearAround === undefined))
+    return civil(2024, month, day) !== undefined
+  const years = year === undefined && yearAround !== undefined ? [yearAround, yearAround + 1] : [year ?? 0]
+  const days = years.flatMap((one) => civil(one, month, day) ?? [])
+  return days.some(({ dayOfWeek }) => weekday === undefined || dayOfWeek === weekday)
 }
 
 /** Rows are written one after the other: an order in which they jump about is not the writer's. */

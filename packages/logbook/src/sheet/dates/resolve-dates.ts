@@ -56,7 +56,10 @@ interface Said {
 
 function inDecidedOrder(group: readonly Moment[], questions: Questions): readonly Said[] {
   const [first] = group
-  const decided = dateOrder(group.map(({ said }) => said))
+  const decided = dateOrder(
+    group.map(({ said }) => said),
+    first?.context.year,
+  )
   if (decided !== undefined || first === undefined)
     return group.map((moment) => ({
       moment,
