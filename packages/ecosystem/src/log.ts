@@ -75,7 +75,10 @@ export type Event = { readonly day: Day; readonly entry?: string } & (
       readonly to: string
     }
   | { readonly kind: 'harvest'; readonly from: 'refugium' | 'turf scrubber'; readonly wet_g: number }
-  /** Of one surface, or without `surface` of all; what is left out stays as it was, 0 h is the dark. */
+  /**
+   * Of one surface, or without `surface` of all that a lamp shines on; what is left out stays as it was,
+   * 0 h is the dark.
+   */
   | {
       readonly kind: 'light change'
       readonly surface?: string

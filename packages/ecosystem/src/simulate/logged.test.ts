@@ -2,9 +2,12 @@ import { expect, test } from 'vitest'
 import { reef } from '../testing/systems.ts'
 import { momentsOf } from './logged.ts'
 
-test('a change of light without a surface is a change of every surface, and leaves the hours alone', () => {
-  const moments = momentsOf({ day: 3, kind: 'light change', light_umol_m2_s: 90 }, reef)
-  expect(moments).toEqual(reef.surfaces.map(({ id }) => ({ day: 3, set: { [`light ${id}`]: 90 } })))
+test('a change of light without a surface is one of every surface under a lamp, and leaves the hours alone', () => {
+  const [first, ...others] = reef.surfaces
+  const system = { ...reef, surfaces: [{ ...first, light_umol_m2_s: 0 }, ...others] }
+  const moments = momentsOf({ day: 3, kind: 'light change', light_umol_m2_s: 90 }, system)
+  const lit = Object.fromEntries(others.map(({ id }) => [`light ${id}`, 90]))
+  expect(moments).toEqual([{ day: 3, set: lit }])
 })
 
 test('a blackout sets the hours of light to none', () => {
