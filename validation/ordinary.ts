@@ -9,6 +9,12 @@ const usual = {
   phosphate: { id: 'water.phosphate/P', mass: 94.97, middle: [0.03, 0.2], span: [0.005, 1] },
 } as const
 
+/**
+ * Where the model is known to miss what keepers read: too lean where grazers have starved and hair algae
+ * took over, too rich where no media are used, since a way out of phosphate is wanting (decision 0005).
+ */
+const gaps: ReadonlySet<string> = new Set(['nitrate, 5 %', 'phosphate, 5 %', 'phosphate, 95 %'])
+
 /** The same facts for twenty invented systems: nothing is set for one of them. */
 export function ordinarySystems(): readonly Check[] {
   const years = Array.from({ length: 20 }, (_, n) =>
@@ -27,13 +33,13 @@ export function ordinarySystems(): readonly Check[] {
     const sorted = ends(id, mass)
     const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))] ?? Number.NaN
     return [
-      within(`${name} of twenty ordinary systems after a year, median`, at(0.5), middle),
-      within(`${name} of twenty ordinary systems after a year, 5 %`, at(0.05), span),
-      within(`${name} of twenty ordinary systems after a year, 95 %`, at(0.95), span),
+      within(`${name}, median`, at(0.5), middle),
+      within(`${name}, 5 %`, at(0.05), span),
+      within(`${name}, 95 %`, at(0.95), span),
     ]
   })
   const ammonia = ends('water.ammonia/N', 14.007).at(-1) ?? Number.NaN
-  return [...waters, within('most ammonia nitrogen of twenty ordinary systems', ammonia, [0, 0.03])]
+  return [...waters, within('ammonia nitrogen, most', ammonia, [0, 0.03])]
 }
 
 /** Two hundred draws of equipment, rock, sand and corals: every atom is kept and nothing is below zero. */
@@ -57,8 +63,12 @@ export function equippedSystems(): readonly Check[] {
   ]
 }
 
-const within = (name: string, value: number, [low, high]: readonly [number, number]): Check => ({
-  name,
-  outcome: value >= low && value <= high ? 'passed' : 'failed',
-  says: `${value.toPrecision(3)} mg/L, asked ${low} to ${high}`,
-})
+function within(what: string, value: number, [low, high]: readonly [number, number]): Check {
+  const name = `twenty ordinary systems after a year: ${what}`
+  const says = `${value.toPrecision(3)} mg/L, asked ${low} to ${high}`
+  const holds = value >= low && value <= high
+  if (!gaps.has(what)) return { name, outcome: holds ? 'passed' : 'failed', says }
+  return holds
+    ? { name, outcome: 'failed', says: `${says}: a gap no more, take it off the list` }
+    : { name, outcome: 'gap', says }
+}
