@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { buildServer, entryOf, serveLog } from './log-site.ts'
-import { accessibilityIssues, heard, startBrowser, visit } from './visitor.ts'
+import { accessibilityIssues, heard, looks, startBrowser, visit } from './visitor.ts'
 
 let program: string
 let browser: Browser
@@ -15,13 +15,6 @@ beforeAll(async () => {
 })
 
 afterAll(() => browser?.close())
-
-const looks = [
-  { width: 390, scheme: 'light' },
-  { width: 390, scheme: 'dark' },
-  { width: 1280, scheme: 'light' },
-  { width: 1280, scheme: 'dark' },
-] as const
 
 const foam = 'First-order removal of skimmable organics, whole tank'
 const entry = (page: Page, title: string) =>

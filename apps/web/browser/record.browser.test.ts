@@ -2,7 +2,7 @@ import { gzipSync } from 'node:zlib'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { buildSite, serveSite } from './example-site.ts'
-import { accessibilityIssues, startBrowser, visit } from './visitor.ts'
+import { accessibilityIssues, looks, startBrowser, visit } from './visitor.ts'
 
 let site: Awaited<ReturnType<typeof buildSite>>
 let server: Awaited<ReturnType<typeof serveSite>>
@@ -19,13 +19,6 @@ afterAll(async () => {
   await server?.close()
   await site?.remove()
 })
-
-const looks = [
-  { width: 390, scheme: 'light' },
-  { width: 390, scheme: 'dark' },
-  { width: 1280, scheme: 'light' },
-  { width: 1280, scheme: 'dark' },
-] as const
 
 it.each(looks)('the sums answer as one types, $width wide and $scheme', async (look) => {
   const address = `${server.address}?place=record&view=sums`

@@ -3,6 +3,14 @@ import { createRequire } from 'node:module'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { inject } from 'vitest'
 
+/** How a page is looked at: telephone and desk, by day and by night. */
+export const looks = [
+  { width: 390, scheme: 'light' },
+  { width: 390, scheme: 'dark' },
+  { width: 1280, scheme: 'light' },
+  { width: 1280, scheme: 'dark' },
+] as const
+
 export interface Visit {
   readonly page: Page
   /** Everything the page complained of: console errors, uncaught errors, breaches of the content policy. */

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildSite, serveSite } from './example-site.ts'
-import { accessibilityIssues, startBrowser, visit } from './visitor.ts'
+import { accessibilityIssues, looks, startBrowser, visit } from './visitor.ts'
 
 let site: Awaited<ReturnType<typeof buildSite>>
 let server: Awaited<ReturnType<typeof serveSite>>
@@ -21,13 +21,6 @@ afterAll(async () => {
   await server?.close()
   await site?.remove()
 })
-
-const looks = [
-  { width: 390, scheme: 'light' },
-  { width: 390, scheme: 'dark' },
-  { width: 1280, scheme: 'light' },
-  { width: 1280, scheme: 'dark' },
-] as const
 
 describe('the water page', () => {
   it.each(looks)(

@@ -6,6 +6,16 @@ export interface Asked {
   readonly where: string
 }
 
+/** What is asked of which cells: its place, its options, and the one that is likely. */
+type About = readonly [
+  asked: Asked,
+  topic: QuestionTopic,
+  question: string,
+  options: readonly string[],
+  cells: readonly string[],
+  likely?: string,
+]
+
 /** As many as remind the keeper of what is meant. */
 const mostWritten = 4
 
@@ -36,37 +46,13 @@ export class Questions {
    * @param options  empty where any figure is an answer
    * @returns the answer, where it is one of the options
    */
-  choose(
-    { key, where }: Asked,
-    topic: QuestionTopic,
-    question: string,
-    options: readonly string[],
-    cells: readonly string[],
-    likely?: string,
-  ): string | undefined {
-    const id = `${topic}:${key}`
-    const answer = this.#answers[id]
-    if (answer !== undefined && (options.length === 0 ? isFigure(answer) : options.includes(answer)))
-      return answer
-    this.#ask({ id, topic, where, question, options, ...(likely !== undefined && { likely }) }, cells, true)
-    return undefined
+  choose(...about: About): string | undefined {
+    return this.#answered(true, ...about)
   }
 
   /** As `choose`, where the cells are taken as they are until it is answered. */
-  offer(
-    { key, where }: Asked,
-    topic: QuestionTopic,
-    question: string,
-    options: readonly string[],
-    cells: readonly string[],
-    likely?: string,
-  ): string | undefined {
-    const id = `${topic}:${key}`
-    const answer = this.#answers[id]
-    if (answer !== undefined && (options.length === 0 ? isFigure(answer) : options.includes(answer)))
-      return answer
-    this.#ask({ id, topic, where, question, options, ...(likely !== undefined && { likely }) }, cells, false)
-    return undefined
+  offer(...about: About): string | undefined {
+    return this.#answered(false, ...about)
   }
 
   /** @param textOf  what stands in a cell */
@@ -77,6 +63,19 @@ export class Questions {
       written: [...cells].slice(0, mostWritten).map(textOf),
       waiting: must ? cells.size : 0,
     }))
+  }
+
+  /** @param must  true where the cells wait for the answer */
+  #answered(
+    must: boolean,
+    ...[{ key, where }, topic, question, options, cells, likely]: About
+  ): string | undefined {
+    const id = `${topic}:${key}`
+    const answer = this.#answers[id]
+    if (answer !== undefined && (options.length === 0 ? isFigure(answer) : options.includes(answer)))
+      return answer
+    this.#ask({ id, topic, where, question, options, ...(likely !== undefined && { likely }) }, cells, must)
+    return undefined
   }
 
   #ask(
