@@ -24,6 +24,7 @@ import unexplained from './data/unexplained.json' with { type: 'json' }
 import water from './data/water.json' with { type: 'json' }
 import type { Fact } from './fact.ts'
 import { grazerFacts } from './grazer-facts.ts'
+import { neighbourFacts } from './neighbour-facts.ts'
 import { UnknownKey } from './unknown-key.ts'
 
 // One line a family; the numbers of algae kinds and grazers come from their own tables.
@@ -48,6 +49,7 @@ const all: readonly Fact[] = [
   ...(grazing as readonly Fact[]),
   ...grazerFacts,
   ...(crew as readonly Fact[]),
+  ...neighbourFacts,
   ...(nitrogenFixation as readonly Fact[]),
   ...(surfaceTransfer as readonly Fact[]),
   ...(kit as readonly Fact[]),

@@ -56,6 +56,9 @@ const indirect = new Set([
   ...(/\bconsumptionId\(/.test(sources)
     ? facts().flatMap(({ id }) => (id.startsWith('grazer.') ? [id] : []))
     : []),
+  ...(/\bpredationId\(/.test(sources)
+    ? facts().flatMap(({ id }) => (id.startsWith('neighbour.') ? [id] : []))
+    : []),
 ])
 
 const waits = awaiting.map((pattern) => new RegExp(`^${pattern.split('*').map(escaped).join('\\w+')}$`))
