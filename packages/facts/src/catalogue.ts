@@ -1,5 +1,6 @@
 import { algaeFacts } from './algae-facts.ts'
 import algaeCommon from './data/algae-common.json' with { type: 'json' }
+import bands from './data/bands.json' with { type: 'json' }
 import bodies from './data/bodies.json' with { type: 'json' }
 import carbonDosing from './data/carbon-dosing.json' with { type: 'json' }
 import chemistry from './data/chemistry.json' with { type: 'json' }
@@ -17,8 +18,10 @@ import nitrification from './data/nitrification.json' with { type: 'json' }
 import nitrogenFixation from './data/nitrogen-fixation.json' with { type: 'json' }
 import outlook from './data/outlook.json' with { type: 'json' }
 import oxygen from './data/oxygen.json' with { type: 'json' }
+import patches from './data/patches.json' with { type: 'json' }
 import silicate from './data/silicate.json' with { type: 'json' }
 import stands from './data/stands.json' with { type: 'json' }
+import start from './data/start.json' with { type: 'json' }
 import surfaceTransfer from './data/surface-transfer.json' with { type: 'json' }
 import unexplained from './data/unexplained.json' with { type: 'json' }
 import water from './data/water.json' with { type: 'json' }
@@ -52,9 +55,12 @@ const all: readonly Fact[] = [
   ...neighbourFacts,
   ...(nitrogenFixation as readonly Fact[]),
   ...(surfaceTransfer as readonly Fact[]),
+  ...(patches as readonly Fact[]),
+  ...(start as readonly Fact[]),
   ...(kit as readonly Fact[]),
   ...(unexplained as readonly Fact[]),
   ...(outlook as readonly Fact[]),
+  ...(bands as readonly Fact[]),
 ]
 
 const byId = new Map(all.map((one) => [one.id, one]))

@@ -39,6 +39,7 @@ export {
 export { type Source, source, sources } from './source.ts'
 export {
   type PatchKey,
+  patchShares,
   type SurfaceKindFacts,
   type SurfaceKindKey,
   surfaceKind,

@@ -3,7 +3,6 @@ import { expect, test } from 'vitest'
 import {
   algaeKinds,
   consumptionRules,
-  coralBands,
   facts,
   grazers,
   neighbours,
@@ -19,7 +18,6 @@ const named = new Set([
   ...facts().flatMap((one) => [one.source, ...(one.also ?? [])]),
   ...algaeKinds().flatMap((kind) => kind.sources),
   ...consumptionRules().flatMap((rule) => rule.sources),
-  ...coralBands().map((band) => band.source),
   ...pairRules().map((rule) => rule.source),
   ...neighbours().flatMap(({ threats }) => threats.flatMap((one) => [one.source, ...(one.also ?? [])])),
   ...grazers().flatMap((one) => [
