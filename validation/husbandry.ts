@@ -36,7 +36,10 @@ export function usualRation({ system }: CaseFile): number {
 /** g of the atom in a gram of the usual mix of feeds; 0 where nothing is fed. */
 export function atomInRation({ system }: CaseFile, atom: 'N' | 'P'): number {
   const grams = system.feeds.reduce((sum, feed) => sum + feed.g_per_day, 0)
-  const held = system.feeds.reduce((sum, feed) => sum + feed.g_per_day * feed[`${atom}_mass_fraction`], 0)
+  const held = system.feeds.reduce(
+    (sum, feed) => sum + feed.g_per_day * (feed[`${atom}_mass_fraction`] ?? 0),
+    0,
+  )
   return grams === 0 ? 0 : held / grams
 }
 

@@ -89,7 +89,8 @@ function truthAt(model: Model, states: Float64Array, day: number): Truth {
       return patches.reduce(
         (sum, patch) =>
           sum +
-          patchShare(surface, patch) * states[stateIndex(model, standCover({ surface: id, kind, patch }).id)],
+          patchShare(surface, patch, model.facts) *
+            states[stateIndex(model, standCover({ surface: id, kind, patch }).id)],
         0,
       )
     },

@@ -65,7 +65,7 @@ function extraFed({ file, check }: Question): number {
     .filter(({ date }) => date >= from && date <= to)
     .map((event) => {
       const feed = file.system.feeds.find(({ kind }) => kind === event.substance)
-      return feed === undefined ? 0 : Number(event.mass_g) * feed.N_mass_fraction
+      return feed === undefined ? 0 : Number(event.mass_g) * (feed.N_mass_fraction ?? 0)
     })
   return 1000 * (grams * atomInRation(file, 'N') + spilled.reduce((sum, each) => sum + each, 0))
 }

@@ -29,10 +29,22 @@ export function exhaustedAfter(file: CaseFile, daysAhead: number): number {
   const from = Math.max(question.from, anHourLater(noon(placed)))
   const to = question.asOf + daysAhead
   const days: readonly Day[] = Array.from({ length: Math.floor(to - from) + 1 }, (_, day) => from + day)
-  const moments = timeline({ ...question, system: few.model.system, from: Math.min(question.from, from), to })
+  const moments = timeline({
+    ...question,
+    system: few.model.system,
+    facts: few.model.facts,
+    from: Math.min(question.from, from),
+    to,
+  })
   const spent = few.members.map(({ parameters, scores }) => {
     const settings = settingsOn(few.model, moments, from + 1e-6)
-    const start = startOf(few.model, parameters, openingOn(question, from, scores), from, settings)
+    const start = startOf(
+      few.model,
+      parameters,
+      openingOn(question, from, scores, few.model.facts),
+      from,
+      settings,
+    )
     const run = simulate({
       model: few.model,
       parameters,

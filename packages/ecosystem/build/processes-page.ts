@@ -1,4 +1,4 @@
-import { fact, source } from '@holdfast/facts'
+import { catalogueAlone, fact, source } from '@holdfast/facts'
 import type { Chosen } from '../src/declare/index.ts'
 import { type Account, chosen, layoutOf, type Named, type Process } from '../src/declare/index.ts'
 import type { System } from '../src/system.ts'
@@ -31,7 +31,7 @@ export function processesPage(
 }
 
 function section(declaration: Process, specimen: System): string {
-  const instances = declaration.each(specimen)
+  const instances = declaration.each(specimen, catalogueAlone)
   const { terms, gathers } = layoutOf(declaration)
   return [
     `### ${declaration.title}\n`,

@@ -1,3 +1,4 @@
+import { catalogueAlone } from '@holdfast/facts'
 import { parseUnit } from '@holdfast/quantities'
 import { chosen, type Layout, layoutOf, type PlainState, type Process } from '../src/declare/index.ts'
 import type { System } from '../src/system.ts'
@@ -98,7 +99,7 @@ function issuesOf(declaration: Process, specimens: readonly System[]): readonly 
 const rateUnit = (state: PlainState, perDay: string): string => (state.unit + perDay).replace(/^1 (?=d)/, '')
 
 const instancesOf = (declaration: Process, specimens: readonly System[]) =>
-  specimens.flatMap((system) => declaration.each(system))
+  specimens.flatMap((system) => declaration.each(system, catalogueAlone))
 
 function declaredUnits(layout: Layout): ReadonlyMap<string, string> {
   return new Map([

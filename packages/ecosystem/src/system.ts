@@ -96,12 +96,12 @@ export interface NewWater {
   readonly SiO2_mg_L?: number
 }
 
-/** A feed as fed (frozen: wet as thawed); mass fractions as fed. */
+/** A feed as fed (frozen: wet as thawed); mass fractions as fed. What is not told is that of its kind in the catalogue. */
 export interface Feed {
   readonly kind: string
   readonly g_per_day: number
-  readonly N_mass_fraction: number
-  readonly P_mass_fraction: number
+  readonly N_mass_fraction?: number
+  readonly P_mass_fraction?: number
   readonly C_mass_fraction?: number
   readonly dry_fraction?: number
 }

@@ -1,5 +1,6 @@
 import { algaeFacts } from './algae-facts.ts'
 import algaeCommon from './data/algae-common.json' with { type: 'json' }
+import bands from './data/bands.json' with { type: 'json' }
 import bodies from './data/bodies.json' with { type: 'json' }
 import carbonDosing from './data/carbon-dosing.json' with { type: 'json' }
 import chemistry from './data/chemistry.json' with { type: 'json' }
@@ -17,13 +18,16 @@ import nitrification from './data/nitrification.json' with { type: 'json' }
 import nitrogenFixation from './data/nitrogen-fixation.json' with { type: 'json' }
 import outlook from './data/outlook.json' with { type: 'json' }
 import oxygen from './data/oxygen.json' with { type: 'json' }
+import patches from './data/patches.json' with { type: 'json' }
 import silicate from './data/silicate.json' with { type: 'json' }
 import stands from './data/stands.json' with { type: 'json' }
+import start from './data/start.json' with { type: 'json' }
 import surfaceTransfer from './data/surface-transfer.json' with { type: 'json' }
 import unexplained from './data/unexplained.json' with { type: 'json' }
 import water from './data/water.json' with { type: 'json' }
 import type { Fact } from './fact.ts'
 import { grazerFacts } from './grazer-facts.ts'
+import { neighbourFacts } from './neighbour-facts.ts'
 import { UnknownKey } from './unknown-key.ts'
 
 // One line a family; the numbers of algae kinds and grazers come from their own tables.
@@ -48,11 +52,15 @@ const all: readonly Fact[] = [
   ...(grazing as readonly Fact[]),
   ...grazerFacts,
   ...(crew as readonly Fact[]),
+  ...neighbourFacts,
   ...(nitrogenFixation as readonly Fact[]),
   ...(surfaceTransfer as readonly Fact[]),
+  ...(patches as readonly Fact[]),
+  ...(start as readonly Fact[]),
   ...(kit as readonly Fact[]),
   ...(unexplained as readonly Fact[]),
   ...(outlook as readonly Fact[]),
+  ...(bands as readonly Fact[]),
 ]
 
 const byId = new Map(all.map((one) => [one.id, one]))

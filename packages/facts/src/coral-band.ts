@@ -1,5 +1,4 @@
 import list from './data/coral-bands.json' with { type: 'json' }
-import type { Provenance } from './fact.ts'
 
 /** Nitrate and phosphate that a kind of reef is usually kept in. */
 export interface CoralBand {
@@ -7,15 +6,12 @@ export interface CoralBand {
   readonly title: string
   /** Words a keeper uses, lower case. */
   readonly names: readonly string[]
-  /** mg L⁻¹ of the ion NO3. */
-  readonly NO3_mg_L: { readonly low: number; readonly high: number }
-  /** mg L⁻¹ of the ion PO4. */
-  readonly PO4_mg_L: { readonly low: number; readonly high: number }
-  readonly source: string
-  readonly provenance: Provenance
+  /** Ids of the facts of the band of nitrate and of that of phosphate. */
+  readonly nitrate: string
+  readonly phosphate: string
 }
 
-const all = list as readonly CoralBand[]
+const all: readonly CoralBand[] = list
 
 /** All bands, the mixed reef first. */
 export const coralBands = (): readonly CoralBand[] => all

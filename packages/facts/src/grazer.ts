@@ -90,5 +90,17 @@ export const grazers = (): readonly Grazer[] => all
 /** The grazer of a taxon as the catalogue spells it; undefined where it has none. */
 export const grazer = (taxon: string): Grazer | undefined => byTaxon.get(taxon)
 
+const fishes: ReadonlySet<GrazerGroup> = new Set([
+  'blenny',
+  'goby',
+  'tang',
+  'rabbitfish',
+  'dwarf_angelfish',
+  'other_fish',
+])
+
+/** Is a group one of fish. */
+export const finned = (group: GrazerGroup): boolean => fishes.has(group)
+
 /** The rules that figures of consumption were made by. */
 export const consumptionRules = (): readonly ConsumptionRule[] => rules

@@ -7,6 +7,7 @@ export { type FeedKind, feedKind, feedKinds } from './feed-kind.ts'
 export {
   type ConsumptionRule,
   consumptionRules,
+  finned,
   type Grazer,
   type GrazerGroup,
   grazer,
@@ -14,10 +15,31 @@ export {
 } from './grazer.ts'
 export { consumptionId, mortalityId, needId } from './grazer-facts.ts'
 export { type Mouth, type MouthKey, mouth, mouths } from './mouth.ts'
+export {
+  type Circumstances,
+  exposed,
+  holds,
+  type Neighbour,
+  neighbours,
+  neighboursNamed,
+  type Threat,
+  type ThreatRole,
+} from './neighbour.ts'
+export { hunting, predationId } from './neighbour-facts.ts'
 export { catalogueAlone, type FactsOfSystem, factsOfSystem, type OwnFact } from './own-fact.ts'
+export {
+  type Condition,
+  conditionsOf,
+  objections,
+  type PairObjection,
+  type PairRule,
+  type Party,
+  pairRules,
+} from './pair-rule.ts'
 export { type Source, source, sources } from './source.ts'
 export {
   type PatchKey,
+  patchShares,
   type SurfaceKindFacts,
   type SurfaceKindKey,
   surfaceKind,
@@ -26,3 +48,4 @@ export {
 export { type Taste, taste } from './taste.ts'
 export { UnknownKey, type UnknownKeyIssue } from './unknown-key.ts'
 export { weakest } from './weakest.ts'
+export { finenessOf, meant, type Whom, whom } from './whom.ts'

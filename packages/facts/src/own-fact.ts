@@ -16,6 +16,8 @@ export interface OwnFact extends Range {
 export interface FactsOfSystem {
   /** As `fact`, with the keeper's own numbers where there are some, in the catalogue's unit. */
   readonly fact: (id: string) => Fact
+  /** The typical value of a fact, in the catalogue's unit. */
+  readonly typical: (id: string) => number
   /** The keeper's own, by id: those that are used. */
   readonly own: ReadonlyMap<string, OwnFact>
   /** A sentence for each that cannot be used. */
@@ -23,7 +25,12 @@ export interface FactsOfSystem {
 }
 
 /** The catalogue with nothing of the keeper's own. */
-export const catalogueAlone: FactsOfSystem = { fact, own: new Map(), remarks: [] }
+export const catalogueAlone: FactsOfSystem = {
+  fact,
+  typical: (id) => fact(id).typical,
+  own: new Map(),
+  remarks: [],
+}
 
 /**
  * Puts the keeper's own numbers in the place of the catalogue's. Title, conditions and what kind of
@@ -41,7 +48,8 @@ export function factsOfSystem(given: readonly OwnFact[]): FactsOfSystem {
       replaced.set(one.fact, found)
     }
   }
-  return { fact: (id) => replaced.get(id) ?? fact(id), own, remarks }
+  const here = (id: string): Fact => replaced.get(id) ?? fact(id)
+  return { fact: here, typical: (id) => here(id).typical, own, remarks }
 }
 
 /** The fact with the keeper's numbers, or a sentence that says why not. */

@@ -16,6 +16,8 @@ const definitions: Readonly<Record<string, string>> = {
   'surfaces.json': 'surfaceKinds',
   'feeds.json': 'feedKinds',
   'coral-bands.json': 'coralBands',
+  'neighbours.json': 'neighbours',
+  'pair-rules.json': 'pairRules',
 }
 
 const ajv = new Ajv({ allErrors: true, allowUnionTypes: true, strict: true }).addSchema(schema, 'catalogue')

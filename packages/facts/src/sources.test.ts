@@ -1,6 +1,15 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { algaeKinds, consumptionRules, coralBands, facts, grazers, sources, taste } from './index.ts'
+import {
+  algaeKinds,
+  consumptionRules,
+  facts,
+  grazers,
+  neighbours,
+  pairRules,
+  sources,
+  taste,
+} from './index.ts'
 
 const tastesOf = (taxon: string) =>
   [...algaeKinds().map(({ key }) => key), 'detritus'].map((kind) => taste(taxon, kind))
@@ -9,7 +18,8 @@ const named = new Set([
   ...facts().flatMap((one) => [one.source, ...(one.also ?? [])]),
   ...algaeKinds().flatMap((kind) => kind.sources),
   ...consumptionRules().flatMap((rule) => rule.sources),
-  ...coralBands().map((band) => band.source),
+  ...pairRules().map((rule) => rule.source),
+  ...neighbours().flatMap(({ threats }) => threats.flatMap((one) => [one.source, ...(one.also ?? [])])),
   ...grazers().flatMap((one) => [
     ...(one.consumptionSources ?? []),
     ...(one.volumeSource === undefined ? [] : [one.volumeSource]),

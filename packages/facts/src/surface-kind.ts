@@ -1,5 +1,4 @@
 import list from './data/surfaces.json' with { type: 'json' }
-import type { Provenance } from './fact.ts'
 import { UnknownKey } from './unknown-key.ts'
 
 export type SurfaceKindKey =
@@ -19,18 +18,31 @@ export interface SurfaceKindFacts {
   readonly key: SurfaceKindKey
   readonly title: string
   readonly description: string
-  /** Shares of the area, together 1. */
-  readonly patchShares: Readonly<Record<PatchKey, number>>
+  /** Ids of the facts: what share of the area is half hidden, and what hidden; the rest is open. */
+  readonly halfHidden: string
+  readonly hidden: string
   /** Patches that a hand with a brush or scraper gets to. */
   readonly handReaches: readonly PatchKey[]
   /** Id of the fact: mass transfer relative to coral.s_nh4 and coral.s_po4. */
   readonly transferShare: string
-  /** Of the patch shares and the reach of the hand. */
-  readonly provenance: Provenance
-  readonly note: string
 }
 
 const all = list as readonly SurfaceKindFacts[]
+
+/**
+ * Shares of the area of a surface, together 1: hidden ones first, as told, open what is left.
+ *
+ * @param typical  the typical value of a fact, as it holds for the system
+ */
+export function patchShares(
+  key: SurfaceKindKey,
+  typical: (fact: string) => number,
+): Readonly<Record<PatchKey, number>> {
+  const kind = surfaceKind(key)
+  const hidden = Math.min(1, typical(kind.hidden))
+  const halfHidden = Math.min(1 - hidden, typical(kind.halfHidden))
+  return { open: 1 - hidden - halfHidden, half_hidden: halfHidden, hidden }
+}
 
 /** All kinds of surface. */
 export const surfaceKinds = (): readonly SurfaceKindFacts[] => all

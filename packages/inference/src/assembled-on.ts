@@ -1,5 +1,13 @@
-import { assemble, type Day, type Model } from '@holdfast/ecosystem'
-import { factsOfSystem } from '@holdfast/facts'
+import {
+  assemble,
+  type Day,
+  factsOfOrganics,
+  factsOfOxygen,
+  factsOfStart,
+  type Model,
+} from '@holdfast/ecosystem'
+import { coralBands, factsOfSystem } from '@holdfast/facts'
+import { factsOfReadings } from './kit.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
 import { surveyed } from './surveyed.ts'
 
@@ -7,15 +15,23 @@ import { surveyed } from './surveyed.ts'
 export const assembledOn = (question: OutlookQuestion, day: Day): Model =>
   assemble(surveyed(question, day), factsOfSystem(question.ownFacts ?? []))
 
+/** What the answers rest on beside the equations: the first day, what is derived, readings, bands. */
+const besides: ReadonlySet<string> = new Set([
+  ...Object.values(factsOfStart),
+  ...Object.values(factsOfOxygen),
+  ...Object.values(factsOfOrganics),
+  ...factsOfReadings,
+  ...coralBands().flatMap(({ nitrate, phosphate }) => [nitrate, phosphate]),
+])
+
 /**
  * A sentence for each of the keeper's own values that moves nothing: the catalogue does not know it, its
- * unit is another, or nothing in this system is drawn from it.
+ * unit is another, or nothing in this system rests on it.
  */
-export function ownFactRemarks({ facts, parameters }: Model): readonly string[] {
-  const drawn = new Set(parameters.filter(({ known }) => !known).map(({ fact }) => fact))
-  const idle = [...facts.own.keys()].filter((id) => !drawn.has(id))
+export function ownFactRemarks({ facts, factsAsked }: Model): readonly string[] {
+  const idle = [...facts.own.keys()].filter((id) => !factsAsked.has(id) && !besides.has(id))
   return [
     ...facts.remarks,
-    ...idle.map((id) => `Your own value of ${id} moves nothing: no process of this system draws on it.`),
+    ...idle.map((id) => `Your own value of ${id} moves nothing: nothing in this system rests on it.`),
   ]
 }

@@ -19,7 +19,7 @@ function explanation(model: Model, block: Block, instance: string, n: number): E
     const at = inputs[n * layout.inputs.length + k]
     const value = constantValue(model, input, at)
     if (value !== undefined) values.set(input.name, written(value))
-    if (input.from === 'parameter') facts.push(factUsed(model.facts, model.parameters[at], input.name))
+    if (input.from === 'parameter') facts.push(parameterUsed(model.facts, model.parameters[at], input.name))
   })
   const terms = layout.terms.map(({ name, is }) => `${name} = ${is}`)
   const rates = process.transfers.map(formulaOf)
@@ -53,11 +53,20 @@ const putIn = (formula: string, values: ReadonlyMap<string, string>): string =>
   formula.replace(/[A-Za-z][A-Za-z0-9]*/g, (name) => values.get(name) ?? name)
 
 /** The fact as the formula sees it: in the formula's unit, with the keeper's own band where there is one. */
-function factUsed(facts: FactsOfSystem, { fact: id, band, unit, known }: Parameter, name: string): FactUsed {
-  const { title, source, provenance } = facts.fact(id)
+function parameterUsed(
+  facts: FactsOfSystem,
+  { fact: id, band, unit, known }: Parameter,
+  name: string,
+): FactUsed {
+  const used = { ...factUsed(facts, id, name), ...band, unit }
+  return known ? { ...used, source: 'You, in the description of the system', provenance: 'your own' } : used
+}
+
+/** A fact as it holds for the system, with whose word it is. */
+export function factUsed(facts: FactsOfSystem, id: string, name: string): FactUsed {
+  const { title, low, typical, high, unit, source, provenance } = facts.fact(id)
   const own = facts.own.get(id)
-  const used = { id, name, title, ...band, unit }
-  if (known) return { ...used, source: 'You, in the description of the system', provenance: 'your own' }
+  const used = { id, name, title, low, typical, high, unit }
   if (own === undefined) return { ...used, source: cited(source), provenance }
   const said = [own.reason, own.source].filter((part) => part !== undefined).join('; ')
   return { ...used, source: `You: ${said}`, provenance: 'your own' }

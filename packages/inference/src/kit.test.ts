@@ -1,6 +1,11 @@
 import type { Observation } from '@holdfast/ecosystem'
+import { catalogueAlone } from '@holdfast/facts'
 import { expect, test } from 'vitest'
-import { logLikelihood, readingInterval } from './kit.ts'
+import * as kit from './kit.ts'
+
+const logLikelihood = (reading: Observation, expected: number) =>
+  kit.logLikelihood(reading, expected, catalogueAlone)
+const readingInterval = (reading: Observation) => kit.readingInterval(reading, catalogueAlone)
 
 const phosphate = (value: number, belowDetection = false): Observation => ({
   day: 20_000,

@@ -26,9 +26,9 @@ import { quietly, type Running } from './running.ts'
  */
 export function ledgerOf(question: OutlookQuestion, span: Span, running: Running = quietly): LedgerAnswer {
   const model = assembledOn(question, span.from)
-  const { system } = model
+  const { system, facts } = model
   const { from, to } = span
-  const moments = timeline({ ...question, system, from: Math.min(question.from, from), to })
+  const moments = timeline({ ...question, system, facts, from: Math.min(question.from, from), to })
   const readings = answerable(
     question.observations.filter(({ day }) => day > from + 0.5 && day <= to),
     seenIn(model),
@@ -38,11 +38,11 @@ export function ledgerOf(question: OutlookQuestion, span: Span, running: Running
     model,
     members: question.members,
     seed: question.seed,
-    targets: targetsOf(readings),
+    targets: targetsOf(readings, facts),
     running,
     try: ({ parameters, scores }) => {
       const settings = settingsOn(model, moments, from)
-      const start = startOf(model, parameters, openingOn(question, from, scores), from, settings)
+      const start = startOf(model, parameters, openingOn(question, from, scores, facts), from, settings)
       const run = simulate({
         model,
         parameters,
@@ -56,7 +56,7 @@ export function ledgerOf(question: OutlookQuestion, span: Span, running: Running
       })
       return {
         result: ledger(model, run.marks[0], run.marks[1]),
-        ...heldAgainst(readings, (day) => run.samples[days.indexOf(day)]),
+        ...heldAgainst(readings, facts, (day) => run.samples[days.indexOf(day)]),
       }
     },
   })

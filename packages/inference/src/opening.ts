@@ -1,12 +1,17 @@
 import type { Day, Observation, Opening } from '@holdfast/ecosystem'
 import { exp } from '@holdfast/elementary'
-import { coralBands } from '@holdfast/facts'
+import { coralBands, type FactsOfSystem } from '@holdfast/facts'
 import { kitError } from './kit.ts'
 import type { Scores } from './members.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
 
 /** The readings nearest to a day, as this member takes them: within what their kits may be off by. */
-export function openingOn(question: OutlookQuestion, day: Day, scores: Scores): Opening {
+export function openingOn(
+  question: OutlookQuestion,
+  day: Day,
+  scores: Scores,
+  facts: FactsOfSystem,
+): Opening {
   const near = (quantity: Observation['quantity']): Observation | undefined =>
     question.observations
       .filter((reading) => reading.quantity === quantity && reading.day <= question.asOf)
@@ -17,8 +22,8 @@ export function openingOn(question: OutlookQuestion, day: Day, scores: Scores): 
   const taken = (quantity: 'nitrate' | 'phosphate'): number => {
     const reading = near(quantity)
     const draw = scores.get(`opening ${quantity}`) ?? 0
-    if (!reading) return unread(quantity) * exp(draw)
-    const error = kitError(quantity, reading.value)
+    if (!reading) return unread(quantity, facts) * exp(draw)
+    const error = kitError(quantity, reading.value, facts)
     // Nothing was read: anything up to the limit (or the kit's error, for a zero), the middle in the median.
     if (reading.belowDetection || reading.value <= error)
       return (Math.max(reading.value, error) / 2) * exp(0.5 * draw)
@@ -39,8 +44,8 @@ const early = (reading: Observation | undefined, day: Day): number | undefined =
   reading && !reading.belowDetection && Math.abs(reading.day - day) < 2 ? reading.value : undefined
 
 /** Water that nobody has read is taken to be in the middle of what reefs are kept in, within a factor of five or so. */
-function unread(quantity: 'nitrate' | 'phosphate'): number {
+function unread(quantity: 'nitrate' | 'phosphate', facts: FactsOfSystem): number {
   const [usual] = coralBands()
-  const { low, high } = quantity === 'nitrate' ? usual.NO3_mg_L : usual.PO4_mg_L
+  const { low, high } = facts.fact(usual[quantity])
   return Math.sqrt(low * high)
 }

@@ -166,7 +166,7 @@ test('an own value that moves nothing is said, in the outlook as in the ledger',
   const few = { ...question, members: 2, ownFacts: own }
   const said = [
     expect.stringContaining('foam.k.tnk is not used: the catalogue has no such fact'),
-    'Your own value of foam.k.tank moves nothing: no process of this system draws on it.',
+    'Your own value of foam.k.tank moves nothing: nothing in this system rests on it.',
   ]
   expect(outlook(few).outlook.remarks.slice(-2)).toEqual(said)
   expect(ledgerOf(few, { from: 20_000, to: 20_049 }).remarks).toEqual(said)

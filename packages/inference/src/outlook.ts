@@ -1,9 +1,8 @@
 import { type Day, simulate, timeline } from '@holdfast/ecosystem'
-import { type CoralBand, coralBand, coralBands } from '@holdfast/facts'
+import { coralBand, coralBands, type FactsOfSystem } from '@holdfast/facts'
 import type { OutlookAnswer } from './answers.ts'
 import { ownFactRemarks } from './assembled-on.ts'
-import { cited } from './cited.ts'
-import { explanations } from './explain.ts'
+import { explanations, factUsed } from './explain.ts'
 import { readingInterval } from './kit.ts'
 import type { Fan, Outlook, OutlookQuestion } from './outlook-types.ts'
 import { daysBetween, type Member, type Past, past } from './past.ts'
@@ -32,6 +31,7 @@ export function outlookFrom(
   const moments = timeline({
     ...question,
     system: model.system,
+    facts: model.facts,
     from: question.asOf,
     to,
     ...(question.levers ? { change: { from: question.asOf, ...question.levers } } : {}),
@@ -66,8 +66,8 @@ export function outlookFrom(
     outlook: answer,
     readings: question.observations
       .filter(({ day }) => day <= question.asOf)
-      .map((reading) => ({ reading, ...readingInterval(reading) })),
-    bands: bandsOf(question.system.corals?.kind),
+      .map((reading) => ({ reading, ...readingInterval(reading, model.facts) })),
+    bands: bandsOf(question.system.corals?.kind, model.facts),
     processes: explanations(model),
   }
 }
@@ -128,26 +128,11 @@ function remarksOf(known: Past): readonly string[] {
   return [...remarks, ...ownFactRemarks(model)]
 }
 
-function bandsOf(corals: string | undefined): OutlookAnswer['bands'] {
-  const band: CoralBand = (corals === undefined ? undefined : coralBand(corals)) ?? coralBands()[0]
-  const of = (
-    quantity: 'nitrate' | 'phosphate',
-    range: { readonly low: number; readonly high: number },
-    unit: string,
-  ) => ({
-    quantity,
-    ...range,
-    fact: {
-      id: `coral-band.${band.key}`,
-      name: 'band',
-      title: `Where keepers hold ${quantity} for ${band.title.toLowerCase()}`,
-      low: range.low,
-      typical: (range.low + range.high) / 2,
-      high: range.high,
-      unit,
-      source: cited(band.source),
-      provenance: band.provenance,
-    },
+/** Where the keeper's kind of corals is usually held. */
+export function bandsOf(corals: string | undefined, facts: FactsOfSystem): OutlookAnswer['bands'] {
+  const band = (corals === undefined ? undefined : coralBand(corals)) ?? coralBands()[0]
+  return (['nitrate', 'phosphate'] as const).map((quantity) => {
+    const fact = factUsed(facts, band[quantity], 'band')
+    return { quantity, low: fact.low, high: fact.high, fact }
   })
-  return [of('nitrate', band.NO3_mg_L, 'mg/L NO3'), of('phosphate', band.PO4_mg_L, 'mg/L PO4')]
 }

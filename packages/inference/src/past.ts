@@ -45,10 +45,16 @@ export function past(question: OutlookQuestion, running: Running = quietly): Pas
   const anchor = anchorDay(question)
   const begin = firstDay(question, anchor)
   const model = assembledOn(question, begin)
-  const { system } = model
+  const { system, facts } = model
   const seen = seenIn(model)
   const days = daysBetween(anchor, question.asOf)
-  const moments = timeline({ ...question, system, from: Math.min(question.from, begin), to: question.asOf })
+  const moments = timeline({
+    ...question,
+    system,
+    facts,
+    from: Math.min(question.from, begin),
+    to: question.asOf,
+  })
   const recent = answerable(
     question.observations.filter(({ day }) => day > anchor + 0.5 && day <= question.asOf),
     seen,
@@ -57,7 +63,7 @@ export function past(question: OutlookQuestion, running: Running = quietly): Pas
     model,
     members: question.members,
     seed: question.seed,
-    targets: targetsOf(recent),
+    targets: targetsOf(recent, model.facts),
     try: (draw) => runMember({ question, model, moments, anchor, begin, days, seen, recent }, draw),
     running,
   })
@@ -78,7 +84,7 @@ interface MemberQuestion {
 function runMember(asked: MemberQuestion, { parameters, scores }: Draw): Tried<Member> {
   const { question, model, moments, anchor, begin, days, seen, recent } = asked
   let settings = settingsOn(model, moments, begin)
-  let start = startOf(model, parameters, openingOn(question, begin, scores), begin, settings)
+  let start = startOf(model, parameters, openingOn(question, begin, scores, model.facts), begin, settings)
   const run = (from: Day, to: Day, samples: readonly Day[]) =>
     simulate({
       model,
@@ -94,14 +100,14 @@ function runMember(asked: MemberQuestion, { parameters, scores }: Draw): Tried<M
     const before = run(begin, anchor, [])
     start = before.end
     settings = before.settings
-    setWater(model, start, openingOn(question, anchor, scores))
+    setWater(model, start, openingOn(question, anchor, scores, model.facts))
   }
   const readingDays = [...new Set(recent.map(({ reading }) => reading.day))]
   const wanted = [...new Set([...days, ...readingDays])].sort((a, b) => a - b)
   const result = run(anchor, question.asOf, wanted)
   const at = new Map(wanted.map((day, i) => [day, result.samples[i]]))
   return {
-    ...heldAgainst(recent, (day) => at.get(day) ?? result.end),
+    ...heldAgainst(recent, model.facts, (day) => at.get(day) ?? result.end),
     result: {
       scores,
       parameters,

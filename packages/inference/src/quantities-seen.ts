@@ -35,7 +35,7 @@ function coversOf(model: Model): readonly Seen[] {
     kinds.map((algae): Seen => {
       const parts = patches.map((patch) => ({
         index: stateIndex(model, standCover({ surface: surface.id, kind: algae, patch }).id),
-        share: patchShare(surface, patch),
+        share: patchShare(surface, patch, model.facts),
       }))
       const of = (states: Float64Array): number =>
         Math.min(

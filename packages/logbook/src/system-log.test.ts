@@ -99,13 +99,13 @@ test('a change of equipment that moves nothing in the model is named with its re
   const log = systemLog([
     described('2026-01-01', 'Hall'),
     changed('skimmer', { running: false }),
-    changed('skimmer', { air_L_per_hour: 200 }),
+    changed('skimmer', { neck_mm: 40 }),
     changed('skimmer', { running: 'off' }),
     changed('heater', { running: false }),
   ])
   expect(log?.remarks).toEqual([
     '1 change of equipment moves nothing, since the system is described without it: heater.',
-    '2 changes of equipment move nothing, since the model has no answer: skimmer (air), skimmer (on or off).',
+    '2 changes of equipment move nothing, since the model has no answer: skimmer (neck_mm), skimmer (on or off).',
   ])
 })
 

@@ -41,6 +41,16 @@ export function assemble(system: System, facts: FactsOfSystem = catalogueAlone):
   const settings = new Register<{ id: string; value: number }>()
   const parameters = new Register<Parameter>()
   const gathered = new Register<string>()
+  const factsAsked = new Set<string>()
+  const asked: FactsOfSystem = {
+    ...facts,
+    fact: (id) => facts.fact(note(id)),
+    typical: (id) => facts.typical(note(id)),
+  }
+  const note = (id: string): string => {
+    factsAsked.add(id)
+    return id
+  }
   settings.indexOf(waterVolume, () => ({ id: waterVolume, value: volumeOf(system) }))
 
   const atomsIn = (account: Account, atom: Atom): number => {
@@ -55,10 +65,11 @@ export function assemble(system: System, facts: FactsOfSystem = catalogueAlone):
       const { fact, unit, known } = input.parameter
       const id = chosen(fact, instance)
       const band = known?.(instance)
-      const key = band ? `${id} as the keeper says` : `${id} in ${unit}`
+      // Two feeds of one kind may be told apart.
+      const key = band ? `${id} as the keeper says, ${Object.values(band).join(' ')}` : `${id} in ${unit}`
       return parameters.indexOf(key, () => {
         if (band) return { id: key, fact: id, unit, band, factor: 1, known: true }
-        const entry = facts.fact(id)
+        const entry = asked.fact(id)
         const factor = convert(1, entry.unit, unit)
         return {
           id: key,
@@ -79,7 +90,7 @@ export function assemble(system: System, facts: FactsOfSystem = catalogueAlone):
         return plain(chosen(read.state, instance))
       case 'setting': {
         const id = chosen(read.id, instance)
-        return settings.indexOf(id, () => ({ id, value: read.value(instance) }))
+        return settings.indexOf(id, () => ({ id, value: read.value(instance, asked) }))
       }
       case 'gathered': {
         const id = `${read.gather} ${read.key(instance)}`
@@ -89,7 +100,7 @@ export function assemble(system: System, facts: FactsOfSystem = catalogueAlone):
   }
 
   const bind = (declaration: Process, fluxes: Flux[]): Block | undefined => {
-    const instances = declaration.each(system)
+    const instances = declaration.each(system, asked)
     if (instances.length === 0) return undefined
     const layout = layoutOf(declaration)
     const inputs: number[] = []
@@ -137,6 +148,7 @@ export function assemble(system: System, facts: FactsOfSystem = catalogueAlone):
   return {
     system,
     facts,
+    factsAsked,
     states: states.entries,
     settings: {
       ids: settings.entries.map(({ id }) => id),

@@ -50,6 +50,8 @@ export interface Model {
   readonly system: System
   /** What its parameters were taken from. */
   readonly facts: FactsOfSystem
+  /** Ids of the facts that its parameters, settings and instances were taken from. */
+  readonly factsAsked: ReadonlySet<string>
   readonly states: readonly StateEntry[]
   readonly settings: { readonly ids: readonly string[]; readonly values: Float64Array }
   readonly parameters: readonly Parameter[]

@@ -1,4 +1,4 @@
-import { fact, sources } from '@holdfast/facts'
+import { catalogueAlone, fact, sources } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { describe, expect, test } from 'vitest'
 import { generateKernel } from '../../build/generate.ts'
@@ -57,7 +57,7 @@ describe.each(declarations.map((declaration) => [declaration.id, declaration] as
     })
 
     test('reads facts that exist, in a unit they convert to', () => {
-      for (const { of } of declaration.each(reef))
+      for (const { of } of declaration.each(reef, catalogueAlone))
         for (const parameter of Object.values(declaration.parameters)) {
           const { low, typical, high, unit } = fact(chosen(parameter.fact, of))
           for (const value of [low, typical, high])
@@ -67,7 +67,9 @@ describe.each(declarations.map((declaration) => [declaration.id, declaration] as
 
     test('takes from one account what it gives to another, of the same atom', () => {
       const fluxes = fluxesOf(declaration)
-      expect(fluxes.length).toBe(declaration.each(reef).length * layoutOf(declaration).fluxes.length)
+      expect(fluxes.length).toBe(
+        declaration.each(reef, catalogueAlone).length * layoutOf(declaration).fluxes.length,
+      )
       for (const { atom, from, to } of fluxes) {
         if (atom === null) {
           expect(model.states[to].kind).toBe('plain')

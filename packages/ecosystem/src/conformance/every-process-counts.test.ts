@@ -48,6 +48,7 @@ const stops: Readonly<Record<string, readonly string[]>> = {
   'bed-growth': ['alg.chaeto.mumax', 'alg.turf.mumax', 'alg.resp', 'coral.s_nh4', 'coral.s_po4'],
   'bed-decay': ['alg.dieback', 'alg.leak'],
   'crew-turnover': ['grazer.trochus_histrio.mortality', 'crew.starvation', 'crew.first_month_loss'],
+  predation: ['neighbour.mid_sized_hermits.takes'],
   grazing: ['grazer.trochus_histrio.consumption'],
   'unexplained-loss': ['unexplained.nitrate', 'unexplained.phosphate'],
 }
@@ -104,6 +105,7 @@ test('every parameter of the reef moves the books', () => {
   const events = [
     { day: 0.5, kind: 'animals added', taxon: 'Trochus histrio', count: 1, mass_g: 9 },
     { day: 0.5, kind: 'animals added', taxon: 'Chromis viridis', count: 1, mass_g: 4 },
+    { day: 0.6, kind: 'animals lost', taxon: 'Chromis viridis', count: 1, mass_g: 4 },
     { day: 0.5, kind: 'harvest', from: 'refugium', wet_g: 20 },
     { day: 0.5, kind: 'siphoning' },
     ...reef.rock.map((rock) => ({ day: 0.5, kind: 'rock added', rock }) as const),

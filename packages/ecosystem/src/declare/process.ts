@@ -1,3 +1,4 @@
+import type { FactsOfSystem } from '@holdfast/facts'
 import type { Atom } from '../ledger-types.ts'
 import type { System } from '../system.ts'
 import type { Account, PlainState } from './account.ts'
@@ -73,7 +74,7 @@ export interface Process<I = unknown> {
   /** Key of the list of sources, or 'mass balance'. */
   readonly source: string
   /** The instances that this system has; none, and the process is not there. */
-  readonly each: (system: System) => readonly Named<I>[]
+  readonly each: (system: System, facts: FactsOfSystem) => readonly Named<I>[]
   readonly reads: Readonly<Record<string, Read<I>>>
   readonly parameters: Readonly<Record<string, ParameterRead<I>>>
   /** Sums made before the rates, by name. */

@@ -1,8 +1,12 @@
+import type { FactsOfSystem } from '@holdfast/facts'
 import type { Atom } from '../ledger-types.ts'
 import type { Account, PlainState } from './account.ts'
 
 /** What a formula may name, fixed or chosen by the instance (a feed, a patch, an animal). */
 export type Chosen<I, T> = T | ((instance: I) => T)
+
+/** What an instance has, or else what the facts of its system say is usual. */
+export type ValueOf<I> = (instance: I, facts: FactsOfSystem) => number
 
 /** A quantity that a formula reads. `unit` is what the formula sees. */
 export type Read<I> =
@@ -22,7 +26,7 @@ export type Read<I> =
   | {
       readonly read: 'setting'
       readonly id: Chosen<I, string>
-      readonly value: (instance: I) => number
+      readonly value: ValueOf<I>
       readonly unit: string
     }
   | {
@@ -58,7 +62,7 @@ export const state = <I>(chosen: Chosen<I, PlainState>, unit: string): Read<I> =
  * A number given by the description of the system. Its id is how an event or a lever changes it
  * later; two settings of one id are one setting.
  */
-export const setting = <I>(id: Chosen<I, string>, unit: string, value: (instance: I) => number): Read<I> => ({
+export const setting = <I>(id: Chosen<I, string>, unit: string, value: ValueOf<I>): Read<I> => ({
   read: 'setting',
   id,
   value,

@@ -63,9 +63,9 @@ describe('oxygen in the dark', () => {
   test('is low with a chance counted by the weights of the members', () => {
     const members = [stocked(3), stocked(200)]
     expect(chanceOfLowOxygen(members, [3, 1])).toBeCloseTo(0.25, 9)
-    expect(oxygenWarning(0.25, 6)).toBe('warn')
-    expect(oxygenWarning(0.01, 6)).toBe('none')
-    expect(oxygenWarning(0.6, 3.5)).toBe('urgent')
+    expect(oxygenWarning(members[0].model, 0.25, 6)).toBe('warn')
+    expect(oxygenWarning(members[0].model, 0.01, 6)).toBe('none')
+    expect(oxygenWarning(members[0].model, 0.6, 3.5)).toBe('urgent')
   })
 })
 

@@ -1,5 +1,4 @@
 import { ln } from '@holdfast/elementary'
-import { fact } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { oxygenSaturationByVolume } from '@holdfast/seawater'
 import type { Model } from '../assemble/model.ts'
@@ -19,8 +18,23 @@ export interface At {
   readonly settings: Float64Array
 }
 
-/** Below this animals are in danger by the hour, mg/L O2. */
-export const dangerous_mg_L = 3
+/** What oxygen is reckoned and judged by, beside the processes. */
+export const factsOfOxygen = {
+  atNight: 'oxygen.at_night',
+  perCarbon: 'oxygen.per_carbon',
+  perNitrogen: 'oxygen.per_nitrogen',
+  transferWithPumps: 'oxygen.transfer.flow',
+  transferStill: 'oxygen.transfer.still',
+  transferOfFoam: 'oxygen.transfer.foam',
+  depth: 'oxygen.depth',
+  danger: 'oxygen.danger',
+  low: 'oxygen.low',
+  urgent: 'oxygen.urgent',
+  chance: 'oxygen.chance',
+} as const
+
+const usual = ({ facts }: Model, what: keyof typeof factsOfOxygen): number =>
+  facts.typical(factsOfOxygen[what])
 
 /**
  * Oxygen used in the dark, µmol/d: all organic carbon that is burnt and all ammonia that is oxidised, by the
@@ -41,10 +55,8 @@ export function darkRespiration({ model, states, parameters, settings }: At): nu
       carbon += rate
     if (process.id === 'ammonia-oxidation' && target.account.id === 'water.nitrite') nitrogen += rate
   })
-  const typical = (id: string): number => fact(id).typical
   return (
-    typical('oxygen.at_night') *
-    (typical('oxygen.per_carbon') * carbon + typical('oxygen.per_nitrogen') * nitrogen)
+    usual(model, 'atNight') * (usual(model, 'perCarbon') * carbon + usual(model, 'perNitrogen') * nitrogen)
   )
 }
 
@@ -59,11 +71,11 @@ const anoxic: ReadonlySet<string> = new Set(['denitrification', 'denitrifying-re
 
 /** Oxygen that the surface and foam exchange, as water aerated fully in a day, L/d. */
 function aeration(model: Model, { pumps, foam }: Moving): number {
-  const velocity = fact(pumps ? 'oxygen.transfer.flow' : 'oxygen.transfer.still').typical
-  const depth = fact('oxygen.depth').typical
+  const velocity = usual(model, pumps ? 'transferWithPumps' : 'transferStill')
+  const depth = usual(model, 'depth')
   const skimmers = model.system.equipment.filter(({ kind }) => kind === 'skimmer').length
   // A surface of volume over depth: m/d over m is a share of the water a day.
-  const share = velocity / depth + (foam && skimmers > 0 ? fact('oxygen.transfer.foam').typical : 0)
+  const share = velocity / depth + (foam && skimmers > 0 ? usual(model, 'transferOfFoam') : 0)
   return share * model.volume_L
 }
 
@@ -82,7 +94,7 @@ export function oxygenAtDawn_mg_L(at: At, moving: Moving = { pumps: true, foam: 
  * water is taken as mixed: in still water animals at the bottom have less time. Use falls in proportion to
  * oxygen under a half of saturation in life; here it goes on, which errs to the safe side.
  */
-export function hoursWithoutPumps(at: At, limit_mg_L = dangerous_mg_L): number {
+export function hoursWithoutPumps(at: At, limit_mg_L = usual(at.model, 'danger')): number {
   const start = oxygenAtDawn_mg_L(at)
   if (start <= limit_mg_L) return 0
   const renewal = aeration(at.model, { pumps: false, foam: false }) / at.model.volume_L
@@ -93,22 +105,19 @@ export function hoursWithoutPumps(at: At, limit_mg_L = dangerous_mg_L): number {
 
 const mgOf = (umol: number): number => convert(umol, 'µmol O2', 'mg O2')
 
-/** Share of weighed members whose oxygen at dawn is under a limit, mg/L. */
-export function chanceOfLowOxygen(
-  members: readonly At[],
-  weights: readonly number[],
-  limit_mg_L = 5,
-): number {
+/** Share of weighed members whose oxygen at dawn is low. */
+export function chanceOfLowOxygen(members: readonly At[], weights: readonly number[]): number {
   const all = weights.reduce((sum, weight) => sum + weight, 0)
   const low = members.reduce(
-    (sum, member, m) => sum + (oxygenAtDawn_mg_L(member) < limit_mg_L ? (weights[m] ?? 0) : 0),
+    (sum, member, m) =>
+      sum + (oxygenAtDawn_mg_L(member) < usual(member.model, 'low') ? (weights[m] ?? 0) : 0),
     0,
   )
   return all > 0 ? low / all : 0
 }
 
-/** How urgent low oxygen is: a word by the chance of under 5 mg/L and the dawn of the middle member. */
-export function oxygenWarning(chance: number, dawn_mg_L: number): 'none' | 'warn' | 'urgent' {
-  if (dawn_mg_L < 4) return 'urgent'
-  return chance > 0.05 ? 'warn' : 'none'
+/** How urgent low oxygen is: a word by the chance of it and the dawn of the middle member. */
+export function oxygenWarning(model: Model, chance: number, dawn_mg_L: number): 'none' | 'warn' | 'urgent' {
+  if (dawn_mg_L < usual(model, 'urgent')) return 'urgent'
+  return chance > usual(model, 'chance') ? 'warn' : 'none'
 }

@@ -1,5 +1,6 @@
 import type { Process } from '../declare/index.ts'
 import { animalsArrive } from './animals-arrive.ts'
+import { animalsLeave } from './animals-leave.ts'
 import { carbonSwap } from './carbon-swap.ts'
 import { crewArrives, crewLeaves } from './crew-changes.ts'
 import { deadMatterArrives } from './dead-matter-arrives.ts'
@@ -21,6 +22,7 @@ export const events: readonly Process[] = [
   harvest,
   dose,
   animalsArrive,
+  animalsLeave,
   crewArrives,
   crewLeaves,
   carbonSwap,

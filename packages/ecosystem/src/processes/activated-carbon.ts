@@ -1,4 +1,4 @@
-import { fact as catalogueFact } from '@holdfast/facts'
+import type { FactsOfSystem } from '@holdfast/facts'
 import { media, water } from '../accounts/index.ts'
 import { type Account, amount, carry, fact, process, setting } from '../declare/index.ts'
 import type { ActivatedCarbon, System } from '../system.ts'
@@ -16,8 +16,8 @@ export const activatedCarbonOf = ({ equipment }: System): ActivatedCarbon | unde
   equipment.find((item): item is ActivatedCarbon => item.kind === 'activated carbon')
 
 /** Keepers who tell no mass are taken to use what is usual. */
-export const carbonMass = (system: System, { mass_g }: ActivatedCarbon): number =>
-  mass_g ?? catalogueFact('gac.dose').typical * volumeOf(system)
+export const carbonMass = (system: System, { mass_g }: ActivatedCarbon, facts: FactsOfSystem): number =>
+  mass_g ?? facts.typical('gac.dose') * volumeOf(system)
 
 /** Dissolved organics beyond the background of sea water, which no account holds because nothing takes it. */
 export const activatedCarbon = process<Adsorbed>({
@@ -36,7 +36,7 @@ export const activatedCarbon = process<Adsorbed>({
   },
   reads: {
     held: amount(media.carbon, 'C'),
-    mass: setting(carbonMassSetting, 'g', ({ system, carbon }) => carbonMass(system, carbon)),
+    mass: setting(carbonMassSetting, 'g', ({ system, carbon }, facts) => carbonMass(system, carbon, facts)),
     volume: setting('water volume', 'L', ({ system }) => volumeOf(system)),
   },
   parameters: {

@@ -1,4 +1,4 @@
-import { consumptionId, mouth } from '@holdfast/facts'
+import { consumptionId, type FactsOfSystem, mouth } from '@holdfast/facts'
 import { patches } from '../accounts/index.ts'
 import { fact, gathered, setting } from '../declare/index.ts'
 import { living, type Member } from './crew.ts'
@@ -8,13 +8,13 @@ import { patchShare } from './stands.ts'
 
 type Eater = Pick<Member, 'system' | 'taxon' | 'animal' | 'animals'>
 
-const reachableArea = ({ system, taxon, animals }: Eater): number =>
+const reachableArea = ({ system, taxon, animals }: Eater, facts: FactsOfSystem): number =>
   system.surfaces.reduce(
     (sum, surface) =>
       sum +
       patches
-        .filter((patch) => reaches(surface, taxon, patch, animals.adult_size_cm))
-        .reduce((part, patch) => part + surface.area_m2 * patchShare(surface, patch), 0),
+        .filter((patch) => reaches(surface, taxon, patch, animals.adult_size_cm, facts))
+        .reduce((part, patch) => part + surface.area_m2 * patchShare(surface, patch, facts), 0),
     0,
   )
 

@@ -1,7 +1,7 @@
 import { outside, water } from '../accounts/index.ts'
 import { carry, fact, process } from '../declare/index.ts'
 import { carbonDosingOf } from './carbon-dosing.ts'
-import { type Running, skimmerReads, skimmersOf } from './foam-fractionation.ts'
+import { type Running, skimmerReads, skimmersOf, skimming } from './foam-fractionation.ts'
 
 export const bacterialFoam = process<Running>({
   id: 'bacterial-foam',
@@ -11,13 +11,14 @@ export const bacterialFoam = process<Running>({
   each: (system) => (carbonDosingOf(system) ? skimmersOf(system) : []),
   reads: skimmerReads,
   parameters: { skimmed: fact('cd.skimmed', '1'), death: fact('cd.death', 'd⁻¹') },
+  terms: { skimming },
   transfers: [
     // A skimmer rated for the tank takes `skimmed` of new cells; what it misses dies.
     carry({
       from: water.bacteria,
       to: outside.skimmate,
       atoms: ['N', 'P', 'C'],
-      rate: 'death * skimmed / (1 - skimmed) * strength * running * factor',
+      rate: 'death * skimmed / (1 - skimmed) * skimming',
     }),
   ],
 })

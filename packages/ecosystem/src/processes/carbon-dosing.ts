@@ -1,4 +1,4 @@
-import { fact as catalogueFact } from '@holdfast/facts'
+import type { FactsOfSystem } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { outside, water } from '../accounts/index.ts'
 import { move, process, setting } from '../declare/index.ts'
@@ -15,14 +15,14 @@ export const carbonDosingOf = ({ equipment }: System): OrganicCarbonDosing | und
   equipment.find((item): item is OrganicCarbonDosing => item.kind === 'organic carbon dosing')
 
 /** µmol of carbon in millilitres of a substance. */
-export function carbonIn(substance: CarbonSubstance, volume_mL: number): number {
+export function carbonIn(substance: CarbonSubstance, volume_mL: number, facts: FactsOfSystem): number {
   const density = substance === 'ethanol' ? 'cd.density.ethanol' : 'cd.density.vinegar'
-  return volume_mL * convert(catalogueFact(density).typical, 'g C mL⁻¹', 'µmol mL⁻¹')
+  return volume_mL * convert(facts.typical(density), 'g C mL⁻¹', 'µmol mL⁻¹')
 }
 
 /** What is dosed on the first day: a schedule begins by its own days. */
-const dosedAtFirst = (dosing: OrganicCarbonDosing | undefined): number =>
-  dosing && !dosing.schedule ? carbonIn(dosing.substance ?? 'ethanol', dosing.mL_per_day ?? 0) : 0
+const dosedAtFirst = (dosing: OrganicCarbonDosing | undefined, facts: FactsOfSystem): number =>
+  dosing && !dosing.schedule ? carbonIn(dosing.substance ?? 'ethanol', dosing.mL_per_day ?? 0, facts) : 0
 
 export const carbonDosing = process<InSystem>({
   id: 'carbon-dosing',
@@ -31,7 +31,9 @@ export const carbonDosing = process<InSystem>({
   source: 'mass balance',
   each: (system) => (carbonDosingOf(system) ? [{ name: '', of: { system } }] : []),
   reads: {
-    dosed: setting(dosedCarbonSetting, 'µmol d⁻¹', ({ system }) => dosedAtFirst(carbonDosingOf(system))),
+    dosed: setting(dosedCarbonSetting, 'µmol d⁻¹', ({ system }, facts) =>
+      dosedAtFirst(carbonDosingOf(system), facts),
+    ),
     factor: setting(carbonFactorSetting, '1', () => 1),
   },
   parameters: {},

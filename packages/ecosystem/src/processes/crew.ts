@@ -1,4 +1,4 @@
-import { type Grazer, grazer } from '@holdfast/facts'
+import { finned, type Grazer, grazer } from '@holdfast/facts'
 import { bodiesOf, livingOf } from '../accounts/index.ts'
 import { amount, fact, setting, state } from '../declare/index.ts'
 import type { Animals, System } from '../system.ts'
@@ -39,15 +39,6 @@ export function crewOf(system: System): readonly Member[] {
 
 export const namedCrew = (system: System) => crewOf(system).map((of) => ({ name: of.taxon, of }))
 
-const finned: ReadonlySet<string> = new Set([
-  'blenny',
-  'goby',
-  'tang',
-  'rabbitfish',
-  'dwarf_angelfish',
-  'other_fish',
-])
-
 const contents = {
   N: ['fish.body_n', 'crew.body_n.shelled'],
   P: ['fish.body_p', 'crew.body_p.shelled'],
@@ -57,7 +48,7 @@ const contents = {
 /** Fact of what a gram of its body holds. */
 export function bodyFact({ animal }: Pick<Member, 'animal'>, atom: keyof typeof contents): string {
   const [fish, shelled] = contents[atom]
-  return finned.has(animal.group) ? fish : shelled
+  return finned(animal.group) ? fish : shelled
 }
 
 const content = (atom: keyof typeof contents) =>

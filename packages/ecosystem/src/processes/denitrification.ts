@@ -20,11 +20,11 @@ export const denitrification = process<InSystem>({
     labile: concentration(water.labile, 'C'),
     wasteFast: amount(bed.fast, 'C'),
     wasteSlow: amount(bed.slow, 'C'),
-    sandArea: setting('sand area', 'm²', ({ system }) => sandArea(system)),
+    sandArea: setting('sand area', 'm²', ({ system }, facts) => sandArea(system, facts)),
     rockArea: setting(
       'porous rock area',
       'm²',
-      ({ system }) => rockArea(system) * porousRockShare(system.rock),
+      ({ system }, facts) => rockArea(system, facts) * porousRockShare(system.rock),
     ),
     depth: setting('sand depth', 'mm', ({ system }) => 10 * (system.sand?.depth_cm ?? 0)),
   },

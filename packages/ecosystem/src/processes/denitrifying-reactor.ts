@@ -1,4 +1,4 @@
-import { fact as catalogueFact } from '@holdfast/facts'
+import type { FactsOfSystem } from '@holdfast/facts'
 import { outside, water } from '../accounts/index.ts'
 import { fact, move, process, setting } from '../declare/index.ts'
 import type { DenitrifyingReactor, System } from '../system.ts'
@@ -24,8 +24,8 @@ export const reactorSetting =
     `reactor ${index} ${what}`
 
 /** L/d through the reactor; keepers set it low. */
-const flowOf = ({ media_L, flow_L_per_hour }: DenitrifyingReactor): number =>
-  24 * (flow_L_per_hour ?? media_L * catalogueFact('den.reactor.flow').typical)
+const flowOf = ({ media_L, flow_L_per_hour }: DenitrifyingReactor, facts: FactsOfSystem): number =>
+  24 * (flow_L_per_hour ?? media_L * facts.typical('den.reactor.flow'))
 
 /** What runs through bounds what it can take; carbon fed for it is given as it is used, and burnt. */
 export const denitrifyingReactor = process<Reactor>({
@@ -45,7 +45,7 @@ export const denitrifyingReactor = process<Reactor>({
     flow: setting(
       ({ index }) => reactorSetting('flow')(index),
       'L d⁻¹',
-      ({ reactor }) => flowOf(reactor),
+      ({ reactor }, facts) => flowOf(reactor, facts),
     ),
     onCarbon: setting(
       ({ index }) => `reactor ${index} on carbon`,

@@ -1,3 +1,5 @@
+import { fact } from '@holdfast/facts'
+import { convert } from '@holdfast/quantities'
 import { describe, expect, test } from 'vitest'
 import { moved, run } from '../testing/run.ts'
 import { box } from '../testing/systems.ts'
@@ -67,4 +69,27 @@ test('with no mouth in the tank everything fed is waste', () => {
       moved(ledger, { ...from, atom }),
       6,
     )
+})
+
+test('a feed of which nothing is told brings what the catalogue has for its kind', () => {
+  const nitrogenOf = (kind: string, dry_fraction?: number): number => {
+    const feed = { kind, g_per_day: 1, ...(dry_fraction === undefined ? {} : { dry_fraction }) }
+    const { ledger } = run({ system: { ...box, feeds: [feed] }, days: 1 })
+    return convert(moved(ledger, { atom: 'N', from: 'outside.feed' }), 'µmol', 'mg N')
+  }
+  expect(nitrogenOf('dry pellet')).toBeCloseTo(1000 * fact('feed.pellet.n').typical, 6)
+  const dry = fact('feed.mysis.dry').typical
+  expect(nitrogenOf('frozen mysis')).toBeCloseTo(1000 * dry * fact('feed.mysis.n_dry').typical, 6)
+  expect(nitrogenOf('frozen mysis', 0.2)).toBeCloseTo((0.2 / dry) * nitrogenOf('frozen mysis'), 6)
+})
+
+test('two feeds of one kind keep what is told of each', () => {
+  const feed = (N_mass_fraction: number) => ({
+    kind: 'pellet',
+    g_per_day: 1,
+    N_mass_fraction,
+    P_mass_fraction: 0.01,
+  })
+  const { ledger } = run({ system: { ...box, feeds: [feed(0.05), feed(0.08)] }, days: 1 })
+  expect(convert(moved(ledger, { atom: 'N', from: 'outside.feed' }), 'µmol', 'g N')).toBeCloseTo(0.13, 6)
 })

@@ -1,4 +1,4 @@
-import { fact as catalogueFact, type FeedKind, feedKind } from '@holdfast/facts'
+import { type FactsOfSystem, type FeedKind, feedKind } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { animals, outside, water } from '../accounts/index.ts'
 import { amount, fact, process, setting, split } from '../declare/index.ts'
@@ -20,12 +20,32 @@ export const fedPhosphorus = 'fed phosphorus'
 /** A feed the catalogue has no name for is taken to have the carbon and the losses of pellets. */
 const kindOf = ({ feed }: Fed): FeedKind => feedKind(feed.kind) ?? pellet
 
-/** Of a feed whose carbon is told per dry mass, the dry share; else the feed is taken as fed. */
-const dryShare = (fed: Fed): number => {
-  const { basis, dry } = kindOf(fed)
-  if (basis === 'as fed' || dry === undefined || fed.feed.C_mass_fraction !== undefined) return 1
-  return fed.feed.dry_fraction ?? catalogueFact(dry).typical
-}
+type Nutrient = 'N' | 'P' | 'C'
+
+/** What the keeper tells of a feed, as share of it as fed. */
+const told = ({ feed }: Fed, atom: Nutrient): number | undefined => feed[`${atom}_mass_fraction`]
+
+/** Of a nutrient that nobody told and the catalogue has per dry mass, the dry share; else the feed as fed. */
+const shareOf =
+  (atom: Nutrient) =>
+  (fed: Fed, facts: FactsOfSystem): number => {
+    const { basis, dry } = kindOf(fed)
+    if (basis === 'as fed' || dry === undefined || told(fed, atom) !== undefined) return 1
+    return fed.feed.dry_fraction ?? facts.typical(dry)
+  }
+
+/** µmol of a nutrient in a gram: as told, else as the catalogue has it. */
+const content = (atom: Nutrient) =>
+  fact<Fed>(
+    (fed) => kindOf(fed)[atom],
+    'µmol g⁻¹',
+    (fed) => {
+      const fraction = told(fed, atom)
+      return fraction === undefined ? undefined : exactly(convert(fraction, `g ${atom} g⁻¹`, 'µmol g⁻¹'))
+    },
+  )
+
+const exactly = (value: number) => ({ low: value, typical: value, high: value })
 
 /** Of fish whose adult size and mass are told; others count as grown. */
 const cubedLengths = ({ animals: kept }: System): number =>
@@ -56,30 +76,17 @@ export const feeding = process<Fed>({
       'g d⁻¹',
       ({ feed }) => feed.g_per_day,
     ),
-    nitrogen: setting(
-      ({ index }) => `feed ${index} N`,
-      'µmol g⁻¹',
-      ({ feed }) => convert(feed.N_mass_fraction, 'g N g⁻¹', 'µmol g⁻¹'),
-    ),
-    phosphorus: setting(
-      ({ index }) => `feed ${index} P`,
-      'µmol g⁻¹',
-      ({ feed }) => convert(feed.P_mass_fraction, 'g P g⁻¹', 'µmol g⁻¹'),
-    ),
     held: amount(animals.fish, 'N'),
     cubedLengths: setting('cubed lengths of fish', 'cm³', ({ system }) => cubedLengths(system)),
     mouths: setting('mouths', '1', ({ system }) => (system.animals.length > 0 ? 1 : 0)),
-    dry: setting(({ index }) => `feed ${index} dry`, '1', dryShare),
+    shareN: setting(({ index }) => `feed ${index} N share`, '1', shareOf('N')),
+    shareP: setting(({ index }) => `feed ${index} P share`, '1', shareOf('P')),
+    shareC: setting(({ index }) => `feed ${index} C share`, '1', shareOf('C')),
   },
   parameters: {
-    carbon: fact(
-      (fed) => kindOf(fed).C,
-      'µmol g⁻¹',
-      ({ feed }) =>
-        feed.C_mass_fraction === undefined
-          ? undefined
-          : exactly(convert(feed.C_mass_fraction, 'g C g⁻¹', 'µmol g⁻¹')),
-    ),
+    nitrogen: content('N'),
+    phosphorus: content('P'),
+    carbon: content('C'),
     uneaten: fact((fed) => kindOf(fed).uneaten, '1'),
     digestedN: fact('fish.digest_n', '1'),
     digestedP: fact('fish.digest_p', '1'),
@@ -95,8 +102,8 @@ export const feeding = process<Fed>({
     leached: fact('min.leach_p.faeces', '1'),
   },
   gathers: {
-    [fedNitrogen]: { key: () => 'all feeds', sum: 'ration * nitrogen', unit: 'µmol d⁻¹' },
-    [fedPhosphorus]: { key: () => 'all feeds', sum: 'ration * phosphorus', unit: 'µmol d⁻¹' },
+    [fedNitrogen]: { key: () => 'all feeds', sum: 'ration * shareN * nitrogen', unit: 'µmol d⁻¹' },
+    [fedPhosphorus]: { key: () => 'all feeds', sum: 'ration * shareP * phosphorus', unit: 'µmol d⁻¹' },
   },
   terms: {
     eaten: { is: 'mouths * (1 - uneaten)', unit: '1' },
@@ -111,7 +118,7 @@ export const feeding = process<Fed>({
     split({
       atom: 'N',
       from: outside.feed,
-      rate: 'ration * nitrogen',
+      rate: 'ration * shareN * nitrogen',
       into: [
         { to: animals.fish, share: 'eaten * keptN' },
         { to: water.ammonia, share: 'eaten * (digestedN - keptN) * asAmmonia' },
@@ -122,7 +129,7 @@ export const feeding = process<Fed>({
     split({
       atom: 'P',
       from: outside.feed,
-      rate: 'ration * phosphorus',
+      rate: 'ration * shareP * phosphorus',
       into: [
         { to: animals.fish, share: 'eaten * keptP' },
         { to: water.phosphate, share: 'eaten * (digestedP - keptP + (1 - digestedP) * leached)' },
@@ -132,7 +139,7 @@ export const feeding = process<Fed>({
     split({
       atom: 'C',
       from: outside.feed,
-      rate: 'ration * dry * carbon',
+      rate: 'ration * shareC * carbon',
       into: [
         { to: animals.fish, share: 'eaten * keptC' },
         { to: outside.inorganicCarbon, share: 'eaten * (digestedC - keptC)' },
@@ -141,5 +148,3 @@ export const feeding = process<Fed>({
     }),
   ],
 })
-
-const exactly = (value: number) => ({ low: value, typical: value, high: value })

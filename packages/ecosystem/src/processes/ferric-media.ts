@@ -1,4 +1,4 @@
-import { fact as catalogueFact } from '@holdfast/facts'
+import type { FactsOfSystem } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { media, water } from '../accounts/index.ts'
 import { amount, exchange, fact, process, setting } from '../declare/index.ts'
@@ -11,6 +11,10 @@ interface Reactor extends InSystem {
 
 /** Setting that holds the dry mass of the media in the reactor, g; zero when it is empty. */
 export const ferricMassSetting = 'ferric media mass'
+
+/** Setting of the flow through the reactor, L/d, and the one that is 1 while its pump runs. */
+export const ferricFlowSetting = 'ferric media flow'
+export const ferricRunningSetting = 'ferric media running'
 
 /** The concentration at which the catalogue states the load: 0.3 mg P/L. */
 const catalogueReference = convert(0.3, 'mg P L⁻¹', 'µmol L⁻¹')
@@ -29,8 +33,8 @@ const known = ({ reactor }: Reactor) => {
 }
 
 /** L/d through the bed; keepers set it by eye where they name none. */
-const flowOf = ({ reactor }: Reactor): number =>
-  24 * (reactor.flow_L_per_hour ?? catalogueFact('fe.reactor_flow').typical)
+const flowOf = ({ reactor }: Reactor, facts: FactsOfSystem): number =>
+  24 * (reactor.flow_L_per_hour ?? facts.typical('fe.reactor_flow'))
 
 export const ferricMedia = process<Reactor>({
   id: 'ferric-media',
@@ -46,7 +50,8 @@ export const ferricMedia = process<Reactor>({
     phosphate,
     held: amount(media.ferric, 'P'),
     mass: setting(ferricMassSetting, 'g', ({ reactor }) => reactor.mass_g),
-    flow: setting('ferric media flow', 'L d⁻¹', flowOf),
+    flow: setting(ferricFlowSetting, 'L d⁻¹', flowOf),
+    running: setting(ferricRunningSetting, '1', () => 1),
     reference: setting('ferric media reference', 'µmol L⁻¹', ({ reactor }) =>
       reactor.capacity_mg_P_per_g ? keeperReference : catalogueReference,
     ),
@@ -63,6 +68,11 @@ export const ferricMedia = process<Reactor>({
     },
   },
   transfers: [
-    exchange({ atom: 'P', from: water.phosphate, to: media.ferric, rate: 'least(wanted, flow * phosphate)' }),
+    exchange({
+      atom: 'P',
+      from: water.phosphate,
+      to: media.ferric,
+      rate: 'running * least(wanted, flow * phosphate)',
+    }),
   ],
 })

@@ -1,4 +1,4 @@
-import { algaeKinds, consumptionId, fact, grazer, grazers, taste } from '@holdfast/facts'
+import { algaeKinds, catalogueAlone, consumptionId, fact, grazer, grazers, taste } from '@holdfast/facts'
 import { expect, test } from 'vitest'
 import { assemble, typicalParameters } from '../assemble/assemble.ts'
 import { stateIndex } from '../assemble/model.ts'
@@ -73,7 +73,7 @@ const snail = (size_cm: number) => ({
 
 test('a surface behind a comb of 5 mm gets no grazing from a snail of 3 cm, and some from one of 8 mm', () => {
   const patches = ['open', 'half_hidden', 'hidden'] as const
-  expect(patches.map((patch) => reaches(behindComb, 'Trochus histrio', patch, 3))).toEqual([
+  expect(patches.map((patch) => reaches(behindComb, 'Trochus histrio', patch, 3, catalogueAlone))).toEqual([
     false,
     false,
     false,

@@ -1,4 +1,4 @@
-import { type Grazer, grazer, mouth, taste } from '@holdfast/facts'
+import { type FactsOfSystem, type Grazer, grazer, mouth, taste } from '@holdfast/facts'
 import { bodiesOf, outside, standAccount, standCover, water } from '../accounts/index.ts'
 import { amount, change, fact, process, setting, split } from '../declare/index.ts'
 import type { Animals, System } from '../system.ts'
@@ -25,7 +25,10 @@ const bite =
 /** Upright and bubble forms tear more than they are swallowed. */
 const torn = new Set(['macro', 'bryopsis', 'bubble'])
 
-export function mouthsOf(system: System): readonly { readonly name: string; readonly of: Mouth }[] {
+export function mouthsOf(
+  system: System,
+  facts: FactsOfSystem,
+): readonly { readonly name: string; readonly of: Mouth }[] {
   return system.animals.flatMap((animals) => {
     const { taxon } = animals
     const animal = taxon === undefined ? undefined : grazer(taxon)
@@ -33,7 +36,7 @@ export function mouthsOf(system: System): readonly { readonly name: string; read
     return standsOf(system)
       .filter(
         ({ surface, stand }) =>
-          reaches(surface, taxon, stand.patch, animals.adult_size_cm) &&
+          reaches(surface, taxon, stand.patch, animals.adult_size_cm, facts) &&
           taste(taxon, stand.kind).preference > 0,
       )
       .map((growing) => ({

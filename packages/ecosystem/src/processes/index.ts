@@ -29,6 +29,7 @@ import { nitriteOxidation } from './nitrite-oxidation.ts'
 import { nitrogenFixation } from './nitrogen-fixation.ts'
 import { overgrowth } from './overgrowth.ts'
 import { phosphateBinding } from './phosphate-binding.ts'
+import { predation } from './predation.ts'
 import { rockNitrogenLoss } from './rock-nitrogen-loss.ts'
 import { settling } from './settling.ts'
 import { silicate } from './silicate.ts'
@@ -75,6 +76,7 @@ export const processes: readonly Process[] = [
   algalShedding,
   grazing,
   crewTurnover,
+  predation,
   coralUptake,
   bedGrowth,
   bedDecay,

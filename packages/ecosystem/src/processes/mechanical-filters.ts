@@ -1,4 +1,4 @@
-import { fact as catalogueFact } from '@holdfast/facts'
+import type { FactsOfSystem } from '@holdfast/facts'
 import type { MechanicalFilter, System } from '../system.ts'
 import { type InSystem, volumeOf } from './readings.ts'
 
@@ -16,14 +16,15 @@ export const filtersOf = (system: System) =>
     .filter(isFilter)
     .map((filter, index) => ({ name: `${filter.kind} ${index + 1}`, of: { system, filter, index } }))
 
-/** Mesh of a filter whose mesh is not told, µm: that for which the share caught in a pass is tabled. */
-export const usualMesh = 150
+/** Mesh of a filter, µm; where it is not told, that for which the share caught in a pass is tabled. */
+export const meshOf = ({ filter }: Filter, facts: FactsOfSystem): number =>
+  filter.mesh_um ?? facts.typical('mech.mesh')
 
 /** Setting that holds the mesh of a filter, µm. */
 export const meshSetting = (index: number): string => `filter ${index} mesh`
 
 /** Times a day that the water goes from the display to the vessels beside it and back. */
-export function passesOf(system: System): number {
+export function passesOf(system: System, facts: FactsOfSystem): number {
   const flow = Math.max(0, ...system.flow.map(({ L_per_hour }) => L_per_hour))
-  return flow > 0 ? (24 * flow) / volumeOf(system) : catalogueFact('mech.passes').typical
+  return flow > 0 ? (24 * flow) / volumeOf(system) : facts.typical('mech.passes')
 }

@@ -1,6 +1,6 @@
 import { heldByFilter, water } from '../accounts/index.ts'
 import { carry, fact, process, setting } from '../declare/index.ts'
-import { type Filter, filtersOf, meshSetting, passesOf, usualMesh } from './mechanical-filters.ts'
+import { type Filter, filtersOf, meshOf, meshSetting, passesOf } from './mechanical-filters.ts'
 
 export const mechanicalFiltration = process<Filter>({
   id: 'mechanical-filtration',
@@ -9,13 +9,9 @@ export const mechanicalFiltration = process<Filter>({
   source: 'cripps-bergheim-2000',
   each: filtersOf,
   reads: {
-    passes: setting('passes of the water', 'd⁻¹', ({ system }) => passesOf(system)),
-    mesh: setting(
-      ({ index }) => meshSetting(index),
-      'µm',
-      ({ filter }) => filter.mesh_um ?? usualMesh,
-    ),
-    tabledMesh: setting('tabled mesh', 'µm', () => usualMesh),
+    passes: setting('passes of the water', 'd⁻¹', ({ system }, facts) => passesOf(system, facts)),
+    mesh: setting(({ index }) => meshSetting(index), 'µm', meshOf),
+    tabledMesh: setting('tabled mesh', 'µm', (_, facts) => facts.typical('mech.mesh')),
   },
   parameters: {
     capture: fact('mech.capture', '1'),

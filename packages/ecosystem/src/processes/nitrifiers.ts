@@ -78,5 +78,5 @@ export const rockMassSetting = 'rock mass'
 export const habitat = {
   rockMass: setting<InSystem>(rockMassSetting, 'kg', ({ system }) => rockMass(system)),
   sandMass: setting<InSystem>('sand mass', 'kg', ({ system }) => system.sand?.mass_kg ?? 0),
-  planarArea: setting<InSystem>('porous area', 'm²', ({ system }) => porousArea(system)),
+  planarArea: setting<InSystem>('porous area', 'm²', ({ system }, facts) => porousArea(system, facts)),
 }

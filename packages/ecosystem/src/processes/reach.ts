@@ -1,4 +1,4 @@
-import { grazer } from '@holdfast/facts'
+import { type FactsOfSystem, grazer } from '@holdfast/facts'
 import { patches } from '../accounts/index.ts'
 import type { Surface } from '../system.ts'
 import { patchShare } from './stands.ts'
@@ -17,13 +17,14 @@ export function reaches(
   surface: Surface,
   taxon: string,
   patch: (typeof patches)[number],
-  size_cm?: number,
+  size_cm: number | undefined,
+  facts: FactsOfSystem,
 ): boolean {
   const animal = grazer(taxon)
   if (!animal || !passes(surface, size_cm ?? animal.adultSize_cm)) return false
   let upTo = 0
   for (const each of patches) {
-    const share = patchShare(surface, each)
+    const share = patchShare(surface, each, facts)
     if (each === patch) return animal.reach[surface.kind] >= upTo + share / 2
     upTo += share
   }

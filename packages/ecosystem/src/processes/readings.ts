@@ -1,4 +1,4 @@
-import { fact as catalogueFact } from '@holdfast/facts'
+import type { FactsOfSystem } from '@holdfast/facts'
 import { water } from '../accounts/index.ts'
 import { concentration, setting } from '../declare/index.ts'
 import type { SurfaceKind, System } from '../system.ts'
@@ -20,20 +20,21 @@ export const nitrate = concentration<unknown>(water.nitrate, 'N')
 export const phosphate = concentration<unknown>(water.phosphate, 'P')
 
 /** Planar area of rock and sand, over which the water gives to what lives in them. m² */
-export const porousArea = (system: System): number => rockArea(system) + sandArea(system)
+export const porousArea = (system: System, facts: FactsOfSystem): number =>
+  rockArea(system, facts) + sandArea(system, facts)
 
 /** Planar area of rock, m²; where no face of it is described, what its mass usually shows. */
-export function rockArea(system: System): number {
+export function rockArea(system: System, facts: FactsOfSystem): number {
   const told = areaOf(system, 'rock_face', 'rock_underside')
-  return told > 0 ? told : catalogueFact('rock.area').typical * rockMass(system)
+  return told > 0 ? told : facts.typical('rock.area') * rockMass(system)
 }
 
 /** Planar area of the sand bed, m²; where it is not described, its mass over its depth. */
-export function sandArea(system: System): number {
+export function sandArea(system: System, facts: FactsOfSystem): number {
   const told = areaOf(system, 'sand')
   const { sand } = system
   if (told > 0 || !sand) return told
-  return sand.mass_kg / (catalogueFact('sand.bulk_density').typical * sand.depth_cm * 10)
+  return sand.mass_kg / (facts.typical('sand.bulk_density') * sand.depth_cm * 10)
 }
 
 export const rockMass = ({ rock }: System): number => rock.reduce((sum, { mass_kg }) => sum + mass_kg, 0)

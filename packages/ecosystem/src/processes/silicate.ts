@@ -15,8 +15,8 @@ export const silicate = process<InSystem>({
   reads: {
     dissolved: concentration(water.silicate, 'Si'),
     opal: amount(bed.silica, 'Si'),
-    sandArea: setting('sand area', 'm²', ({ system }) => sandArea(system)),
-    rockArea: setting('rock area', 'm²', ({ system }) => rockArea(system)),
+    sandArea: setting('sand area', 'm²', ({ system }, facts) => sandArea(system, facts)),
+    rockArea: setting('rock area', 'm²', ({ system }, facts) => rockArea(system, facts)),
     glassArea: setting('glass area', 'm²', glassArea),
   },
   parameters: {

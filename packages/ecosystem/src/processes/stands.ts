@@ -1,4 +1,4 @@
-import { algaeKind, surfaceKind } from '@holdfast/facts'
+import { algaeKind, type FactsOfSystem, patchShares } from '@holdfast/facts'
 import { type Patch, patches, type Stand, standAccount, standCover } from '../accounts/index.ts'
 import { amount, fact, setting, state } from '../declare/index.ts'
 import type { Surface, System } from '../system.ts'
@@ -24,8 +24,8 @@ export const namedStands = (system: System) =>
   standsOf(system).map((of) => ({ name: `${of.stand.kind} on ${of.stand.surface}, ${of.stand.patch}`, of }))
 
 /** Share of a surface that a patch is. */
-export const patchShare = (surface: Surface, patch: Patch): number =>
-  surfaceKind(surface.kind).patchShares[patch]
+export const patchShare = ({ kind }: Surface, patch: Patch, { typical }: FactsOfSystem): number =>
+  patchShares(kind, typical)[patch]
 
 export const lightSetting = (surface: string): string => `light ${surface}`
 export const hoursSetting = (surface: string): string => `light hours ${surface}`
@@ -50,7 +50,7 @@ export const standing = {
   area: setting<Growing>(
     ({ stand }) => `area ${stand.surface} ${stand.patch}`,
     'm²',
-    ({ surface, stand }) => surface.area_m2 * patchShare(surface, stand.patch),
+    ({ surface, stand }, facts) => surface.area_m2 * patchShare(surface, stand.patch, facts),
   ),
 }
 

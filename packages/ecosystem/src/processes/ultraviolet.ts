@@ -1,4 +1,4 @@
-import { fact as catalogueFact } from '@holdfast/facts'
+import type { FactsOfSystem } from '@holdfast/facts'
 import { water } from '../accounts/index.ts'
 import { carry, fact, process, setting } from '../declare/index.ts'
 import type { System, UltravioletLamp } from '../system.ts'
@@ -13,9 +13,9 @@ interface Lamp extends InSystem {
 /** Setting that holds how often the water passes the lamp, a day. */
 export const ultravioletSetting = (index: number): string => `ultraviolet lamp ${index} passes`
 
-const passesUnder = ({ system, lamp }: Lamp): number =>
+const passesUnder = ({ system, lamp }: Lamp, facts: FactsOfSystem): number =>
   lamp.flow_L_per_hour === undefined
-    ? catalogueFact('uv.passes').typical
+    ? facts.typical('uv.passes')
     : (24 * lamp.flow_L_per_hour) / volumeOf(system)
 
 /** Of what the model holds only bacteria swim past the lamp; without dosed carbon they have no account. */

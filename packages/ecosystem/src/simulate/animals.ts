@@ -1,5 +1,6 @@
 import { grazer } from '@holdfast/facts'
 import { broughtMass } from '../events/animals-arrive.ts'
+import { goneMass } from '../events/animals-leave.ts'
 import {
   arrivingMassSetting,
   arrivingSetting,
@@ -8,6 +9,7 @@ import {
 } from '../events/crew-changes.ts'
 import type { Event } from '../log.ts'
 import { crewOf } from '../processes/crew.ts'
+import { huntersSetting, rowsOf } from '../processes/predation.ts'
 import type { System } from '../system.ts'
 import type { Moment } from './moment.ts'
 
@@ -15,33 +17,57 @@ type AnimalEvent = Extract<Event, { readonly kind: 'animals added' | 'animals lo
 
 /** Animals that come, die, are given away or change their vessel. */
 export function animalsChange(event: AnimalEvent, system: System): readonly Moment[] {
-  const { day, taxon, count } = event
-  const known = crewOf(system).some((member) => member.taxon === taxon)
   switch (event.kind) {
-    case 'animals added': {
-      const mass = event.mass_g ?? (known ? grazer(taxon)?.wetMass_g : undefined)
-      if (known)
-        return [
-          {
-            day,
-            happens: 'crew arrives',
-            with: { [arrivingSetting(taxon)]: count, [arrivingMassSetting(taxon)]: count * (mass ?? 0) },
-          },
-        ]
-      return mass === undefined
-        ? []
-        : [{ day, happens: 'animals added', with: { [broughtMass]: count * mass } }]
-    }
+    case 'animals added':
+      return [...hunters(event, event.count), ...arrives(event, system)]
     case 'animals lost':
-      return [leaves(day, taxon, count, event.bodyTakenOut === true)]
+      return [...hunters(event, -event.count), ...leaves(event, system, event.bodyTakenOut === true)]
     case 'animals moved':
       // All vessels share their water, so a move within the system changes no account.
-      return system.vessels.some(({ id }) => id === event.to) ? [] : [leaves(day, taxon, count, true)]
+      return system.vessels.some(({ id }) => id === event.to)
+        ? []
+        : [...hunters(event, -event.count), ...leaves(event, system, true)]
   }
 }
 
-const leaves = (day: number, taxon: string, count: number, takenOut: boolean): Moment => ({
-  day,
-  happens: 'crew leaves',
-  with: { [leavingSetting(taxon)]: count, [takenOutSetting]: takenOut ? 1 : 0 },
-})
+interface Said {
+  readonly day: number
+  readonly taxon: string
+  readonly count: number
+  readonly mass_g?: number
+}
+
+/** Where it is one that hunts, more or fewer hunt from now on. */
+const hunters = ({ day, taxon }: Said, more: number): readonly Moment[] =>
+  rowsOf({ taxon, kind: taxon }).map(({ key }) => ({ day, add: { [huntersSetting(key)]: more } }))
+
+const ofCrew = (taxon: string, system: System): boolean =>
+  crewOf(system).some((member) => member.taxon === taxon)
+
+function arrives({ day, taxon, count, mass_g }: Said, system: System): readonly Moment[] {
+  if (ofCrew(taxon, system)) {
+    const mass = count * (mass_g ?? grazer(taxon)?.wetMass_g ?? 0)
+    return [
+      {
+        day,
+        happens: 'crew arrives',
+        with: { [arrivingSetting(taxon)]: count, [arrivingMassSetting(taxon)]: mass },
+      },
+    ]
+  }
+  return mass_g === undefined
+    ? []
+    : [{ day, happens: 'animals added', with: { [broughtMass]: count * mass_g } }]
+}
+
+/** Of a fish whose mass neither the log nor the description tells, the body is not booked. */
+function leaves({ day, taxon, count, mass_g }: Said, system: System, takenOut: boolean): readonly Moment[] {
+  const out = { [takenOutSetting]: takenOut ? 1 : 0 }
+  if (ofCrew(taxon, system))
+    return [{ day, happens: 'crew leaves', with: { ...out, [leavingSetting(taxon)]: count } }]
+  const told = system.animals.find((one) => (one.taxon ?? one.kind) === taxon || one.kind === taxon)?.mass_g
+  const mass = mass_g ?? told
+  return mass === undefined
+    ? []
+    : [{ day, happens: 'animals lost', with: { ...out, [goneMass]: count * mass } }]
+}

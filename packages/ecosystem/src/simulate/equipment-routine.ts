@@ -1,9 +1,11 @@
+import { catalogueAlone } from '@holdfast/facts'
 import { emptiedSetting } from '../events/filter-emptied.ts'
-import type { Day, Event } from '../log.ts'
+import type { Day } from '../log.ts'
 import { activatedCarbonOf, carbonMass, carbonMassSetting } from '../processes/activated-carbon.ts'
 import { carbonDosingOf, carbonIn, dosedCarbonSetting } from '../processes/carbon-dosing.ts'
 import { filtersOf } from '../processes/mechanical-filters.ts'
 import { swapCarbon } from './happenings.ts'
+import { changesOf, daysOf, intervals } from './interval.ts'
 import type { Moment, TimelineQuestion } from './moment.ts'
 
 /** Filters that are changed by the calendar; one without an interval is never changed. */
@@ -16,14 +18,22 @@ export function filterChanges({ system, events, from, to }: TimelineQuestion): r
 }
 
 /** Carbon that is placed and renewed by the calendar, unless the log says when. */
-export function carbonChanges({ system, events, from, to }: TimelineQuestion): readonly Moment[] {
+export function carbonChanges({
+  system,
+  facts = catalogueAlone,
+  events,
+  from,
+  to,
+}: TimelineQuestion): readonly Moment[] {
   const carbon = activatedCarbonOf(system)
   if (!carbon) return []
-  const mass = carbonMass(system, carbon)
+  const described = carbonMass(system, carbon, facts)
+  const mass = (until: Day): number =>
+    changesOf(carbon.kind, 'mass_g', events).findLast(({ day }) => day <= until)?.value ?? described
   const { placed } = carbon
   const first: readonly Moment[] =
     placed !== undefined && placed > from
-      ? [{ day: from, set: { [carbonMassSetting]: 0 } }, ...swapCarbon(placed, mass)]
+      ? [{ day: from, set: { [carbonMassSetting]: 0 } }, ...swapCarbon(placed, mass(placed))]
       : []
   const logged = events.some((event) => event.kind === 'media placed' && event.medium === 'carbon')
   if (logged) return first
@@ -35,11 +45,16 @@ export function carbonChanges({ system, events, from, to }: TimelineQuestion): r
     placed ?? from,
   )
   const renewed = daysOf(begin, to).filter((day) => day > from)
-  return [...first, ...renewed.flatMap((day) => swapCarbon(day, mass))]
+  return [...first, ...renewed.flatMap((day) => swapCarbon(day, mass(day)))]
 }
 
 /** Carbon that is dosed since a day, or by a schedule. */
-export function carbonDoses({ system, events, from }: TimelineQuestion): readonly Moment[] {
+export function carbonDoses({
+  system,
+  facts = catalogueAlone,
+  events,
+  from,
+}: TimelineQuestion): readonly Moment[] {
   const dosing = carbonDosingOf(system)
   if (!dosing) return []
   const set = (day: Day, dosed: number): Moment => ({ day, set: { [dosedCarbonSetting]: dosed } })
@@ -51,41 +66,9 @@ export function carbonDoses({ system, events, from }: TimelineQuestion): readonl
     .filter(({ from_ }) => from_ > from || !overruled)
     .sort((a, b) => a.from_ - b.from_)
     .map(({ from_, mL_ethanol_per_day }) =>
-      set(Math.max(from, from_), carbonIn('ethanol', mL_ethanol_per_day)),
+      set(Math.max(from, from_), carbonIn('ethanol', mL_ethanol_per_day, facts)),
     )
   const { since, mL_per_day } = dosing
   if (since === undefined || since <= from || mL_per_day === undefined) return scheduled
-  return [set(from, 0), set(since, carbonIn(dosing.substance ?? 'ethanol', mL_per_day)), ...scheduled]
-}
-
-interface Interval {
-  readonly start: Day
-  readonly every: number | undefined
-}
-
-/** How often something is done, as described and as the log changes it. */
-function intervals(
-  equipment: string,
-  key: string,
-  described: number | undefined,
-  events: readonly Event[],
-  from: Day,
-): readonly Interval[] {
-  const changed = events.flatMap((event): readonly Interval[] => {
-    if (event.kind !== 'equipment change' || event.equipment !== equipment) return []
-    const every = event.changes[key]
-    return typeof every === 'number' ? [{ start: event.day, every }] : []
-  })
-  return [{ start: from, every: described }, ...changed]
-}
-
-/** One interval after each beginning, and on until the next beginning. */
-function daysOf(spans: readonly Interval[], to: Day): readonly Day[] {
-  return spans.flatMap(({ start, every }, k) => {
-    const days: Day[] = []
-    const end = spans[k + 1]?.start ?? to
-    if (every !== undefined && every > 0)
-      for (let day = start + every; day < end; day += every) days.push(day)
-    return days
-  })
+  return [set(from, 0), set(since, carbonIn(dosing.substance ?? 'ethanol', mL_per_day, facts)), ...scheduled]
 }

@@ -16,5 +16,5 @@ test.each(told)('a change of %s, %s, that is said to move the model moves it', (
 })
 
 test('a change of what no process reads moves nothing', () => {
-  expect(withoutEmpty(moments('skimmer', 'air_L_per_hour'))).toEqual(timeline({ ...span, events: [] }))
+  expect(withoutEmpty(moments('heater', 'running'))).toEqual(timeline({ ...span, events: [] }))
 })

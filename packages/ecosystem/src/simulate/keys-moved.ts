@@ -3,7 +3,9 @@ const filter = ['mesh_um', 'changed_every_days'] as const
 
 /** Keys of equipment that a change in the log moves; a change of any other is for people and moves nothing. */
 export const keysMoved = {
-  skimmer: ['running', 'rated_for_L'],
+  'water change': ['volume_L', 'every_days'],
+  skimmer: ['running', 'rated_for_L', 'air_L_per_hour', 'cup_emptied_every_days'],
+  'ferric media reactor': ['running', 'mass_g', 'flow_L_per_hour', 'replaced_every_days'],
   'filter floss': filter,
   'filter sock': filter,
   'activated carbon': ['mass_g', 'replaced_every_days'],

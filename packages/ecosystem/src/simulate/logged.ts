@@ -1,3 +1,4 @@
+import { catalogueAlone, type FactsOfSystem } from '@holdfast/facts'
 import { convert, molarMass, type Substance } from '@holdfast/quantities'
 import { dosed } from '../events/dose.ts'
 import { driftSetting, removedSetting } from '../events/hand-removal.ts'
@@ -27,7 +28,11 @@ const doseOf = (compound: DosedSubstance, mass_g: number): Readonly<Record<strin
   return { [dosed[ion]]: (mass_g / molarMass(formula)) * 1e6 }
 }
 
-export function momentsOf(event: Event, system: System): readonly Moment[] {
+export function momentsOf(
+  event: Event,
+  system: System,
+  facts: FactsOfSystem = catalogueAlone,
+): readonly Moment[] {
   const { day } = event
   switch (event.kind) {
     case 'water change':
@@ -88,7 +93,7 @@ export function momentsOf(event: Event, system: System): readonly Moment[] {
           day,
           set: {
             ...changedSettings(event.equipment, event.changes),
-            ...equipmentSettings(event.equipment, event.changes, system),
+            ...equipmentSettings(event.equipment, event.changes, system, facts),
           },
         },
       ]

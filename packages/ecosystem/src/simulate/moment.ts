@@ -1,3 +1,4 @@
+import type { FactsOfSystem } from '@holdfast/facts'
 import type { Day, Event } from '../log.ts'
 import type { System } from '../system.ts'
 
@@ -27,6 +28,8 @@ export interface Change {
 
 export interface TimelineQuestion {
   readonly system: System
+  /** What is usual where the system does not say; the catalogue alone where left out. */
+  readonly facts?: FactsOfSystem
   readonly events: readonly Event[]
   readonly from: Day
   readonly to: Day

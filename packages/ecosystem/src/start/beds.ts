@@ -1,4 +1,3 @@
-import { fact as catalogueFact } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { bedOfAlgae } from '../accounts/index.ts'
 import type { Model } from '../assemble/model.ts'
@@ -17,7 +16,7 @@ export function beds(model: Model, parameters: Float64Array, put: (id: string, v
     const mass =
       item.kind === 'refugium'
         ? (item.wet_mass_g ?? 0) * (item.dry_fraction ?? of('dw'))
-        : catalogueFact('turf.standing').typical * area_m2
+        : model.facts.typical('turf.standing') * area_m2
     const told = item.kind === 'refugium' ? { N: item.N_of_dry, P: item.P_of_dry } : {}
     const store = (atom: 'N' | 'P', least: string, fed: string): number => {
       const fraction = told[atom]

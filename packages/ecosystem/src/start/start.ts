@@ -1,5 +1,4 @@
 import { exp, ln } from '@holdfast/elementary'
-import { fact as catalogueFact } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { type Patch, patches, rock, standAccount, standCover, water } from '../accounts/index.ts'
 import { type Model, stateId, stateIndex } from '../assemble/model.ts'
@@ -25,10 +24,20 @@ export interface Opening {
   readonly nitrite_mg_L?: number
 }
 
-/** Rock younger than this starts bare of nitrifiers and of phosphate, days. */
-const youngest = 45
-/** A system is let run this long at most before its log begins, so that waste and nitrifiers find their level. */
-const longestRunIn = 120
+/** What the first day rests on and no formula reads. */
+export const factsOfStart = {
+  young: 'start.young',
+  runIn: 'start.run_in',
+  nitrifiers: 'start.nitrifiers',
+  sandNitrifiers: 'nit.seed_aob',
+  silicate: 'si.start',
+  cells: 'start.cells',
+  newCover: 'start.cover_new',
+  oldCover: 'start.cover_old',
+  screen: 'turf.standing',
+} as const
+
+const usual = ({ facts }: Model, what: keyof typeof factsOfStart): number => facts.typical(factsOfStart[what])
 
 /** Takes the readings for the water's nitrate and phosphate; everything else stays. */
 export function setWater(model: Model, states: Float64Array, opening: Opening): void {
@@ -70,11 +79,11 @@ export function startOf(
     if (i !== undefined) y[i] = value
   }
   const age = ageOf(model.system)
-  const old = age >= youngest
+  const old = age >= usual(model, 'young')
   setWater(model, y, opening)
   nitrifiers(model, parameters, put, old)
   leaching(model, parameters, put)
-  put(`${water.silicate.id}/Si`, catalogueFact('si.start').typical * model.volume_L)
+  put(`${water.silicate.id}/Si`, usual(model, 'silicate') * model.volume_L)
   bacteria(model, parameters, put)
   if (old) sorbed(model, parameters, opening, put)
   algae(model, parameters, put)
@@ -83,7 +92,7 @@ export function startOf(
   crew(model, parameters, put)
   unexplained(put)
   if (!old) return y
-  const length = Math.min(longestRunIn, age)
+  const length = Math.min(usual(model, 'runIn'), age)
   const from = firstDay - length
   const run = simulate({
     model,
@@ -91,7 +100,14 @@ export function startOf(
     start: y,
     from,
     to: firstDay,
-    timeline: timeline({ system: model.system, events: [], from, to: firstDay, asOf: from }),
+    timeline: timeline({
+      system: model.system,
+      facts: model.facts,
+      events: [],
+      from,
+      to: firstDay,
+      asOf: from,
+    }),
     ...(settings ? { settings } : {}),
   })
   // Water, rock and algae are as found on the first day; waste and nitrifiers as the run left them.
@@ -99,7 +115,7 @@ export function startOf(
   setWater(model, y, opening)
   sorbed(model, parameters, opening, put)
   leaching(model, parameters, put)
-  if (cells(model, y) < firstCells) bacteria(model, parameters, put)
+  if (cells(model, y) < usual(model, 'cells')) bacteria(model, parameters, put)
   put('media.ferric/P', 0)
   algae(model, parameters, put)
   beds(model, parameters, put)
@@ -127,20 +143,18 @@ function ageOfMost(rock: readonly Rock[]): number {
   return 0
 }
 
-/** Nitrifiers of a surface that has been in a running system, as share of the most that it carries. */
-const settled = 0.3
-
 /** Nitrifiers of rock by its age and kind, and of sand by the age of the system. */
 function nitrifiers(model: Model, parameters: Float64Array, put: Put, old: boolean): void {
   const of = (fact: string): number => parameter(model, parameters, fact)
   const { system } = model
+  const settled = usual(model, 'nitrifiers')
   const shares = new Map(withNitrifiers(system).map(({ kind, by }) => [kind, of(by)]))
   const onRock = system.rock.reduce(
     (sum, { kind, mass_kg, age_days }) =>
-      sum + mass_kg * (age_days >= youngest ? settled : (shares.get(kind) ?? 0)),
+      sum + mass_kg * (age_days >= usual(model, 'young') ? settled : (shares.get(kind) ?? 0)),
     0,
   )
-  const onSand = (system.sand?.mass_kg ?? 0) * (old ? settled : catalogueFact('nit.seed_aob').typical)
+  const onSand = (system.sand?.mass_kg ?? 0) * (old ? settled : usual(model, 'sandNitrifiers'))
   const area = onRock * of('nit.area.rock') + onSand * of('nit.area.sand')
   for (const [, { group, yieldFact, richFact }] of [...ammoniaOxidisers, ...nitriteOxidisers])
     put(`${group.id}/N`, (of('nit.areal.max_sea') * area * of(yieldFact)) / of(richFact) / 2)
@@ -174,16 +188,13 @@ function leaching(model: Model, parameters: Float64Array, put: Put): void {
   )
 }
 
-/** Cells that are there before the first dose of carbon, µmol/L of their carbon. */
-const firstCells = 1
-
 /** Cells of a state, µmol/L of their carbon: a system never loses its last ones, whatever a run-in says. */
 const cells = (model: Model, y: Float64Array): number =>
   (y[stateIndex(model, `${water.bacteria.id}/C`)] ?? 0) / model.volume_L
 
 function bacteria(model: Model, parameters: Float64Array, put: Put): void {
   if (!carbonDosingOf(model.system)) return
-  const carbon = firstCells * model.volume_L
+  const carbon = usual(model, 'cells') * model.volume_L
   put(`${water.bacteria.id}/C`, carbon)
   put(`${water.bacteria.id}/N`, carbon * parameter(model, parameters, 'cd.quota_N_fed'))
   put(`${water.bacteria.id}/P`, carbon * parameter(model, parameters, 'cd.quota_P_fed'))
@@ -194,7 +205,7 @@ function sorbed(model: Model, parameters: Float64Array, opening: Opening, put: P
   const of = (fact: string): number => parameter(model, parameters, fact)
   const { system } = model
   const aged = system.rock
-    .filter(({ age_days }) => age_days >= youngest)
+    .filter(({ age_days }) => age_days >= usual(model, 'young'))
     .reduce((sum, { mass_kg }) => sum + mass_kg, 0)
   const phosphate = convert(opening.phosphate_mg_L, 'mg PO4 L⁻¹', 'µmol L⁻¹')
   const load =
@@ -205,17 +216,12 @@ function sorbed(model: Model, parameters: Float64Array, opening: Opening, put: P
   put(`${rock.sorbedSlow.id}/P`, load * (1 - of('sorb.fast_share')))
 }
 
-/** New surfaces carry nothing but what drifts by. */
-const bare = 1e-5
-/** Surfaces without a word about them carry this cover of a kind that is in the system. */
-const trace = 0.001
-
 /** Stands of the cover that the description tells, with typical stores. */
 function algae(model: Model, parameters: Float64Array, put: Put): void {
   const { system } = model
   const kinds = [...new Set(system.algae.map(({ kind }) => kind))]
   for (const surface of system.surfaces) {
-    const least = surface.age_days < youngest ? bare : trace
+    const least = usual(model, surface.age_days < usual(model, 'young') ? 'newCover' : 'oldCover')
     const told = (kind: string): number =>
       Math.max(
         system.algae.find((one) => one.kind === kind && one.surface === surface.id)?.cover ?? least,
@@ -226,10 +232,10 @@ function algae(model: Model, parameters: Float64Array, put: Put): void {
       const together = ofLayer.reduce((sum, other) => sum + told(other), 0)
       const of = (name: string): number => parameter(model, parameters, `algae.${kind}.${name}`)
       for (const [patch, filled] of spread(together, 1 - ofLayer.length * least, (each) =>
-        patchShare(surface, each),
+        patchShare(surface, each, model.facts),
       )) {
         const cover = Math.max(least, (filled * told(kind)) / together)
-        const full = of('full_cover_mass') * surface.area_m2 * patchShare(surface, patch)
+        const full = of('full_cover_mass') * surface.area_m2 * patchShare(surface, patch, model.facts)
         const mass = full * massOfCover(kind, cover)
         const stand = standAccount({ surface: surface.id, kind, patch })
         put(standCover({ surface: surface.id, kind, patch }).id, cover)

@@ -99,6 +99,7 @@ export const reef: System = {
   animals: [
     { kind: 'mixed reef fish', count: 12, mass_g: 15, adult_size_cm: 10, role: 'fish' },
     { kind: 'trochus snail', taxon: 'Trochus histrio', count: 25, role: 'grazer' },
+    { kind: 'Calcinus laevimanus', count: 2, role: 'other' },
   ],
   corals: { kind: 'mixed', area_m2: 1.2 },
   algae: [
@@ -168,6 +169,7 @@ export const reefYear: readonly Event[] = [
   { day: 220, kind: 'light change', light_h_per_day: 7 },
   { day: 230, kind: 'animals added', taxon: 'Trochus histrio', count: 15, mass_g: 9 },
   { day: 260, kind: 'animals lost', taxon: 'Trochus histrio', count: 30 },
+  { day: 262, kind: 'animals lost', taxon: 'mixed reef fish', count: 1 },
   { day: 280, kind: 'feed change', g_per_day: 0 },
   { day: 330, kind: 'feed change', g_per_day: 20 },
 ]

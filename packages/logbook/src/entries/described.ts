@@ -17,11 +17,23 @@ export const vesselsOf = ({ system }: About): Offered =>
   )
 
 /** Algae that the description names; others may come. */
-export const algaeOf = ({ system }: About): Offered =>
+const algaeOf = ({ system }: About): Offered =>
   offered(
     (system?.algae ?? []).map(({ kind }) => kind),
     true,
   )
+
+/** One kind of algae on one surface. */
+export const standBlanks = (about: About): readonly Blank[] => [
+  {
+    name: 'surface',
+    label: 'Surface',
+    required: true,
+    hint: 'A surface of the system',
+    ...surfacesOf(about),
+  },
+  { name: 'algae', label: 'Algae', required: true, hint: 'Such as hair_green', ...algaeOf(about) },
+]
 
 /** Animals that the description names; others may come. */
 export const taxaOf = ({ system }: About): Offered =>

@@ -1,4 +1,4 @@
-import type { Equipment, KeysMoved } from '@holdfast/ecosystem'
+import type { KeysMoved } from '@holdfast/ecosystem'
 import { convert, type QuantityName, quantities } from '@holdfast/quantities'
 
 /** What can be set on equipment; its key is that of the description. */
@@ -46,9 +46,21 @@ const mL = (label: string): Words => ({ label, holds: 'flow', unit: 'mL/d', exam
 
 /** What moves the model; the compiler holds it to the keys that the model answers to. */
 const moving: { readonly [K in keyof KeysMoved]: { readonly [Key in KeysMoved[K]]: Words } } = {
+  'water change': {
+    volume_L: { label: 'volume', holds: 'volume', unit: 'L', example: 'Such as 60 L' },
+    every_days: { label: 'interval', holds: 'duration', unit: 'd', example: 'Such as 14 d' },
+  },
   skimmer: {
     running,
     rated_for_L: { label: 'rating', holds: 'volume', unit: 'L', example: 'Such as 600 L' },
+    air_L_per_hour: flow('Such as 300 L/h', 'air'),
+    cup_emptied_every_days: interval('emptying the cup', 'Such as 3 d'),
+  },
+  'ferric media reactor': {
+    running,
+    mass_g: { label: 'dry mass', holds: 'mass', unit: 'g', example: 'Such as 150 g' },
+    flow_L_per_hour: flow('Such as 100 L/h'),
+    replaced_every_days: interval('replacing the media', 'Such as 60 d'),
   },
   'filter floss': filter,
   'filter sock': filter,
@@ -80,38 +92,20 @@ const moving: { readonly [K in keyof KeysMoved]: { readonly [Key in KeysMoved[K]
   'turf scrubber': lamp,
 }
 
-/** What is told for people: the model has no answer to it yet. */
-const told: Readonly<Partial<Record<Equipment['kind'], Readonly<Record<string, Words>>>>> = {
-  'water change': {
-    volume_L: { label: 'volume', holds: 'volume', unit: 'L', example: 'Such as 60 L' },
-    every_days: { label: 'interval', holds: 'duration', unit: 'd', example: 'Such as 14 d' },
-  },
-  skimmer: {
-    air_L_per_hour: flow('Such as 300 L/h', 'air'),
-    cup_emptied_every_days: interval('emptying the cup', 'Such as 3 d'),
-  },
-  'ferric media reactor': {
-    running,
-    flow_L_per_hour: flow('Such as 100 L/h'),
-    replaced_every_days: interval('replacing the media', 'Such as 60 d'),
-  },
-}
+const byKind: Readonly<Record<string, Readonly<Record<string, Words>>>> = moving
 
-const of = (
-  table: Readonly<Record<string, Readonly<Record<string, Words>> | undefined>>,
-  equipment: string,
-): readonly EquipmentSetting[] =>
-  Object.entries(table[equipment] ?? {}).map(([key, words]) => ({ key, ...words }))
+const movingOf = (equipment: string): readonly EquipmentSetting[] =>
+  Object.entries(byKind[equipment] ?? {}).map(([key, words]) => ({ key, ...words }))
 
-/** What can be set on a kind of equipment: what moves the model first. Of what is not listed, on or off. */
+/** What can be set on a kind of equipment; of what has no process, on or off, for people. */
 export function settingsOf(equipment: string): readonly EquipmentSetting[] {
-  const settings = [...of(moving, equipment), ...of(told, equipment)]
+  const settings = movingOf(equipment)
   return settings.length > 0 ? settings : [{ key: 'running', ...running }]
 }
 
 /** Whether the model answers to a change of this key on this kind of equipment. */
 export const movesTheModel = (equipment: string, key: string): boolean =>
-  of(moving, equipment).some((setting) => setting.key === key)
+  movingOf(equipment).some((setting) => setting.key === key)
 
 /** A value that a blank was read as, in the unit of its key; the last bits of the way there are dropped. */
 export function inUnitOf({ holds, unit }: EquipmentSetting, value: number): number {

@@ -1,4 +1,4 @@
-import { algaeOf, surfacesOf } from './described.ts'
+import { standBlanks } from './described.ts'
 import { asTyped, kind, name, share, typedTexts } from './kind.ts'
 import { inWordsOf, percent, shareTyped } from './says.ts'
 
@@ -9,14 +9,7 @@ export const survey = kind({
   v: 1,
   body: { surface: name, algae: name, cover: share, text: asTyped, typed: typedTexts },
   blanks: (about) => [
-    {
-      name: 'surface',
-      label: 'Surface',
-      required: true,
-      hint: 'A surface of the system',
-      ...surfacesOf(about),
-    },
-    { name: 'algae', label: 'Algae', required: true, hint: 'Such as hair_green', ...algaeOf(about) },
+    ...standBlanks(about),
     {
       name: 'cover',
       label: 'Cover',
