@@ -46,11 +46,19 @@ export function simulate(question: SimulationQuestion): Simulation {
   return simulateTogether(question, [question])[0]
 }
 
-/** Runs one member, or two side by side: each has the bits that it would have alone. */
+/** Runs members of one husbandry, two side by side: each has the bits that it would have alone. */
 export function simulateTogether(
   question: RunQuestion,
-  members: readonly [MemberRun] | readonly [MemberRun, MemberRun],
+  members: readonly MemberRun[],
 ): readonly Simulation[] {
+  return pairs(members).flatMap((pair) => runPair(question, pair))
+}
+
+/** A list in twos, the last alone where their number is odd. */
+export const pairs = <T>(list: readonly T[]): readonly (readonly T[])[] =>
+  Array.from({ length: Math.ceil(list.length / 2) }, (_, pair) => list.slice(2 * pair, 2 * pair + 2))
+
+function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly Simulation[] {
   const { model, from, to } = question
   const compiled = kernelOf(model)
   const { kernel } = compiled
@@ -72,7 +80,7 @@ export function simulateTogether(
   const slots = slotsOf(model)
 
   const advance = (start: Day, until: Day): void =>
-    integrator.run(start, until, members.length, (lanes) => {
+    integrator.run(start, until, members.length === 2 ? 2 : 1, (lanes) => {
       samples.during(lanes)
       marks.during(lanes)
     })
