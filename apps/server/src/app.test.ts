@@ -170,5 +170,5 @@ test('the store’s own refusal reaches the page in the keeper’s words', async
 test('the health of a start names it', async () => {
   const { server } = await served(emptyLogbook(), builtWeb())
   const health = await (await server.request(`${here}/api/health`)).json()
-  expect(health).toEqual({ program: 'holdfast', status: 'ok', start: 'this one' })
+  expect(health).toMatchObject({ program: 'holdfast', status: 'ok', start: 'this one', workspace: 'home' })
 })

@@ -38,6 +38,7 @@ export async function visit(
     viewport: { width, height: 844 },
     colorScheme: scheme,
     hasTouch: width < 600,
+    locale: 'en-GB',
   })
   const page = await context.newPage()
   const complaints: string[] = []
@@ -61,13 +62,20 @@ export async function visit(
     }).observe(document, { subtree: true, childList: true, characterData: true })
   })
   await prepare?.(page)
-  await page.goto(address)
+  await page.goto(from === 'heading' ? address : ofWater(address))
   await page.locator('h1').waitFor()
   // The model takes its time on a machine that is busy with other tests.
   if (from !== 'heading') await page.locator('.fan').first().waitFor({ timeout: 60_000 })
   if (from === 'rivers') await page.locator('.river').first().waitFor({ timeout: 90_000 })
   await page.evaluate(() => document.fonts.ready)
   return { page, complaints }
+}
+
+/** Fans and rivers are in the place of the water. */
+function ofWater(address: string): string {
+  const asked = new URL(address)
+  asked.searchParams.set('place', 'water')
+  return asked.href
 }
 
 /** All that the live region said so far: one sentence is soon over another. */

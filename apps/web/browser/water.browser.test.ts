@@ -61,7 +61,7 @@ describe('the water page', () => {
     const page = await context.newPage()
     const asked: string[] = []
     page.on('request', (request) => asked.push(request.url()))
-    await page.goto(server.address)
+    await page.goto(`${server.address}?place=water`)
     await page.locator('.fan').first().waitFor()
     expect(asked.filter((address) => !address.startsWith(server.address))).toEqual([])
     expect(

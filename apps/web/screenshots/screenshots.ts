@@ -38,7 +38,7 @@ async function take(browser: Browser, address: string): Promise<void> {
   for (const { name, width, height, scheme } of views) {
     if (!isWanted(`ledger-${name}`) && !isWanted(`outlook-${name}`)) continue
     const page = await browser.newPage({ viewport: { width, height }, colorScheme: scheme })
-    await page.goto(address)
+    await page.goto(`${address}/?place=water`)
     await page.locator('.fan').first().waitFor({ timeout: patience_ms })
     await page.locator('.river').first().waitFor({ timeout: patience_ms })
     await page.getByText('being worked out').first().waitFor({ state: 'detached', timeout: patience_ms })

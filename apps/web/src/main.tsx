@@ -4,6 +4,7 @@ import './style/fonts.css'
 import './style/paper.css'
 import './style/words.css'
 import './style/controls.css'
+import './style/frame.css'
 import './style/pictures.css'
 
 const page = document.getElementById('page')

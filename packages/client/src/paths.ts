@@ -588,11 +588,13 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": {
+                        readonly kept: string;
                         /** @constant */
                         readonly program: "holdfast";
                         readonly start: string;
                         /** @constant */
                         readonly status: "ok";
+                        readonly workspace: string;
                     };
                 };
             };

@@ -1,13 +1,45 @@
 import type { Block, Model } from '../src/assemble/model.ts'
-import { type Layout, layoutOf } from '../src/declare/index.ts'
-import { ends, equationsOf, type Moment, type Values } from '../src/simulate/index.ts'
-import { type Dialect, identifier, inputText, neededNames, text } from './generate.ts'
+import { type Input, type Layout, layoutOf } from '../src/declare/index.ts'
+import { ends, type Moment, shapeOf, type Values } from '../src/simulate/index.ts'
+import { neededNames } from './names.ts'
 import { type Expression, parse } from './parse.ts'
 
 /** A whole number is written with its point, so that C does not divide whole numbers. */
-const c: Dialect = {
-  form: (name) => name,
-  number: (value) => (Number.isInteger(value) ? `${value}.0` : String(value)),
+const number = (value: number): string => (Number.isInteger(value) ? `${value}.0` : String(value))
+
+const identifier = (name: string): string => `_${name.replace('$', 'carried')}`
+
+/** How C finds the k-th input of an instance. */
+function inputText(input: Input, k: number): string {
+  const at = `ix[o + ${k}]`
+  if (input.from === 'parameter') return `p[${at}]`
+  switch (input.read.read) {
+    case 'amount':
+    case 'state':
+      return `positive(y[${at}])`
+    case 'concentration':
+      return `positive(y[${at}]) / s[0]`
+    case 'setting':
+      return `s[${at}]`
+    case 'gathered':
+      return `g[${at}]`
+  }
+}
+
+/** An expression in C, bracketed so that the order of operations is that of the formula. */
+function text(expression: Expression): string {
+  switch (expression.type) {
+    case 'number':
+      return number(expression.value)
+    case 'name':
+      return identifier(expression.name)
+    case 'negative':
+      return `(-${text(expression.of)})`
+    case 'operation':
+      return `(${text(expression.left)} ${expression.operator} ${text(expression.right)})`
+    case 'form':
+      return `${expression.form}(${expression.arguments.map(text).join(', ')})`
+  }
 }
 
 const nameOf = (id: string): string => id.replaceAll(/[^a-z0-9]/g, '_')
@@ -29,7 +61,7 @@ export function cSource(
 ): string {
   const { states, fluxes, eventFluxes, blocks } = model
   const events = [...model.events.values()]
-  const { tolerance, floored } = equationsOf(model, run.parameters, Float64Array.from(model.settings.values))
+  const { tolerance, floored } = shapeOf(model)
   const lines = [
     ...[...blocks, ...events].flatMap(functionsOf),
     `enum { STATES = ${states.length}, FLUXES = ${fluxes.length}, EVENT_FLUXES = ${eventFluxes.length}, SETTINGS = ${model.settings.ids.length}, GATHERED = ${Math.max(1, model.gathered)} };`,
@@ -48,10 +80,10 @@ export function cSource(
     'static void rates_all(const double* y, const double* s, double* g, double* out) {',
     '  for (int k = 0; k < GATHERED; k++) g[k] = 0;',
     ...blocks
-      .filter(({ compiled }) => compiled.gather !== null)
+      .filter(({ compiled }) => compiled.sums > 0)
       .map(
         ({ process, names, compiled }) =>
-          `  for (int n = 0; n < ${names.length}; n++) gather_${nameOf(process.id)}(y, s, parameters, g, inputs_${nameOf(process.id)}, n * ${compiled.inputs}, gathers_${nameOf(process.id)}, n * ${compiled.gathers});`,
+          `  for (int n = 0; n < ${names.length}; n++) gather_${nameOf(process.id)}(y, s, parameters, g, inputs_${nameOf(process.id)}, n * ${layoutOf(process).inputs.length}, gathers_${nameOf(process.id)}, n * ${compiled.sums});`,
       ),
     ...blocks.map((block) => `  ${callOf(block)}`),
     '}',
@@ -66,7 +98,7 @@ export function cSource(
 }
 
 const callOf = ({ process, names, compiled, firstFlux }: Block): string =>
-  `for (int n = 0; n < ${names.length}; n++) rates_${nameOf(process.id)}(y, s, parameters, g, inputs_${nameOf(process.id)}, n * ${compiled.inputs}, out, ${firstFlux} + n * ${compiled.fluxes});`
+  `for (int n = 0; n < ${names.length}; n++) rates_${nameOf(process.id)}(y, s, parameters, g, inputs_${nameOf(process.id)}, n * ${layoutOf(process).inputs.length}, out, ${firstFlux} + n * ${compiled.fluxes});`
 
 function functionsOf(block: Block): readonly string[] {
   const layout = layoutOf(block.process)
@@ -101,12 +133,12 @@ function bodyOf(
   const needed = neededNames(layout, results)
   return [
     ...layout.inputs.flatMap((input, k) =>
-      needed.has(input.name) ? [`  const double ${identifier(input.name)} = ${inputText(input, k, c)};`] : [],
+      needed.has(input.name) ? [`  const double ${identifier(input.name)} = ${inputText(input, k)};`] : [],
     ),
     ...layout.terms.flatMap(({ name, is }) =>
-      needed.has(name) ? [`  const double ${identifier(name)} = ${text(parse(is), c)};`] : [],
+      needed.has(name) ? [`  const double ${identifier(name)} = ${text(parse(is))};`] : [],
     ),
-    ...results.map((expression, k) => `  ${put(k, text(expression, c))}`),
+    ...results.map((expression, k) => `  ${put(k, text(expression))}`),
   ]
 }
 

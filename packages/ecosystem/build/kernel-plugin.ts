@@ -1,7 +1,6 @@
 import { fileURLToPath } from 'node:url'
 import { type Plugin, runnerImport } from 'vite'
-import type { Process } from '../src/declare/index.ts'
-import type * as Generate from './generate.ts'
+import type * as KernelSource from './kernel-source.ts'
 
 const id = 'virtual:holdfast-kernel'
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url))
@@ -13,13 +12,10 @@ export function kernelPlugin(): Plugin {
     resolveId: (source) => (source === id ? `\0${id}` : undefined),
     async load(resolved) {
       if (resolved !== `\0${id}`) return undefined
-      const { module } = await runnerImport<{
-        declarations: readonly Process[]
-        generateKernel: typeof Generate.generateKernel
-      }>(here('./kernel-source.ts'))
+      const { module } = await runnerImport<typeof KernelSource>(here('./kernel-source.ts'))
       for (const folder of ['declare', 'processes', 'events', 'accounts'])
         this.addWatchFile(here(`../src/${folder}/index.ts`))
-      return module.generateKernel(module.declarations)
+      return module.kernelSource()
     },
   }
 }

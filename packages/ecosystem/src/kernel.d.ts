@@ -1,33 +1,29 @@
 declare module 'virtual:holdfast-kernel' {
-  type Numbers = Float64Array
-  type Indexes = Int32Array
-  /** One process or event, compiled from its declaration. */
-  interface CompiledProcess {
-    readonly inputs: number
+  /** What a line of a table of addresses points at. */
+  export type Place =
+    | { readonly input: number }
+    | { readonly gather: number }
+    | { readonly from: number }
+    | { readonly to: number }
+    | 'volume'
+
+  /** One process or event, compiled from its declaration: what its part of the memory is to hold. */
+  export interface CompiledProcess {
+    readonly index: number
+    /** Addresses that are needed when settings change, once and for each instance. */
+    readonly fixedShared: readonly Place[]
+    readonly fixedEach: readonly Place[]
+    /** Addresses that are needed at every evaluation. */
+    readonly liveShared: readonly Place[]
+    readonly liveEach: readonly Place[]
+    /** Numbers held between changes of settings, and numbers that the sums hand on to the rates. */
+    readonly heldShared: number
+    readonly heldEach: number
+    readonly kept: number
+    readonly sums: number
     readonly fluxes: number
-    readonly gathers: number
-    readonly gather:
-      | ((
-          y: Numbers,
-          s: Numbers,
-          p: Numbers,
-          g: Numbers,
-          ix: Indexes,
-          o: number,
-          gx: Indexes,
-          gf: number,
-        ) => void)
-      | null
-    readonly rates: (
-      y: Numbers,
-      s: Numbers,
-      p: Numbers,
-      g: Numbers,
-      ix: Indexes,
-      o: number,
-      out: Numbers,
-      f: number,
-    ) => void
   }
   export const kernel: Readonly<Record<string, CompiledProcess>>
+  /** The module, in base 64. */
+  export const binary: string
 }

@@ -87,11 +87,17 @@ export interface Sand {
   readonly depth_cm: number
 }
 
-/** What water brings in before it is used; concentrations of the ion (NO3, PO4), mg/L. */
+/** Kinds of new water, and of salt in it, of which the catalogue knows what they usually bring. */
+export type NewWaterKind = 'tap water' | 'reverse osmosis' | 'deionised' | 'synthetic salt'
+
+/**
+ * What water brings in before it is used; concentrations of the ion (NO3, PO4), mg/L. What is not told is
+ * usual of its kind where that is one of `NewWaterKind`, else nothing.
+ */
 export interface NewWater {
   readonly kind?: string
-  readonly NO3_mg_L: number
-  readonly PO4_mg_L: number
+  readonly NO3_mg_L?: number
+  readonly PO4_mg_L?: number
   /** Silicate as SiO2. */
   readonly SiO2_mg_L?: number
 }

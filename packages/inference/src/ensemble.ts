@@ -1,4 +1,4 @@
-import type { Model } from '@holdfast/ecosystem'
+import { type Model, pairs } from '@holdfast/ecosystem'
 import { drawnNames, drawScores, parametersOf, type Scores } from './members.ts'
 import { normal } from './random.ts'
 import { type Running, stopped } from './running.ts'
@@ -29,7 +29,8 @@ export interface EnsembleQuestion<T> {
   readonly seed: number
   /** The readings, on the smoother's scale. */
   readonly targets: readonly Target[]
-  readonly try: (draw: Draw, member: number) => Tried<T>
+  /** Runs some draws together, which is quicker than one by one and gives the same bits. */
+  readonly try: (draws: readonly Draw[]) => readonly Tried<T>[]
   readonly running: Running
 }
 
@@ -55,12 +56,16 @@ export function ensemble<T>(question: EnsembleQuestion<T>): Ensemble<T> {
   let scores: readonly Float64Array[] = Array.from({ length: members }, (_, member) =>
     Float64Array.from(drawScores(names, seed, member).values()),
   )
+  const drawOf = (list: Float64Array): Draw => {
+    const named = new Map(names.map((name, i) => [name, list[i]]))
+    return { parameters: parametersOf(model, named), scores: named }
+  }
   const runAll = (): readonly Tried<T>[] =>
-    scores.map((list, member) => {
+    pairs(scores).flatMap((some) => {
       if (question.running.cancelled()) throw stopped
-      const named = new Map(names.map((name, i) => [name, list[i]]))
-      const tried = question.try({ parameters: parametersOf(model, named), scores: named }, member)
-      question.running.onProgress(++done / total)
+      const tried = question.try(some.map(drawOf))
+      done += some.length
+      question.running.onProgress(done / total)
       return tried
     })
   let tried = runAll()

@@ -5,8 +5,8 @@ import {
   ledger,
   type Model,
   settingsOn,
-  simulate,
-  startOf,
+  simulateTogether,
+  startsOf,
   timeline,
 } from '@holdfast/ecosystem'
 import type { BandedLedger, LedgerAnswer, Span } from './answers.ts'
@@ -40,24 +40,29 @@ export function ledgerOf(question: OutlookQuestion, span: Span, running: Running
     seed: question.seed,
     targets: targetsOf(readings, facts),
     running,
-    try: ({ parameters, scores }) => {
+    try: (draws) => {
       const settings = settingsOn(model, moments, from)
-      const start = startOf(model, parameters, openingOn(question, from, scores, facts), from, settings)
-      const run = simulate({
-        model,
+      const opened = draws.map(({ parameters, scores }) => ({
         parameters,
-        start,
-        settings,
-        from,
-        to,
-        samples: days,
-        marks: [from, to],
-        timeline: moments.filter(({ day }) => day >= from && day < to),
-      })
-      return {
-        result: ledger(model, run.marks[0], run.marks[1]),
-        ...heldAgainst(readings, facts, (day) => run.samples[days.indexOf(day)]),
-      }
+        opening: openingOn(question, from, scores, facts),
+      }))
+      const starts = startsOf(model, opened, from, settings)
+      const runs = simulateTogether(
+        {
+          model,
+          settings,
+          from,
+          to,
+          samples: days,
+          marks: [from, to],
+          timeline: moments.filter(({ day }) => day >= from && day < to),
+        },
+        draws.map(({ parameters }, m) => ({ parameters, start: starts[m] })),
+      )
+      return runs.map(({ marks, samples }) => ({
+        result: ledger(model, marks[0], marks[1]),
+        ...heldAgainst(readings, facts, (day) => samples[days.indexOf(day)]),
+      }))
     },
   })
   return {

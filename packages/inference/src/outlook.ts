@@ -1,4 +1,4 @@
-import { type Day, simulate, timeline } from '@holdfast/ecosystem'
+import { type Day, pairs, simulateTogether, timeline } from '@holdfast/ecosystem'
 import { coralBand, coralBands, type FactsOfSystem } from '@holdfast/facts'
 import type { OutlookAnswer } from './answers.ts'
 import { ownFactRemarks } from './assembled-on.ts'
@@ -36,20 +36,24 @@ export function outlookFrom(
     to,
     ...(question.levers ? { change: { from: question.asOf, ...question.levers } } : {}),
   })
-  const courses = known.members.map((member, index) => {
+  let done = 0
+  const courses = pairs(known.members).flatMap((pair) => {
     if (running.cancelled()) throw stopped
-    const run = simulate({
-      model,
-      parameters: member.parameters,
-      start: member.states,
-      settings: member.settings,
-      from: question.asOf,
-      to,
-      samples: days,
-      timeline: moments,
-    })
-    running.onProgress((index + 1) / known.members.length)
-    return known.seen.map(({ of }) => Float64Array.from(run.samples, of))
+    const runs = simulateTogether(
+      {
+        model,
+        // What was done to the tank is the same for every member.
+        settings: pair[0].settings,
+        from: question.asOf,
+        to,
+        samples: days,
+        timeline: moments,
+      },
+      pair.map(({ parameters, states }) => ({ parameters, start: states })),
+    )
+    done += pair.length
+    running.onProgress(done / known.members.length)
+    return runs.map(({ samples }) => known.seen.map(({ of }) => Float64Array.from(samples, of)))
   })
   const fans = known.seen.flatMap((seen, which) => fanOf(seen, which, known, days, courses))
   const answer: Outlook = {

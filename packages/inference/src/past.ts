@@ -2,10 +2,11 @@ import {
   type Day,
   type Model,
   type Moment,
+  type Simulation,
   settingsOn,
   setWater,
-  simulate,
-  startOf,
+  simulateTogether,
+  startsOf,
   timeline,
 } from '@holdfast/ecosystem'
 import { assembledOn } from './assembled-on.ts'
@@ -64,13 +65,13 @@ export function past(question: OutlookQuestion, running: Running = quietly): Pas
     members: question.members,
     seed: question.seed,
     targets: targetsOf(recent, model.facts),
-    try: (draw) => runMember({ question, model, moments, anchor, begin, days, seen, recent }, draw),
+    try: (draws) => runMembers({ question, model, moments, anchor, begin, days, seen, recent }, draws),
     running,
   })
   return { model, seen, days, members: results, weights, readingsUsed: recent.length }
 }
 
-interface MemberQuestion {
+interface MembersQuestion {
   readonly question: OutlookQuestion
   readonly model: Model
   readonly moments: readonly Moment[]
@@ -81,41 +82,55 @@ interface MemberQuestion {
   readonly recent: readonly Answerable[]
 }
 
-function runMember(asked: MemberQuestion, { parameters, scores }: Draw): Tried<Member> {
+function runMembers(asked: MembersQuestion, draws: readonly Draw[]): readonly Tried<Member>[] {
   const { question, model, moments, anchor, begin, days, seen, recent } = asked
-  let settings = settingsOn(model, moments, begin)
-  let start = startOf(model, parameters, openingOn(question, begin, scores, model.facts), begin, settings)
-  const run = (from: Day, to: Day, samples: readonly Day[]) =>
-    simulate({
-      model,
+  const settings = settingsOn(model, moments, begin)
+  const opened = (day: Day) =>
+    draws.map(({ parameters, scores }) => ({
       parameters,
-      start,
-      from,
-      to,
-      settings,
-      samples,
-      timeline: moments.filter(({ day }) => day >= from && day < to),
-    })
+      opening: openingOn(question, day, scores, model.facts),
+    }))
+  const run = (
+    from: Day,
+    to: Day,
+    starts: readonly Float64Array[],
+    begins: Float64Array,
+    samples: readonly Day[],
+  ): readonly Simulation[] =>
+    simulateTogether(
+      {
+        model,
+        from,
+        to,
+        settings: begins,
+        samples,
+        timeline: moments.filter(({ day }) => day >= from && day < to),
+      },
+      draws.map(({ parameters }, m) => ({ parameters, start: starts[m] })),
+    )
+  let starts = startsOf(model, opened(begin), begin, settings)
+  let begins = settings
   if (anchor > begin) {
-    const before = run(begin, anchor, [])
-    start = before.end
-    settings = before.settings
-    setWater(model, start, openingOn(question, anchor, scores, model.facts))
+    const before = run(begin, anchor, starts, settings, [])
+    starts = before.map(({ end }) => end)
+    begins = before[0].settings
+    for (const [m, { opening }] of opened(anchor).entries()) setWater(model, starts[m], opening)
   }
   const readingDays = [...new Set(recent.map(({ reading }) => reading.day))]
   const wanted = [...new Set([...days, ...readingDays])].sort((a, b) => a - b)
-  const result = run(anchor, question.asOf, wanted)
-  const at = new Map(wanted.map((day, i) => [day, result.samples[i]]))
-  return {
-    ...heldAgainst(recent, model.facts, (day) => at.get(day) ?? result.end),
-    result: {
-      scores,
-      parameters,
-      states: result.end,
-      settings: result.settings,
-      course: seen.map(({ of }) => Float64Array.from(days, (day) => of(at.get(day) ?? result.end))),
-    },
-  }
+  return run(anchor, question.asOf, starts, begins, wanted).map(({ samples, end, settings: ends }, m) => {
+    const at = new Map(wanted.map((day, i) => [day, samples[i]]))
+    return {
+      ...heldAgainst(recent, model.facts, (day) => at.get(day) ?? end),
+      result: {
+        scores: draws[m].scores,
+        parameters: draws[m].parameters,
+        states: end,
+        settings: ends,
+        course: seen.map(({ of }) => Float64Array.from(days, (day) => of(at.get(day) ?? end))),
+      },
+    }
+  })
 }
 
 /** Every day from one to another, both ends included. */

@@ -57,7 +57,6 @@ const shownOnly: readonly (readonly [RegExp, string])[] = [
     'a help to the keeper: what is below detection is logged with the limit of the kit',
   ],
   [/^evap\.share$/, 'a help to the keeper: evaporation is told in the description'],
-  [/^wc\./, 'a help to the keeper: what water brings is told in the description'],
 ]
 
 /** Another value of a fact: shares smaller, all else larger; of what is nothing in the middle the high end. */
@@ -97,8 +96,8 @@ const bare: System = {
   flow: [],
   surfaces: [],
   rock: [],
-  source_water: { NO3_mg_L: 0, PO4_mg_L: 0 },
-  salt_mix: { NO3_mg_L: 0, PO4_mg_L: 0 },
+  source_water: { kind: 'reverse osmosis' },
+  salt_mix: { kind: 'synthetic salt' },
   salinity_psu: 35,
   temperature_C: 25,
   evaporation_L_per_day: 1,
@@ -127,6 +126,7 @@ const untold: System = {
   corals: { kind: 'mixed', area_m2: 1 },
   equipment: [
     { kind: 'skimmer' },
+    { kind: 'continuous water change', L_per_day: 1 },
     { kind: 'filter sock', changed_every_days: 4 },
     { kind: 'ferric media reactor', mass_g: 100 },
     { kind: 'activated carbon', replaced_every_days: 30 },
@@ -142,6 +142,7 @@ const untold: System = {
 
 const onVinegar: System = {
   ...bare,
+  source_water: { kind: 'deionised' },
   equipment: [
     { kind: 'organic carbon dosing', substance: 'vinegar', mL_per_day: 10 },
     ...['ulva', 'gracilaria', 'caulerpa'].map(bed),
@@ -161,6 +162,7 @@ const grown: System = {
 /** One kind of alga on every kind of surface, old and new. */
 const surfaced: System = {
   ...bare,
+  source_water: { kind: 'tap water' },
   surfaces: surfaceKinds().flatMap(({ key }) => [
     surface(key),
     surface(key, { id: `${key}, new`, age_days: 0 }),

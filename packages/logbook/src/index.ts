@@ -60,6 +60,6 @@ export type {
   SheetQuestion,
   SheetReading,
 } from './sheet/sheet.ts'
-export { systemFileJsonSchema } from './system-file/document.ts'
+export { type SystemText, systemFileJsonSchema } from './system-file/document.ts'
 export { readSystemFile, type SystemFileRead } from './system-file/read-system-file.ts'
 export { type SystemLog, systemLog } from './system-log.ts'

@@ -81,7 +81,13 @@ export async function systemShow(
 
 function partsOf(system: System): string[][] {
   const { source_water, salt_mix, sand, corals } = system
-  const water = (of: System['source_water']): string => `${of.NO3_mg_L} mg/L NO3, ${of.PO4_mg_L} mg/L PO4`
+  const water = ({ kind = 'kind not told', NO3_mg_L, PO4_mg_L }: System['source_water']): string => {
+    const told = [
+      ...(NO3_mg_L === undefined ? [] : [`${NO3_mg_L} mg/L NO3`]),
+      ...(PO4_mg_L === undefined ? [] : [`${PO4_mg_L} mg/L PO4`]),
+    ]
+    return told.length > 0 ? told.join(', ') : `as usual: ${kind}`
+  }
   return [
     ...system.vessels.map(({ id, kind, volume_L }) => ['Vessel', `${id} (${kind}): ${volume_L} L`]),
     ...system.surfaces.map((one) => [

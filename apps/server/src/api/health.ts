@@ -15,8 +15,13 @@ export const health = route({
         program: z.literal('holdfast'),
         status: z.literal('ok'),
         start: z.string().describe('A name of this start.'),
+        workspace: z.string().describe('The workspace that entries of this log name.'),
+        kept: z.string().describe('Where the log lives, in words that follow "Your log is kept".'),
       }),
     },
   },
-  answer: (_, { start }) => ({ status: 200, body: { ...running, start } }),
+  answer: (_, { start, logbook, kept }) => ({
+    status: 200,
+    body: { ...running, start, workspace: logbook.workspace, kept },
+  }),
 })

@@ -5,11 +5,7 @@ import { addressOf, fromAddress } from '../shell/address.ts'
 import type { Described } from '../shell/described.ts'
 import { Later } from '../shell/later.tsx'
 import { Log } from './log/index.tsx'
-
-/** The views of the record, by their names in the address; the first is shown where none is named. */
-const views = { log: 'Log', import: 'Import', sums: 'Sums', facts: 'Facts' } as const
-
-type View = keyof typeof views
+import { type View, viewNames, views } from './views.ts'
 
 /** The sums bring the equations of sea water along, which logging does without. */
 const loadSums = () => import('./sums/index.tsx').then(({ Sums }) => Sums)
@@ -20,14 +16,23 @@ const loadImport = () => import('./import/index.tsx').then(({ ImportSheet }) => 
 /** The catalogue is looked up now and then, and brings the model along to say what this tank draws on. */
 const loadFacts = () => import('./facts/index.tsx').then(({ Facts }) => Facts)
 
-/** The place "Record": what is written down beside the tank, sheets of the past, the sums that come before, and the facts. */
-export function RecordPlace({ described }: { readonly described: Described | undefined }) {
-  const named = fromAddress('view')
-  const view = (Object.keys(views) as View[]).find((each) => each === named) ?? 'log'
+const loadLetter = () => import('./letter/index.tsx').then(({ LetterView }) => LetterView)
+const loadWays = () => import('./ways/index.tsx').then(({ YourWays }) => YourWays)
+
+interface RecordOf {
+  readonly described: Described | undefined
+  /** Nothing is described yet, here or in the log. */
+  readonly isBare: boolean
+}
+
+/** The place "Record": what is written down beside the tank, its letter, sheets of the past, sums, and the facts. */
+export function RecordPlace({ described, isBare }: RecordOf) {
+  const view = viewOf(isBare)
+  const key = described?.system.id
   return (
     <>
       <nav class="record-views" aria-label="Record">
-        {(Object.keys(views) as View[]).map((each) => (
+        {viewNames.map((each) => (
           <a
             key={each}
             href={addressOf('record', each === 'log' ? undefined : each)}
@@ -38,13 +43,19 @@ export function RecordPlace({ described }: { readonly described: Described | und
         ))}
       </nav>
       {view === 'sums' && <Later load={loadSums} given={{}} />}
-      {view === 'facts' && described && (
-        <Later key={described.system.id} load={loadFacts} given={{ described }} />
+      {view === 'ways' && <Later load={loadWays} given={{}} />}
+      {view === 'letter' && (described || isBare) && (
+        <Later key={key} load={loadLetter} given={{ described }} />
       )}
-      {view === 'import' && described && (
-        <Later key={described.system.id} load={loadImport} given={{ described }} />
-      )}
-      {view === 'log' && described && <Log key={described.system.id} described={described} />}
+      {view === 'facts' && described && <Later key={key} load={loadFacts} given={{ described }} />}
+      {view === 'import' && described && <Later key={key} load={loadImport} given={{ described }} />}
+      {view === 'log' && described && <Log key={key} described={described} />}
     </>
   )
+}
+
+/** Where there is nothing to write about, the letter comes first. */
+function viewOf(isBare: boolean): View {
+  const named = viewNames.find((each) => each === fromAddress('view')) ?? 'log'
+  return isBare && named !== 'sums' && named !== 'ways' ? 'letter' : named
 }

@@ -1,18 +1,26 @@
 /** What the address of the page says; every view can be shared as a link. */
 export const fromAddress = (name: string) => new URLSearchParams(location.search).get(name)
 
-/** The places of the page, each with its title. */
-export const places = { water: 'Water', record: 'Record' } as const
+/** The places of the page by the questions they answer, each with its title and the key that leads there. */
+export const places = {
+  today: { title: 'Today', key: 't' },
+  water: { title: 'Water', key: 'w' },
+  surfaces: { title: 'Surfaces', key: 's' },
+  record: { title: 'Record', key: 'r' },
+} as const
 
 export type Place = keyof typeof places
 
-export const placeInAddress = (): Place => (fromAddress('place') === 'record' ? 'record' : 'water')
+export const placeNames = Object.keys(places) as readonly Place[]
 
-/** The address of a place, for the same system, with what else it shall show. */
+export const placeInAddress = (): Place =>
+  placeNames.find((place) => place === fromAddress('place')) ?? 'today'
+
+/** The address of a place, for the same system where none is named, with what else it shall show. */
 export function addressOf(place: Place, view?: string, more: Readonly<Record<string, string>> = {}): string {
   const system = fromAddress('system')
   const search = new URLSearchParams({
-    ...(place === 'record' ? { place } : {}),
+    ...(place === 'today' ? {} : { place }),
     ...(view === undefined ? {} : { view }),
     ...(system === null ? {} : { system }),
     ...more,

@@ -1,14 +1,24 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useCallback, useEffect, useState } from 'preact/hooks'
 import { fromAddress, intoAddress, placeInAddress, places } from './address.ts'
 import { type Described, describedBefore, keepDescribed } from './described.ts'
+import { Footer } from './footer.tsx'
 import { Header } from './header.tsx'
+import { KeyList } from './key-list.tsx'
 import { Later } from './later.tsx'
+import { NoSystem } from './no-system.tsx'
 import { fetchDescribed, fetchSystem, fetchSystems, type SystemData, type SystemName } from './system-data.ts'
+import { type Sheet, useKeys } from './use-keys.ts'
 
 const place = placeInAddress()
 /** Logging brings no model along, and the model no form for logging. */
+const loadToday = () => import('../today/index.tsx').then(({ Today }) => Today)
 const loadWater = () => import('../water/index.tsx').then(({ Water }) => Water)
+const loadSurfaces = () => import('../surfaces/index.tsx').then(({ Surfaces }) => Surfaces)
 const loadRecord = () => import('../record/index.tsx').then(({ RecordPlace }) => RecordPlace)
+const loadPalette = () => import('./palette/index.tsx').then(({ Palette }) => Palette)
+
+/** A log of years is fetched where the model needs it, not to write one more entry. */
+const isOfModel = place === 'water' || place === 'surfaces'
 
 /** The page: a system, and one of its places. */
 export function App() {
@@ -17,7 +27,10 @@ export function App() {
   const [data, setData] = useState<SystemData | undefined>()
   const [described, setDescribed] = useState<Described | undefined>(() => describedBefore(chosen))
   const [trouble, setTrouble] = useState('')
+  const [sheet, setSheet] = useState<Sheet | undefined>()
   const tell = (error: unknown) => setTrouble(error instanceof Error ? error.message : String(error))
+  useKeys(setSheet)
+  const close = useCallback(() => setSheet(undefined), [])
 
   useEffect(() => {
     fetchSystems().then(setSystems, tell)
@@ -25,7 +38,7 @@ export function App() {
 
   const id = chosen ?? systems?.[0]?.id
   useEffect(() => {
-    if (id === undefined) return
+    if (id === undefined || place === 'today') return
     let overtaken = false
     setData(undefined)
     setDescribed(describedBefore(id))
@@ -33,29 +46,28 @@ export function App() {
       keepDescribed(answer)
       if (!overtaken) setDescribed(answer)
     }
-    // A log of years is not fetched to write one more entry.
-    const shown =
-      place === 'record'
-        ? fetchDescribed(id, new Date()).then(show)
-        : fetchSystem(id).then((answer) => {
-            show(answer)
-            if (!overtaken) setData(answer)
-          })
+    const shown = isOfModel
+      ? fetchSystem(id).then((answer) => {
+          show(answer)
+          if (!overtaken) setData(answer)
+        })
+      : fetchDescribed(id, new Date()).then(show)
     shown.catch(tell)
     return () => {
       overtaken = true
     }
   }, [id])
 
-  const name = described?.system.name
+  const name = place === 'today' ? undefined : described?.system.name
   useEffect(() => {
-    document.title = [places[place], name, 'Holdfast'].filter((part) => part !== undefined).join(' · ')
+    document.title = [places[place].title, name, 'Holdfast'].filter((part) => part !== undefined).join(' · ')
   }, [name])
 
   const choose = (next: string) => {
     intoAddress({ system: next, volume: undefined, every: undefined })
     setChosen(next)
   }
+  const isBare = systems?.length === 0 && described === undefined
   return (
     <>
       <Header place={place} systems={systems ?? []} shown={described?.system} onSystem={choose} />
@@ -65,14 +77,15 @@ export function App() {
             {trouble}
           </p>
         )}
-        {systems?.length === 0 && (
-          <p class="lead">
-            There is no system yet. Bring one in with the command line, then reload this page.
-          </p>
-        )}
-        {place === 'record' && <Later load={loadRecord} given={{ described }} />}
+        {isBare && place !== 'record' && <NoSystem />}
+        {place === 'today' && systems && systems.length > 0 && <Later load={loadToday} given={{ systems }} />}
         {place === 'water' && data && <Later key={data.system.id} load={loadWater} given={{ data }} />}
+        {place === 'surfaces' && data && <Later key={data.system.id} load={loadSurfaces} given={{ data }} />}
+        {place === 'record' && <Later load={loadRecord} given={{ described, isBare }} />}
       </main>
+      <Footer onOpen={setSheet} />
+      {sheet === 'palette' && <Later load={loadPalette} given={{ systems: systems ?? [], onClose: close }} />}
+      {sheet === 'keys' && <KeyList onClose={close} />}
     </>
   )
 }

@@ -1,4 +1,4 @@
-import { addressOf, type Place, places } from './address.ts'
+import { addressOf, fromAddress, type Place, placeNames, places } from './address.ts'
 import type { SystemData, SystemName } from './system-data.ts'
 
 export interface HeaderOf {
@@ -9,31 +9,23 @@ export interface HeaderOf {
   readonly onSystem: (id: string) => void
 }
 
+/** Where one is, the four places, and the button that logs from anywhere; on a telephone they are at the thumb. */
 export function Header({ place, systems, shown, onSystem }: HeaderOf) {
+  const { title } = places[place]
+  const isOfOne = place !== 'today' && shown !== undefined
   return (
     <header>
       <a class="skip" href="#place">
-        {place === 'water' ? 'To the water' : 'To the record'}
+        To {title.toLowerCase()}
       </a>
       <p class="mark">Holdfast</p>
-      <h1>{shown ? shown.name : places[place]}</h1>
-      <nav aria-label="Places">
-        {(Object.keys(places) as Place[]).map((each) => (
-          <a key={each} href={addressOf(each)} aria-current={each === place ? 'page' : undefined}>
-            {places[each]}
-          </a>
-        ))}
-      </nav>
-      {place === 'water' && (
-        <p class="log-from-here">
-          <a class="large" href={addressOf('record')}>
-            Log something
-          </a>
-        </p>
-      )}
-      {systems.length > 1 && (
+      <h1>
+        {title}
+        {isOfOne && systems.length < 2 && <span class="of"> {shown.name}</span>}
+      </h1>
+      {place !== 'today' && systems.length > 1 && (
         <p class="system-choice">
-          <label for="system">System</label>{' '}
+          <label for="system">of</label>{' '}
           <select id="system" value={shown?.id} onChange={(event) => onSystem(event.currentTarget.value)}>
             {systems.map((system) => (
               <option key={system.id} value={system.id}>
@@ -43,9 +35,23 @@ export function Header({ place, systems, shown, onSystem }: HeaderOf) {
           </select>
         </p>
       )}
+      <div class="places">
+        <nav aria-label="Places">
+          {placeNames.map((each) => (
+            <a key={each} href={addressOf(each)} aria-current={each === place ? 'page' : undefined}>
+              {places[each].title}
+            </a>
+          ))}
+        </nav>
+        <a class="large log-it" href={addressOf('record')} aria-current={isLog(place) ? 'page' : undefined}>
+          Log<span class="roomy"> something</span>
+        </a>
+      </div>
     </header>
   )
 }
+
+const isLog = (place: Place) => place === 'record' && (fromAddress('view') ?? 'log') === 'log'
 
 /** Where the log lives, in a plain sentence. */
 export function Kept({ data }: { readonly data: Pick<SystemData, 'kept'> }) {

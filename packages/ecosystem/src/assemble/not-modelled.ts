@@ -1,6 +1,7 @@
 import { grazer } from '@holdfast/facts'
 import { coralsLeftOut } from '../processes/coral-uptake.ts'
 import { bedsLeftOut } from '../processes/cultivated-beds.ts'
+import { feedsTakenForOthers } from '../processes/feeding.ts'
 import type { System } from '../system.ts'
 
 /** Only grazers of the catalogue have a lifespan; other animals live as long as the log does not say otherwise. */
@@ -11,6 +12,7 @@ export function notModelled(system: System): readonly string[] {
   const named = [
     ...bedsLeftOut(system),
     coralsLeftOut(system),
+    ...feedsTakenForOthers(system),
     system.animals.some(({ taxon }) => taxon === undefined || !grazer(taxon)) ? deaths : undefined,
   ]
   return [...new Set(named.filter((name) => name !== undefined))]

@@ -102,3 +102,7 @@ export function layoutOf(declaration: Process): Layout {
 
 export const chosen = <T>(choice: Chosen<unknown, T>, instance: unknown): T =>
   typeof choice === 'function' ? (choice as (instance: unknown) => T)(instance) : choice
+
+/** What is the same for every instance; undefined where each has its own. */
+export const chosenOnce = <T>(choice: Chosen<unknown, T>): T | undefined =>
+  typeof choice === 'function' ? undefined : choice

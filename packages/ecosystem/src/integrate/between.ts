@@ -1,16 +1,15 @@
-import { type Equations, scatter } from './equations.ts'
-import type { Step } from './integrate.ts'
+import { scatter } from './equations.ts'
+import type { Shape } from './shape.ts'
 
-/**
- * States inside a step, by the cubic through both ends and their slopes. Slopes are held to what keeps
- * the cubic between its ends (Fritsch & Carlson 1980, SIAM J Numer Anal 17:238; as recalled): in a long
- * step over a fast balance the slope at an end is noise times the fastest rate, and would overshoot.
- */
-export function between(step: Step, day: number, into: Float64Array): void {
-  const { before, slopeBefore, after, slopeAfter } = step
-  const at = weights(step, day)
-  for (let i = 0; i < into.length; i++)
-    into[i] = before[i] + risen(after[i] - before[i], slopeBefore[i], slopeAfter[i], at)
+/** The flows of a step and the states at its start: what its books are made of. */
+export interface Booked {
+  readonly from: number
+  readonly to: number
+  readonly before: Float64Array
+  /** Whole flows of the step, and rates of flows at both ends. */
+  readonly flows: Float64Array
+  readonly ratesBefore: Float64Array
+  readonly ratesAfter: Float64Array
 }
 
 /**
@@ -18,9 +17,9 @@ export function between(step: Step, day: number, into: Float64Array): void {
  * balance inside a step as they do at its ends.
  */
 export function bookBetween(
-  step: Step,
+  step: Booked,
   day: number,
-  equations: Equations,
+  shape: Pick<Shape, 'from' | 'to' | 'floored'>,
   flows: Float64Array,
   states: Float64Array,
 ): void {
@@ -28,12 +27,12 @@ export function bookBetween(
   for (let k = 0; k < flows.length; k++)
     flows[k] = risen(step.flows[k], step.ratesBefore[k], step.ratesAfter[k], at)
   states.set(step.before)
-  scatter(equations, flows, states)
-  if (!states.some((amount, i) => equations.floored[i] === 1 && amount < 0)) return
+  scatter(shape, flows, states)
+  if (!states.some((amount, i) => shape.floored[i] === 1 && amount < 0)) return
   // In one proportion for all flows the states lie on the line between two that are not below zero.
   for (let k = 0; k < flows.length; k++) flows[k] = at.share * step.flows[k]
   states.set(step.before)
-  scatter(equations, flows, states)
+  scatter(shape, flows, states)
 }
 
 interface Weights {
@@ -45,7 +44,7 @@ interface Weights {
   readonly endSlope: number
 }
 
-function weights({ from, to }: Step, day: number): Weights {
+function weights({ from, to }: Booked, day: number): Weights {
   const width = to - from
   const t = (day - from) / width
   return {
@@ -57,7 +56,11 @@ function weights({ from, to }: Step, day: number): Weights {
   }
 }
 
-/** Part of a rise that is behind at a day, when its slopes at both ends are these. */
+/**
+ * Part of a rise that is behind at a day, when its slopes at both ends are these: by the cubic through both
+ * ends. Slopes are held to what keeps it between its ends (Fritsch & Carlson 1980, SIAM J Numer Anal 17:238;
+ * as recalled): in a long step over a fast balance the slope at an end is noise times the fastest rate.
+ */
 function risen(rise: number, slopeBefore: number, slopeAfter: number, at: Weights): number {
   const most = (3 * rise) / at.width
   const held = (slope: number): number =>

@@ -1,4 +1,4 @@
-import type { Equations } from './equations.ts'
+import type { Shape } from './shape.ts'
 
 /**
  * Keeps floored states at or above zero by scaling what leaves them, all by one factor and at both
@@ -8,8 +8,14 @@ import type { Equations } from './equations.ts'
  * @param flows  whole flows of the step, changed in place
  * @returns the number of states whose outflow was scaled
  */
-export function limit(equations: Equations, y: Float64Array, flows: Float64Array, work: LimiterWork): number {
-  const { from, to, fluxes, states, floored } = equations
+export function limit(
+  shape: Pick<Shape, 'states' | 'from' | 'to' | 'floored'>,
+  y: Float64Array,
+  flows: Float64Array,
+  work: LimiterWork,
+): number {
+  const { from, to, states, floored } = shape
+  const fluxes = flows.length
   const { gains, losses } = work
   let limited = 0
   // Scaling one outflow lessens another's inflow, so the passes repeat; each can only lessen flows.

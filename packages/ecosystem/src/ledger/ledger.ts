@@ -1,6 +1,6 @@
 import { type Flux, type Model, stateId } from '../assemble/model.ts'
 import type { Ledger, LedgerRow } from '../ledger-types.ts'
-import type { Mark } from '../simulate/simulate.ts'
+import type { Mark } from '../simulate/index.ts'
 
 /**
  * The books between two marks of a run: the same flows that moved the states, summed. Nothing is

@@ -1,6 +1,8 @@
 import { fact } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { describe, expect, test } from 'vitest'
+import { assemble } from '../assemble/assemble.ts'
+import type { System } from '../system.ts'
 import { moved, run } from '../testing/run.ts'
 import { box } from '../testing/systems.ts'
 
@@ -81,6 +83,16 @@ test('a feed of which nothing is told brings what the catalogue has for its kind
   const dry = fact('feed.mysis.dry').typical
   expect(nitrogenOf('frozen mysis')).toBeCloseTo(1000 * dry * fact('feed.mysis.n_dry').typical, 6)
   expect(nitrogenOf('frozen mysis', 0.2)).toBeCloseTo((0.2 / dry) * nitrogenOf('frozen mysis'), 6)
+})
+
+test('a feed that nobody knows is taken for pellets, and the ledger says so', () => {
+  const leftOut = (feed: System['feeds'][number]) => assemble({ ...box, feeds: [feed] }).notModelled
+  expect(leftOut({ kind: 'oat bran', g_per_day: 1 })).toEqual([
+    'nutrients of oat bran: taken for those of dry pellets',
+  ])
+  expect(leftOut({ kind: 'oat bran', g_per_day: 1, N_mass_fraction: 0.02, P_mass_fraction: 0.007 })).toEqual(
+    [],
+  )
 })
 
 test('two feeds of one kind keep what is told of each', () => {

@@ -20,6 +20,15 @@ export const fedPhosphorus = 'fed phosphorus'
 /** A feed the catalogue has no name for is taken to have the carbon and the losses of pellets. */
 const kindOf = ({ feed }: Fed): FeedKind => feedKind(feed.kind) ?? pellet
 
+/** What the ledger says of feeds whose nutrients nobody knows. */
+export const feedsTakenForOthers = ({ feeds }: System): readonly string[] =>
+  feeds
+    .filter(
+      ({ kind, N_mass_fraction, P_mass_fraction }) =>
+        feedKind(kind) === undefined && (N_mass_fraction === undefined || P_mass_fraction === undefined),
+    )
+    .map(({ kind }) => `nutrients of ${kind}: taken for those of dry pellets`)
+
 type Nutrient = 'N' | 'P' | 'C'
 
 /** What the keeper tells of a feed, as share of it as fed. */

@@ -1,19 +1,15 @@
-import { convert } from '@holdfast/quantities'
 import { outside, water } from '../accounts/index.ts'
 import { move, process, setting } from '../declare/index.ts'
+import { broughtBy, type Ion } from './brought-by-water.ts'
 import type { InSystem } from './readings.ts'
 
 /** What a litre of source water carries. */
-export const sourceNitrate = setting<InSystem>('source nitrate', 'µmol L⁻¹', ({ system }) =>
-  convert(system.source_water.NO3_mg_L, 'mg NO3 L⁻¹', 'µmol L⁻¹'),
-)
-export const sourcePhosphate = setting<InSystem>('source phosphate', 'µmol L⁻¹', ({ system }) =>
-  convert(system.source_water.PO4_mg_L, 'mg PO4 L⁻¹', 'µmol L⁻¹'),
-)
+const sourced = (id: string, ion: Ion) =>
+  setting<InSystem>(id, 'µmol L⁻¹', ({ system }, facts) => broughtBy(system.source_water, ion, facts))
 
-export const sourceSilicate = setting<InSystem>('source silicate', 'µmol L⁻¹', ({ system }) =>
-  convert(system.source_water.SiO2_mg_L ?? 0, 'mg SiO2 L⁻¹', 'µmol L⁻¹'),
-)
+export const sourceNitrate = sourced('source nitrate', 'NO3')
+export const sourcePhosphate = sourced('source phosphate', 'PO4')
+export const sourceSilicate = sourced('source silicate', 'SiO2')
 
 export const topOff = process<InSystem>({
   id: 'top-off',

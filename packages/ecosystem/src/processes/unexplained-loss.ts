@@ -1,19 +1,16 @@
-import { convert } from '@holdfast/quantities'
+import type { FactsOfSystem } from '@holdfast/facts'
 import { outside, water } from '../accounts/index.ts'
 import { change, fact, gathered, move, process, setting, state } from '../declare/index.ts'
 import type { System, WaterChangeRoutine } from '../system.ts'
+import { broughtBy } from './brought-by-water.ts'
 import { fedNitrogen, fedPhosphorus } from './feeding.ts'
 import { hasRockOrSand, type InSystem, nitrate, phosphate, wettedArea } from './readings.ts'
 
 /** What top-off and the routine of changes bring in by the source water, µmol/d of the atom. */
-function withNewWater(system: System, atom: 'N' | 'P'): number {
+function withNewWater(system: System, ion: 'NO3' | 'PO4', facts: FactsOfSystem): number {
   const routine = system.equipment.find((item): item is WaterChangeRoutine => item.kind === 'water change')
   const newWater = system.evaporation_L_per_day + (routine ? routine.volume_L / routine.every_days : 0)
-  const { NO3_mg_L, PO4_mg_L } = system.source_water
-  return (
-    newWater *
-    convert(atom === 'N' ? NO3_mg_L : PO4_mg_L, `mg ${atom === 'N' ? 'NO3' : 'PO4'} L⁻¹`, 'µmol L⁻¹')
-  )
+  return newWater * broughtBy(system.source_water, ion, facts)
 }
 
 /** How strong the loss is, relative to the day on which a run begins. */
@@ -50,8 +47,12 @@ export const unexplainedLoss = process<InSystem>({
     strengthP: state(strength.phosphate, '1'),
     fedN: gathered(fedNitrogen, () => 'all feeds', 'µmol d⁻¹'),
     fedP: gathered(fedPhosphorus, () => 'all feeds', 'µmol d⁻¹'),
-    newN: setting('nitrogen of new water', 'µmol d⁻¹', ({ system }) => withNewWater(system, 'N')),
-    newP: setting('phosphorus of new water', 'µmol d⁻¹', ({ system }) => withNewWater(system, 'P')),
+    newN: setting('nitrogen of new water', 'µmol d⁻¹', ({ system }, facts) =>
+      withNewWater(system, 'NO3', facts),
+    ),
+    newP: setting('phosphorus of new water', 'µmol d⁻¹', ({ system }, facts) =>
+      withNewWater(system, 'PO4', facts),
+    ),
   },
   parameters: {
     lossOfN: fact('unexplained.nitrate', '1'),

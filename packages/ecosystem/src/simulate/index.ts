@@ -1,5 +1,8 @@
+export { settingsOn } from './change-settings.ts'
 export * from './equations-of.ts'
 export type { KeysMoved } from './keys-moved.ts'
+export type { Mark } from './marks.ts'
 export type * from './moment.ts'
+export { ends, shapeOf } from './shape-of.ts'
 export * from './simulate.ts'
 export * from './timeline.ts'

@@ -5,7 +5,7 @@ import { driftSetting, removedSetting } from '../events/hand-removal.ts'
 import { changedVolume } from '../events/water-change.ts'
 import type { DosedSubstance, Event } from '../log.ts'
 import { rationSetting } from '../processes/feeding.ts'
-import { saltNitrateSetting, saltPhosphateSetting } from '../processes/new-water.ts'
+import { saltAmmoniaSetting, saltNitrateSetting, saltPhosphateSetting } from '../processes/new-water.ts'
 import { hoursSetting, lightSetting } from '../processes/stands.ts'
 import type { System } from '../system.ts'
 import { animalsChange } from './animals.ts'
@@ -48,6 +48,7 @@ export function momentsOf(
                 'source phosphate': convert(event.water.PO4_mg_L, 'mg PO4 L⁻¹', 'µmol L⁻¹'),
                 [saltNitrateSetting]: 0,
                 [saltPhosphateSetting]: 0,
+                [saltAmmoniaSetting]: 0,
               },
             },
           ]

@@ -1,24 +1,16 @@
-import type { Block, Model } from '../assemble/model.ts'
-import { scatter } from '../integrate/equations.ts'
-import {
-  between,
-  bookBetween,
-  Integrator,
-  type IntegratorSettings,
-  type Statistics,
-  type Step,
-  usualSettings,
-} from '../integrate/index.ts'
-import { limit, limiterWork } from '../integrate/limiter.ts'
+import type { Model } from '../assemble/model.ts'
+import { Integrator, type IntegratorSettings, type Statistics, usualSettings } from '../integrate/index.ts'
 import type { Day } from '../log.ts'
-import { ends, equationsOf } from './equations-of.ts'
-import type { Happening, Moment, Values } from './moment.ts'
+import { changeSettings, slotsOf } from './change-settings.ts'
+import { happenings } from './happen.ts'
+import { type Mark, Marks } from './marks.ts'
+import { kernelOf } from './model-kernel.ts'
+import type { Moment } from './moment.ts'
+import { Samples } from './samples.ts'
 
-export interface SimulationQuestion {
+/** What the members of a run have in common. */
+export interface RunQuestion {
   readonly model: Model
-  readonly parameters: Float64Array
-  /** States at the start; left as they are. */
-  readonly start: Float64Array
   readonly from: Day
   readonly to: Day
   readonly timeline: readonly Moment[]
@@ -31,6 +23,16 @@ export interface SimulationQuestion {
   readonly integrator?: IntegratorSettings
 }
 
+/** What one member runs with. */
+export interface MemberRun {
+  readonly parameters: Float64Array
+  /** States at the start; left as they are. */
+  readonly start: Float64Array
+}
+
+export type SimulationQuestion = RunQuestion & MemberRun
+
+/** What became of one member. Accounts outside are told where marks are asked for, else they stay as at the start. */
 export interface Simulation {
   readonly samples: readonly Float64Array[]
   readonly marks: readonly Mark[]
@@ -39,152 +41,71 @@ export interface Simulation {
   readonly statistics: Statistics
 }
 
-/** The books at one day: states, and what has flowed since the start. */
-export interface Mark {
-  readonly day: Day
-  readonly states: Float64Array
-  readonly flows: Float64Array
-  readonly eventFlows: Float64Array
-}
-
 /** Runs a model over a span, through its events. A sample on the day of an event is taken before it. */
 export function simulate(question: SimulationQuestion): Simulation {
+  return simulateTogether(question, [question])[0]
+}
+
+/** Runs members of one husbandry, two side by side: each has the bits that it would have alone. */
+export function simulateTogether(
+  question: RunQuestion,
+  members: readonly MemberRun[],
+): readonly Simulation[] {
+  return pairs(members).flatMap((pair) => runPair(question, pair))
+}
+
+/** A list in twos, the last alone where their number is odd. */
+export const pairs = <T>(list: readonly T[]): readonly (readonly T[])[] =>
+  Array.from({ length: Math.ceil(list.length / 2) }, (_, pair) => list.slice(2 * pair, 2 * pair + 2))
+
+function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly Simulation[] {
   const { model, from, to } = question
+  const compiled = kernelOf(model)
+  const { kernel } = compiled
+  const { memory } = kernel
+  compiled.owner = question
   const settings = Float64Array.from(question.settings ?? model.settings.values)
-  const equations = equationsOf(model, question.parameters, settings)
-  const integrator = new Integrator(
-    equations,
-    Float64Array.from(question.start),
-    question.integrator ?? usualSettings,
-  )
-  const eventFlows = new Float64Array(model.eventFluxes.length)
-  const samples: Float64Array[] = []
-  const marks: Mark[] = []
-  const wanted = question.samples ?? []
+  for (const member of [0, 1] as const) {
+    const { parameters, start } = members[member] ?? members[0]
+    compiled.setParameters(member, parameters)
+    memory.set(memory.at.start, member, start)
+  }
+  compiled.setSettings(settings)
   const markDays = question.marks ?? []
-  const slots = new Map(model.settings.ids.map((id, index) => [id, index]))
-  const happen = eventsOf(model, question.parameters, settings, slots, eventFlows)
+  const integrator = new Integrator(kernel, markDays.length > 0, question.integrator ?? usualSettings)
+  const eventFlows = members.map(() => new Float64Array(model.eventFluxes.length))
+  const samples = new Samples(kernel, members.length, question.samples ?? [])
+  const marks = new Marks(kernel, eventFlows, markDays)
+  const happen = happenings(model, compiled, eventFlows, markDays.length > 0)
+  const slots = slotsOf(model)
 
-  const onStep = (step: Step): void => {
-    while (samples.length < wanted.length && wanted[samples.length] <= step.to) {
-      const into = new Float64Array(model.states.length)
-      between(step, wanted[samples.length], into)
-      samples.push(into)
-    }
-    while (marks.length < markDays.length && markDays[marks.length] <= step.to)
-      marks.push(bookAt(step, markDays[marks.length]))
-  }
-  const bookAt = (step: Step, day: Day): Mark => {
-    const flows = new Float64Array(model.fluxes.length)
-    const states = new Float64Array(model.states.length)
-    bookBetween(step, day, equations, flows, states)
-    for (let k = 0; k < flows.length; k++) flows[k] += step.totals[k]
-    return { day, states, flows, eventFlows: Float64Array.from(eventFlows) }
-  }
-  const mark = (day: Day): void => {
-    while (marks.length < markDays.length && markDays[marks.length] <= day)
-      marks.push({
-        day,
-        states: Float64Array.from(integrator.y),
-        flows: Float64Array.from(integrator.totals),
-        eventFlows: Float64Array.from(eventFlows),
-      })
-  }
-  const sampleNow = (day: Day): void => {
-    while (samples.length < wanted.length && wanted[samples.length] <= day)
-      samples.push(Float64Array.from(integrator.y))
-  }
-
+  const advance = (start: Day, until: Day): void =>
+    integrator.run(start, until, members.length === 2 ? 2 : 1, (lanes) => {
+      samples.during(lanes)
+      marks.during(lanes)
+    })
   let day = from
-  sampleNow(day)
-  mark(day)
-  const advance = (until: Day): void => {
-    if (day < until) integrator.run(day, until, onStep)
-    day = Math.max(day, until)
-  }
+  samples.upTo(day)
+  marks.upTo(day)
   for (const moment of question.timeline) {
     if (moment.day >= to) break
-    advance(moment.day)
-    if ('happens' in moment) happen(moment, integrator.y)
-    else change(settings, slots, moment)
-  }
-  advance(to)
-  sampleNow(to)
-  mark(to)
-  return { samples, marks, end: integrator.y, settings, statistics: integrator.statistics }
-}
-
-/** The settings of a day: those of the description, and what was changed before that day. */
-export function settingsOn(model: Model, moments: readonly Moment[], day: Day): Float64Array {
-  const settings = Float64Array.from(model.settings.values)
-  const slots = new Map(model.settings.ids.map((id, index) => [id, index]))
-  for (const moment of moments)
-    if (moment.day < day && !('happens' in moment)) change(settings, slots, moment)
-  return settings
-}
-
-/** Changes settings as a moment says; one that the model does not read is nothing to it, and none falls below zero by a loss. */
-function change(
-  settings: Float64Array,
-  slots: ReadonlyMap<string, number>,
-  moment: Exclude<Moment, Happening>,
-): void {
-  const each = (values: Values, become: (now: number, value: number) => number): void => {
-    for (const [id, value] of Object.entries(values)) {
-      const slot = slots.get(id)
-      if (slot !== undefined) settings[slot] = become(settings[slot], value)
+    if (day < moment.day) advance(day, moment.day)
+    day = Math.max(day, moment.day)
+    if ('happens' in moment) happen(moment, settings)
+    else {
+      changeSettings(settings, slots, moment)
+      compiled.changeSettings(settings)
     }
   }
-  if ('set' in moment) each(moment.set, (_, value) => value)
-  else if ('add' in moment) each(moment.add, (now, value) => Math.max(0, now + value))
-  else each(moment.multiply, (now, value) => now * value)
-}
-
-/** Events are flows at an instant: worked out from the states before, limited alike, added whole. */
-function eventsOf(
-  model: Model,
-  parameters: Float64Array,
-  settings: Float64Array,
-  slots: ReadonlyMap<string, number>,
-  sums: Float64Array,
-): (moment: Happening, y: Float64Array) => void {
-  const all = new Float64Array(model.eventFluxes.length)
-  const none = new Float64Array(0)
-  const work = limiterWork(model.states.length)
-  const equations = {
-    states: model.states.length,
-    fluxes: model.eventFluxes.length,
-    ...ends(model.eventFluxes),
-    floored: Uint8Array.from(model.states, (entry) =>
-      entry.kind === 'plain' || entry.account.side === 'inside' ? 1 : 0,
-    ),
-    tolerance: none,
-    rates: () => undefined,
-  }
-  const apply = (block: Block, y: Float64Array): void => {
-    all.fill(0)
-    const { compiled, inputs, names, firstFlux } = block
-    for (let n = 0; n < names.length; n++)
-      compiled.rates(
-        y,
-        settings,
-        parameters,
-        none,
-        inputs,
-        n * compiled.inputs,
-        all,
-        firstFlux + n * compiled.fluxes,
-      )
-    limit(equations, y, all, work)
-    scatter(equations, all, y)
-    for (let k = 0; k < all.length; k++) sums[k] += all[k]
-  }
-  return (moment, y) => {
-    const block = model.events.get(moment.happens)
-    if (!block) return
-    const before = Float64Array.from(settings)
-    change(settings, slots, { day: moment.day, set: moment.with })
-    apply(block, y)
-    settings.set(before)
-  }
+  if (day < to) advance(day, to)
+  samples.upTo(to)
+  marks.upTo(to)
+  const taken = samples.take()
+  return members.map((_, member) => ({
+    samples: taken[member],
+    marks: marks.of(member),
+    end: memory.get(memory.at.start, member),
+    settings: Float64Array.from(settings),
+    statistics: integrator.lanes[member].statistics,
+  }))
 }

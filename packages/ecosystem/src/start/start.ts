@@ -9,7 +9,7 @@ import { ammoniaOxidisers, nitriteOxidisers } from '../processes/nitrifiers.ts'
 import { type KindOfRock, withDeadMatter, withExchangeable, withNitrifiers } from '../processes/rock-kinds.ts'
 import { growthForm, layerOf, patchShare } from '../processes/stands.ts'
 import { strength } from '../processes/unexplained-loss.ts'
-import { simulate } from '../simulate/simulate.ts'
+import { simulateTogether } from '../simulate/simulate.ts'
 import { timeline } from '../simulate/timeline.ts'
 import type { Rock, System } from '../system.ts'
 import { beds } from './beds.ts'
@@ -60,6 +60,12 @@ const parameter = (model: Model, parameters: Float64Array, fact: string): number
   return index < 0 ? Number.NaN : parameters[index]
 }
 
+/** What a start is worked out from, beside the model: a member's parameters, and what the first readings say to it. */
+export interface StartOf {
+  readonly parameters: Float64Array
+  readonly opening: Opening
+}
+
 /**
  * The states on the first day of a log. An old system has run in: its waste, nitrifiers and sorbed
  * phosphate are where its own husbandry brings them, and its water is what the first readings say.
@@ -72,14 +78,40 @@ export function startOf(
   firstDay: Day,
   settings?: Float64Array,
 ): Float64Array {
-  const y = new Float64Array(model.states.length)
-  const index = new Map(model.states.map((entry, i) => [stateId(entry), i]))
-  const put = (id: string, value: number): void => {
-    const i = index.get(id)
-    if (i !== undefined) y[i] = value
-  }
+  return startsOf(model, [{ parameters, opening }], firstDay, settings)[0]
+}
+
+/** The same for several members. */
+export function startsOf(
+  model: Model,
+  members: readonly StartOf[],
+  firstDay: Day,
+  settings?: Float64Array,
+): readonly Float64Array[] {
   const age = ageOf(model.system)
   const old = age >= usual(model, 'young')
+  const bare = members.map((member) => bareStart(model, member, old))
+  if (!old) return bare
+  const from = firstDay - Math.min(usual(model, 'runIn'), age)
+  const { system, facts } = model
+  const question = {
+    model,
+    from,
+    to: firstDay,
+    timeline: timeline({ system, facts, events: [], from, to: firstDay, asOf: from }),
+    ...(settings ? { settings } : {}),
+  }
+  const runs = simulateTogether(
+    question,
+    members.map(({ parameters }, m) => ({ parameters, start: bare[m] })),
+  )
+  return runs.map(({ end }, m) => asFound(model, members[m], end))
+}
+
+/** Everything as far as readings and description tell it. */
+function bareStart(model: Model, { parameters, opening }: StartOf, old: boolean): Float64Array {
+  const y = new Float64Array(model.states.length)
+  const put = putInto(model, y)
   setWater(model, y, opening)
   nitrifiers(model, parameters, put, old)
   leaching(model, parameters, put)
@@ -91,27 +123,13 @@ export function startOf(
   corals(model, parameters, put)
   crew(model, parameters, put)
   unexplained(put)
-  if (!old) return y
-  const length = Math.min(usual(model, 'runIn'), age)
-  const from = firstDay - length
-  const run = simulate({
-    model,
-    parameters,
-    start: y,
-    from,
-    to: firstDay,
-    timeline: timeline({
-      system: model.system,
-      facts: model.facts,
-      events: [],
-      from,
-      to: firstDay,
-      asOf: from,
-    }),
-    ...(settings ? { settings } : {}),
-  })
-  // Water, rock and algae are as found on the first day; waste and nitrifiers as the run left them.
-  y.set(run.end)
+  return y
+}
+
+/** Water, rock and algae as found on the first day; waste and nitrifiers as the run before it left them. */
+function asFound(model: Model, { parameters, opening }: StartOf, end: Float64Array): Float64Array {
+  const y = Float64Array.from(end)
+  const put = putInto(model, y)
   setWater(model, y, opening)
   sorbed(model, parameters, opening, put)
   leaching(model, parameters, put)
@@ -122,6 +140,15 @@ export function startOf(
   crew(model, parameters, put)
   unexplained(put)
   return y
+}
+
+/** Sets a state by its id, where the model has it. */
+function putInto(model: Model, y: Float64Array): Put {
+  const index = new Map(model.states.map((entry, i) => [stateId(entry), i]))
+  return (id, value) => {
+    const i = index.get(id)
+    if (i !== undefined) y[i] = value
+  }
 }
 
 type Put = (id: string, value: number) => void

@@ -1,4 +1,5 @@
 import type { Model } from '../assemble/model.ts'
+import { kernelOf } from '../simulate/model-kernel.ts'
 
 /** What one event would move, by its compiled kernel; before any limit. */
 export function compiledAmounts(
@@ -9,19 +10,12 @@ export function compiledAmounts(
   const out = new Float64Array(model.eventFluxes.length)
   const block = model.events.get(event)
   if (!block) throw new Error(`The model has no event ${event}.`)
-  const { compiled, inputs, names, firstFlux } = block
-  const none = new Float64Array(0)
-  names.forEach((_, n) => {
-    compiled.rates(
-      y,
-      settings,
-      parameters,
-      none,
-      inputs,
-      n * compiled.inputs,
-      out,
-      firstFlux + n * compiled.fluxes,
-    )
-  })
+  const compiled = kernelOf(model)
+  const { memory } = compiled.kernel
+  compiled.owner = out
+  compiled.setParameters(0, parameters)
+  memory.set(memory.at.start, 0, y)
+  compiled.happen(block, settings)
+  memory.getList(memory.at.eventFlows, 0, out)
   return out
 }

@@ -1,20 +1,18 @@
-import { type Equations, Integrator, usualSettings } from '../integrate/index.ts'
+import { Integrator, type Kernel, usualSettings } from '../integrate/index.ts'
 
 /** States after `days` in so many equal steps: none may be shorter, so the error control has no say. */
 export function fixedSteps(
-  equations: Equations,
+  kernel: Kernel,
   start: ArrayLike<number>,
   days: number,
   steps: number,
 ): Float64Array {
   const length = days / steps
-  const integrator = new Integrator(equations, Float64Array.from(start), {
-    ...usualSettings,
-    longest: length,
-    shortest: length,
-  })
-  for (let step = 0; step < steps; step++) integrator.run(step * length, (step + 1) * length)
-  return integrator.y
+  const { memory } = kernel
+  memory.set(memory.at.start, 0, Float64Array.from(start))
+  const integrator = new Integrator(kernel, false, { ...usualSettings, longest: length, shortest: length })
+  for (let step = 0; step < steps; step++) integrator.run(step * length, (step + 1) * length, 1)
+  return memory.get(memory.at.start, 0)
 }
 
 /** Slope of the error against the number of steps on logarithmic scales, least squares; reference by many steps. */

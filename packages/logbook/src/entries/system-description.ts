@@ -1,4 +1,4 @@
-import type { Equipment, System } from '@holdfast/ecosystem'
+import type { Equipment, NewWaterKind, System } from '@holdfast/ecosystem'
 
 import { isTimeZone } from '../model-day.ts'
 import { count, name, notNegative, positive, share } from './kind.ts'
@@ -6,6 +6,8 @@ import { z } from './schema.ts'
 
 /** Days of 86,400 s from 1970-01-01T00:00Z, as the model's clock has them. */
 const day = z.number()
+
+const hours = z.number().check(z.minimum(0), z.maximum(24))
 
 export const vesselKinds = ['display', 'sump', 'refugium', 'grow-out', 'curing bin'] as const
 
@@ -29,13 +31,14 @@ export const rockKinds = [
 
 export const filterKinds = ['filter floss', 'filter sock'] as const
 
-export const otherEquipmentKinds = [
-  'refugium',
-  'turf scrubber',
-  'automatic top-off',
-  'circulation pump',
-  'heater',
-] as const
+export const otherEquipmentKinds = ['automatic top-off', 'circulation pump', 'heater'] as const
+
+export const newWaterKinds: readonly NewWaterKind[] = [
+  'tap water',
+  'reverse osmosis',
+  'deionised',
+  'synthetic salt',
+]
 
 export const carbonSubstances = ['ethanol', 'vinegar', 'acetate'] as const
 
@@ -52,8 +55,8 @@ export const rock = z.object({
 
 const newWater = z.object({
   kind: z.exactOptional(name),
-  NO3_mg_L: notNegative,
-  PO4_mg_L: notNegative,
+  NO3_mg_L: z.exactOptional(notNegative),
+  PO4_mg_L: z.exactOptional(notNegative),
   SiO2_mg_L: z.exactOptional(notNegative),
 })
 
@@ -108,6 +111,29 @@ const equipment: z.ZodMiniType<Equipment> = z.discriminatedUnion('kind', [
     flow_L_per_hour: z.exactOptional(positive),
   }),
   z.looseObject({ kind: z.literal('ultraviolet lamp'), flow_L_per_hour: z.exactOptional(positive) }),
+  z.looseObject({
+    kind: z.literal('refugium'),
+    vessel: z.exactOptional(name),
+    algae: z.exactOptional(name),
+    wet_mass_g: z.exactOptional(notNegative),
+    dry_fraction: z.exactOptional(share),
+    N_of_dry: z.exactOptional(share),
+    P_of_dry: z.exactOptional(share),
+    lit_area_m2: z.exactOptional(positive),
+    light_umol_m2_s: z.exactOptional(notNegative),
+    light_h_per_day: z.exactOptional(hours),
+    light_off_since: z.exactOptional(day),
+    harvest_g_wet: z.exactOptional(notNegative),
+    harvest_every_days: z.exactOptional(positive),
+    last_harvest: z.exactOptional(day),
+  }),
+  z.looseObject({
+    kind: z.literal('turf scrubber'),
+    screen_m2: z.exactOptional(positive),
+    light_umol_m2_s: z.exactOptional(notNegative),
+    light_h_per_day: z.exactOptional(hours),
+    harvest_every_days: z.exactOptional(positive),
+  }),
   z.looseObject({ kind: z.enum(otherEquipmentKinds) }),
 ])
 
@@ -136,7 +162,7 @@ export const systemDescription: z.ZodMiniType<System> = z.object({
         kind: z.enum(surfaceKinds),
         area_m2: positive,
         light_umol_m2_s: notNegative,
-        light_h_per_day: z.number().check(z.minimum(0), z.maximum(24)),
+        light_h_per_day: hours,
         age_days: notNegative,
         enclosed: z.exactOptional(z.boolean()),
         opening_mm: z.exactOptional(positive),
@@ -156,8 +182,8 @@ export const systemDescription: z.ZodMiniType<System> = z.object({
     z.object({
       kind: name,
       g_per_day: notNegative,
-      N_mass_fraction: share,
-      P_mass_fraction: share,
+      N_mass_fraction: z.exactOptional(share),
+      P_mass_fraction: z.exactOptional(share),
       C_mass_fraction: z.exactOptional(share),
       dry_fraction: z.exactOptional(share),
     }),

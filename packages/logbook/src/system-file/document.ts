@@ -3,6 +3,7 @@ import {
   animalRoles,
   carbonSubstances,
   filterKinds,
+  newWaterKinds,
   otherEquipmentKinds,
   reactorFoods,
   rockKinds,
@@ -16,6 +17,8 @@ const optional = z.exactOptional
 const listOf = <One extends z.ZodMiniType>(one: One) => z._default(z.array(one), [])
 const name = z.string().check(z.trim(), z.minLength(1))
 const date = z.iso.date()
+
+const hours = z.number().check(z.minimum(0), z.maximum(24), z.meta({ description: 'Hours of light a day' }))
 
 const vessel = z.strictObject({
   id: name,
@@ -33,7 +36,7 @@ const surface = z.strictObject({
   kind: z.enum(surfaceKinds),
   area: text.area,
   light: text.light,
-  hours: z.number().check(z.minimum(0), z.maximum(24), z.meta({ description: 'Hours of light a day' })),
+  hours,
   age: text.age,
   enclosed: optional(z.boolean()),
   opening: optional(text.millimetres),
@@ -47,13 +50,19 @@ const rock = z.strictObject({
   'cured for': optional(text.age),
 })
 
-const newWater = z.strictObject({ kind: optional(name), nitrate: text.nitrate, phosphate: text.phosphate })
+/** What is left out is usual of the kind, which is then one of `newWaterKinds`. */
+const newWater = z.strictObject({
+  kind: optional(name.check(z.meta({ examples: newWaterKinds }))),
+  nitrate: optional(text.nitrate),
+  phosphate: optional(text.phosphate),
+  silicate: optional(text.silicate),
+})
 
 const feed = z.strictObject({
   kind: name,
   amount: text.gramsPerDay,
-  nitrogen: text.massShare,
-  phosphorus: text.massShare,
+  nitrogen: optional(text.massShare),
+  phosphorus: optional(text.massShare),
   carbon: optional(text.massShare),
   'dry matter': optional(text.massShare),
 })
@@ -100,6 +109,7 @@ const equipment = z.discriminatedUnion('kind', [
     substance: optional(z.enum(carbonSubstances)),
     'a day': optional(text.millilitresPerDay),
     since: optional(date),
+    schedule: optional(z.array(z.strictObject({ from: date, 'ethanol a day': text.millilitresPerDay }))),
   }),
   z.strictObject({
     kind: z.literal('denitrifying reactor'),
@@ -108,7 +118,30 @@ const equipment = z.discriminatedUnion('kind', [
     flow: optional(text.flow),
   }),
   z.looseObject({ kind: z.literal('ultraviolet lamp'), flow: optional(text.flow) }),
-  // These have no process of their own or keys of another time, which are kept as they are.
+  z.strictObject({
+    kind: z.literal('refugium'),
+    vessel: optional(name),
+    algae: optional(name.check(z.meta({ examples: ['Chaetomorpha', 'Ulva', 'Caulerpa', 'Gracilaria'] }))),
+    mass: optional(text.drainedGrams),
+    'dry matter': optional(text.drainedShare),
+    nitrogen: optional(text.dryMassShare),
+    phosphorus: optional(text.dryMassShare),
+    'lit area': optional(text.area),
+    light: optional(text.light),
+    hours: optional(hours),
+    'dark since': optional(date),
+    harvest: optional(text.drainedGrams),
+    'harvested every': optional(text.interval),
+    'last harvest': optional(date),
+  }),
+  z.strictObject({
+    kind: z.literal('turf scrubber'),
+    screen: optional(text.area),
+    light: optional(text.light),
+    hours: optional(hours),
+    'harvested every': optional(text.interval),
+  }),
+  // These have no process of their own; their keys are kept as they are.
   z.looseObject({ kind: z.enum(otherEquipmentKinds) }),
 ])
 
@@ -153,6 +186,9 @@ export const systemDocument = z.strictObject({
 })
 
 export type SystemDocument = z.output<typeof systemDocument>
+
+/** The same as the keeper writes it: values are texts with their units. */
+export type SystemText = z.input<typeof systemDocument>
 
 /** The JSON Schema of the system file, for editors and the docs. */
 export function systemFileJsonSchema(): Record<string, unknown> {

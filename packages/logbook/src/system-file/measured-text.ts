@@ -112,21 +112,15 @@ export const milligramsPerDay = measured('What is dosed a day', '5 mg/d', (text)
   inUnit(text, '5 mg/d', ['mg/d']),
 )
 /** A share, 0 to 1. */
-export const massShare = measured('A share of the mass as fed', '7.2 %', (text) => {
-  const outcome = inUnit(text, '7.2 %', ['fraction'])
-  return 'value' in outcome && outcome.value > 1
-    ? {
-        faults: [
-          {
-            by: 'here',
-            code: 'above-whole',
-            got: `"${text}" is more than the whole`,
-            accepted: 'Up to 100 %.',
-          },
-        ],
-      }
-    : outcome
-})
+export const massShare = share('A share of the mass as fed', '7.2 %')
+/** A share of dry mass, 0 to 1. */
+export const dryMassShare = share('A share of the dry mass', '3 %')
+/** Dry mass as a share of drained mass, 0 to 1. */
+export const drainedShare = share('Dry mass as a share of the drained mass', '12 %')
+/** Drained mass, g. */
+export const drainedGrams = measured('A mass, shaken and drained', '800 g', (text) =>
+  positive(plainly(parseMass(text)), text, 'A mass above 0, such as 800 g.'),
+)
 /** mg P per g of dry media. */
 export const phosphorusPerGram = measured('Phosphorus bound by a gram of dry media', '4 mg P/g', (text) =>
   inUnit(text, '4 mg P/g', ['mg P/g']),
@@ -148,8 +142,10 @@ export const salinity = measured('Salinity', '35 psu', (text) =>
 export const nitrate = dissolved('nitrate', '0 mg/L NO3')
 /** mg/L of the ion. */
 export const phosphate = dissolved('phosphate', '0 mg/L PO4')
+/** mg/L of SiO2. */
+export const silicate = dissolved('silicate', '0.2 mg/L SiO2')
 
-function dissolved(nutrient: Nutrient, example: string) {
+function dissolved(nutrient: Nutrient | 'silicate', example: string) {
   return measured(`${nutrient} with unit and form`, example, (text) =>
     outcomeOf(parseConcentration(nutrient, text), ({ stated }) => {
       if (stated.is === 'exact' || stated.is === 'about') return { value: stated.value }
@@ -159,6 +155,16 @@ function dissolved(nutrient: Nutrient, example: string) {
       }
     }),
   )
+}
+
+function share(says: string, example: string) {
+  return measured(says, example, (text) => {
+    const outcome = inUnit(text, example, ['fraction'])
+    const got = `"${text}" is more than the whole`
+    return 'value' in outcome && outcome.value > 1
+      ? { faults: [{ by: 'here', code: 'above-whole', got, accepted: 'Up to 100 %.' }] }
+      : outcome
+  })
 }
 
 /** A number not below 0 in the first of the units, from any unit of the same dimension as one of them. */

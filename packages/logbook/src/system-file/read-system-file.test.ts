@@ -237,6 +237,108 @@ test('filters, carbon and reactors are read in the units of people', () => {
   ])
 })
 
+test('algae under lamps of their own and a schedule of carbon are read in the units of people', () => {
+  const noon = (date: string): number => modelDay(date, 12, 'Europe/Berlin')
+  const read = readSystemFile(
+    changed({
+      equipment: [
+        {
+          kind: 'refugium',
+          vessel: 'sump',
+          algae: 'Chaetomorpha',
+          mass: '0.8 kg',
+          'dry matter': '12 %',
+          nitrogen: '3 %',
+          phosphorus: '0.2 %',
+          'lit area': '1000 cm2',
+          light: '200 µmol/m2/s',
+          hours: 12,
+          'dark since': '2026-01-09',
+          harvest: '150 g',
+          'harvested every': '2 weeks',
+          'last harvest': '2026-01-05',
+        },
+        {
+          kind: 'turf scrubber',
+          screen: '0.02 m2',
+          light: '300 µmol/m2/s',
+          hours: 14,
+          'harvested every': '10 d',
+        },
+        {
+          kind: 'organic carbon dosing',
+          schedule: [
+            { from: '2026-01-04', 'ethanol a day': '1 mL/d' },
+            { from: '2026-02-04', 'ethanol a day': '2 mL/d' },
+          ],
+        },
+      ],
+    }),
+  )
+  if (!read.ok) throw new Error(read.issues.map(issueInWords).join('\n'))
+  expect(read.system.equipment).toEqual([
+    {
+      kind: 'refugium',
+      vessel: 'sump',
+      algae: 'Chaetomorpha',
+      wet_mass_g: 800,
+      dry_fraction: expect.closeTo(0.12, 9),
+      N_of_dry: expect.closeTo(0.03, 9),
+      P_of_dry: expect.closeTo(0.002, 9),
+      lit_area_m2: expect.closeTo(0.1, 9),
+      light_umol_m2_s: 200,
+      light_h_per_day: 12,
+      light_off_since: noon('2026-01-09'),
+      harvest_g_wet: 150,
+      harvest_every_days: 14,
+      last_harvest: noon('2026-01-05'),
+    },
+    {
+      kind: 'turf scrubber',
+      screen_m2: 0.02,
+      light_umol_m2_s: 300,
+      light_h_per_day: 14,
+      harvest_every_days: 10,
+    },
+    {
+      kind: 'organic carbon dosing',
+      schedule: [
+        { from_: noon('2026-01-04'), mL_ethanol_per_day: expect.closeTo(1, 9) },
+        { from_: noon('2026-02-04'), mL_ethanol_per_day: expect.closeTo(2, 9) },
+      ],
+    },
+  ])
+  expect(systemDescription.safeParse(read.system).success).toBe(true)
+})
+
+test('water of a known kind and feed need no figures, other water does', () => {
+  const feeds = [{ kind: 'flake', amount: '2 g/d' }]
+  const water = { 'source water': { kind: 'reverse osmosis' }, 'salt mix': { kind: 'synthetic salt' } }
+  const read = readSystemFile(changed({ feeds, ...water }))
+  if (!read.ok) throw new Error(read.issues.map(issueInWords).join('\n'))
+  expect(read.system.source_water).toEqual({ kind: 'reverse osmosis' })
+  expect(read.system.feeds).toEqual([{ kind: 'flake', g_per_day: expect.closeTo(2, 9) }])
+  expect(systemDescription.safeParse(read.system).success).toBe(true)
+  expect(issuesOf(changed({ 'source water': { kind: 'well', nitrate: '3 mg/L NO3' } }))).toEqual([
+    expect.stringMatching(
+      /^missing: Source water, phosphate: it is missing\. A figure, or one of these kinds/i,
+    ),
+  ])
+})
+
+test('silicate of new water is read as the oxide', () => {
+  const salt = { nitrate: '0 mg/L NO3', phosphate: '0 mg/L PO4', silicate: '0.2 mg/L SiO2' }
+  const read = readSystemFile(changed({ 'salt mix': salt }))
+  if (!read.ok) throw new Error(read.issues.map(issueInWords).join('\n'))
+  expect(read.system.salt_mix.SiO2_mg_L).toBeCloseTo(0.2, 9)
+})
+
+test('a key of a refugium that is misspelt is refused, and a vessel that is not there', () => {
+  const said = issuesOf(changed({ equipment: [{ kind: 'refugium', vessel: 'attic', harvets: '150 g' }] }))
+  expect(said.join('\n')).toContain('Did you mean "harvest"?')
+  expect(said.join('\n')).toContain('there is no vessel "attic"')
+})
+
 test('the schema kept for editors is what the program reads by, and takes the same file', () => {
   const kept = JSON.parse(
     readFileSync(new URL('../../schema/system-file.schema.json', import.meta.url), 'utf8'),

@@ -1,3 +1,4 @@
+import { newWaterKinds } from '../entries/system-description.ts'
 import type { Issue } from '../issue.ts'
 import { isTimeZone } from '../model-day.ts'
 
@@ -25,6 +26,10 @@ export function misfits(document: unknown): readonly Issue[] {
     ...parts(document, 'algae').flatMap((one, place) =>
       missing(`algae ${place + 1}, surface`, one.surface, 'surface', surfaces),
     ),
+    ...parts(document, 'equipment').flatMap((one, place) =>
+      one.kind === 'refugium' ? missing(`equipment ${place + 1}, vessel`, one.vessel, 'vessel', vessels) : [],
+    ),
+    ...waterWithoutFigures(document),
     ...coversAboveWhole(parts(document, 'algae')),
     ...zoneIssue(document.timeZone),
   ]
@@ -62,6 +67,23 @@ function missing(where: string, named: unknown, what: string, list: readonly Par
       next: `Name one of these, or add the ${what}.`,
     },
   ]
+}
+
+/** Nitrate and phosphate may be left out only of water of which it is known what it usually brings. */
+function waterWithoutFigures(document: Part): Issue[] {
+  return ['source water', 'salt mix'].flatMap((where) => {
+    const water = document[where]
+    if (!isPart(water) || newWaterKinds.some((kind) => kind === water.kind)) return []
+    return ['nitrate', 'phosphate']
+      .filter((key) => water[key] === undefined)
+      .map((key) => ({
+        code: 'missing',
+        where: `${where}, ${key}`,
+        got: 'it is missing',
+        accepted: `A figure, or one of these kinds of water: ${newWaterKinds.join(', ')}.`,
+        next: 'Add it, or name the kind.',
+      }))
+  })
 }
 
 function coversAboveWhole(algae: readonly Part[]): Issue[] {

@@ -46,8 +46,8 @@ export function toSystem(document: SystemDocument): System {
     feeds: document.feeds.map((feed) => ({
       kind: feed.kind,
       g_per_day: feed.amount,
-      N_mass_fraction: feed.nitrogen,
-      P_mass_fraction: feed.phosphorus,
+      ...given('N_mass_fraction', feed.nitrogen),
+      ...given('P_mass_fraction', feed.phosphorus),
       ...given('C_mass_fraction', feed.carbon),
       ...given('dry_fraction', feed['dry matter']),
     })),
@@ -113,8 +113,19 @@ function equipment(one: SystemDocument['equipment'][number], timeZone: string): 
       }
     }
     case 'organic carbon dosing': {
-      const { 'a day': daily, since, ...kept } = one
-      return { ...kept, ...given('mL_per_day', daily), ...given('since', noon(since)) }
+      const { 'a day': daily, since, schedule, ...kept } = one
+      return {
+        ...kept,
+        ...given('mL_per_day', daily),
+        ...given('since', noon(since)),
+        ...given(
+          'schedule',
+          schedule?.map(({ from, 'ethanol a day': mL_ethanol_per_day }) => ({
+            from_: modelDay(from, 12, timeZone),
+            mL_ethanol_per_day,
+          })),
+        ),
+      }
     }
     case 'denitrifying reactor':
       return { kind: one.kind, fed: one.fed, media_L: one.media, ...given('flow_L_per_hour', one.flow) }
@@ -122,13 +133,43 @@ function equipment(one: SystemDocument['equipment'][number], timeZone: string): 
       const { flow, ...kept } = one
       return { ...kept, ...given('flow_L_per_hour', flow) }
     }
+    case 'refugium':
+      return {
+        kind: one.kind,
+        ...given('vessel', one.vessel),
+        ...given('algae', one.algae),
+        ...given('wet_mass_g', one.mass),
+        ...given('dry_fraction', one['dry matter']),
+        ...given('N_of_dry', one.nitrogen),
+        ...given('P_of_dry', one.phosphorus),
+        ...given('lit_area_m2', one['lit area']),
+        ...given('light_umol_m2_s', one.light),
+        ...given('light_h_per_day', one.hours),
+        ...given('light_off_since', noon(one['dark since'])),
+        ...given('harvest_g_wet', one.harvest),
+        ...given('harvest_every_days', one['harvested every']),
+        ...given('last_harvest', noon(one['last harvest'])),
+      }
+    case 'turf scrubber':
+      return {
+        kind: one.kind,
+        ...given('screen_m2', one.screen),
+        ...given('light_umol_m2_s', one.light),
+        ...given('light_h_per_day', one.hours),
+        ...given('harvest_every_days', one['harvested every']),
+      }
     default:
       return one
   }
 }
 
-function newWater({ kind, nitrate, phosphate }: SystemDocument['source water']): System['source_water'] {
-  return { ...given('kind', kind), NO3_mg_L: nitrate, PO4_mg_L: phosphate }
+function newWater(water: SystemDocument['source water']): System['source_water'] {
+  return {
+    ...given('kind', water.kind),
+    ...given('NO3_mg_L', water.nitrate),
+    ...given('PO4_mg_L', water.phosphate),
+    ...given('SiO2_mg_L', water.silicate),
+  }
 }
 
 /** A key with its value, or nothing where there is no value. */

@@ -2,6 +2,7 @@
 const families: Readonly<Record<string, string>> = {
   alg: 'Algae',
   algae: 'Algae',
+  band: 'Where corals are kept',
   cd: 'Organic carbon dosing',
   coral: 'Corals and water at surfaces',
   crew: 'Crew',
@@ -28,6 +29,7 @@ const families: Readonly<Record<string, string>> = {
   sand: 'Sand',
   si: 'Silicate',
   sorb: 'Phosphate on carbonate',
+  start: 'The first day',
   surface: 'Surfaces',
   survey: 'Surveys',
   turf: 'Turf scrubber',

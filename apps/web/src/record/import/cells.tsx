@@ -1,4 +1,5 @@
-import { capital, counted, dayInShort, quantityInWords } from './in-words.ts'
+import { dayInShort } from '../../ways/dates.ts'
+import { capital, counted, quantityInWords } from './in-words.ts'
 import type { Preview, Settled } from './protocol.ts'
 import { ShownInParts } from './shown-in-parts.tsx'
 

@@ -43,15 +43,6 @@ export function cellsInWords({ cells: { first, all }, written }: Pick<Asked, 'ce
 
 const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)} …` : text)
 
-const short = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeZone: 'UTC' })
-
-/** @example dayInShort('2026-03-01') // '1 Mar 2026' */
-export const dayInShort = (date: string): string => short.format(new Date(`${date}T00:00Z`))
-
-/** @example daysInWords('2026-04-06', '2026-04-30') // '6–30 Apr 2026' */
-export const daysInWords = (first: string, last: string): string =>
-  short.formatRange(new Date(`${first}T00:00Z`), new Date(`${last}T00:00Z`))
-
 export const capital = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1)
 
 /** Questions on which cells wait; the others may be answered and need not be. */

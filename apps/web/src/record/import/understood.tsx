@@ -1,5 +1,6 @@
 import type { SheetColumn } from '@holdfast/logbook'
-import { counted, dayInShort, daysInWords, listInWords, quantityInWords } from './in-words.ts'
+import { dayInShort, daysInWords } from '../../ways/dates.ts'
+import { counted, listInWords, quantityInWords } from './in-words.ts'
 import type { Preview } from './protocol.ts'
 import type { Series } from './series.ts'
 

@@ -27,13 +27,3 @@ function grouped<Key>(lines: readonly JournalLine[], by: (line: JournalLine) => 
   for (const line of lines) groups.set(by(line), [...(groups.get(by(line)) ?? []), line])
   return groups
 }
-
-/** @example dayInWords('2026-03-01') // 'Sunday, 1 March 2026' */
-export const dayInWords = (date: string): string =>
-  new Intl.DateTimeFormat('en-GB', { dateStyle: 'full', timeZone: 'UTC' }).format(new Date(`${date}T00:00Z`))
-
-/** @example momentInWords('2026-03-01T07:10:00Z', 'Europe/Berlin') // '1 Mar 2026, 08:10' */
-export const momentInWords = (instant: string, timeZone: string): string =>
-  new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short', timeZone }).format(
-    new Date(instant),
-  )

@@ -1,3 +1,5 @@
+import { dayInShort } from '../../ways/dates.ts'
+
 /**
  * The name of an import as people read it: those that the program named say their day, and what tells two
  * of one day apart.
@@ -7,6 +9,5 @@
 export function importInWords(batch: string): string {
   const [, day, mark] = /^import-(\d{4}-\d{2}-\d{2})-(\w+)$/.exec(batch) ?? []
   if (day === undefined) return `the import “${batch}”`
-  const words = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeZone: 'UTC' })
-  return `the import of ${words.format(new Date(`${day}T00:00Z`))} (${mark})`
+  return `the import of ${dayInShort(day)} (${mark})`
 }

@@ -1,10 +1,10 @@
 import { blanksOf, type Entry, type JournalLine, typedOf } from '@holdfast/logbook'
 import { useId, useRef, useState } from 'preact/hooks'
 import type { Described } from '../../shell/described.ts'
+import { momentInWords } from '../../ways/dates.ts'
 import { meaning, meaningInList } from '../meaning.ts'
 import type { Acts } from './acts.ts'
 import { Attached } from './attached.tsx'
-import { momentInWords } from './by-day.ts'
 import { Correction } from './correction.tsx'
 import { fateInWords } from './fate.ts'
 

@@ -1,21 +1,15 @@
-import { blanksOf, type EntryKind, kinds } from '@holdfast/logbook'
+import type { EntryKind } from '@holdfast/logbook'
 import { useState } from 'preact/hooks'
+import { kindsToWrite, titleOf } from './kinds-to-write.ts'
 import { remembered } from './remembered.ts'
-
-/** Kinds that a person writes, by blanks or by choosing a file; the others the program writes by itself. */
-const written: readonly EntryKind[] = kinds
-  .map(({ name }) => name)
-  .filter((kind) => blanksOf(kind).length > 0 || kind === 'attachment')
 
 /** In sight at once; the others are behind one key. */
 const inSight = 4
 
-export const titleOf = (kind: EntryKind): string => kinds.find(({ name }) => name === kind)?.title ?? kind
-
 /** The kinds, those last used first. */
 export function kindsByUse(): readonly EntryKind[] {
-  const used = remembered().kinds.flatMap((kind) => written.filter((one) => one === kind))
-  return [...new Set([...used, ...usual, ...written])]
+  const used = remembered().kinds.flatMap((kind) => kindsToWrite.filter((one) => one === kind))
+  return [...new Set([...used, ...usual, ...kindsToWrite])]
 }
 
 /** What is written most often beside a tank. */

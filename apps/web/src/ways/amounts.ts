@@ -1,0 +1,29 @@
+import { convert } from '@holdfast/quantities'
+import { plain } from '../figure/numbers.ts'
+import { ways } from './ways.ts'
+
+/** What is kept in the first unit, and the unit in which keepers of each way read it. */
+const units = {
+  volume: { kept: 'L', metric: 'L', US: 'US gal' },
+  length: { kept: 'cm', metric: 'cm', US: 'in' },
+  area: { kept: 'm²', metric: 'm²', US: 'ft²' },
+  mass: { kept: 'kg', metric: 'kg', US: 'lb' },
+  temperature: { kept: '°C', metric: '°C', US: '°F' },
+  flow: { kept: 'L/h', metric: 'L/h', US: 'US gph' },
+} as const
+
+export type Amount = keyof typeof units
+
+/** The unit in which this keeper reads an amount. */
+export const unitOf = (of: Amount): string => units[of][ways().units]
+
+/**
+ * An amount as this keeper reads it.
+ *
+ * @param kept  litres, centimetres, square metres, kilograms, °C or litres an hour
+ * @example amount('volume', 600) // '600 L', or '159 US gal'
+ */
+export function amount(of: Amount, kept: number): string {
+  const unit = unitOf(of)
+  return `${plain(convert(kept, units[of].kept, unit))} ${unit}`
+}
