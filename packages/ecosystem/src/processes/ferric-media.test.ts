@@ -1,3 +1,4 @@
+import { convert } from '@holdfast/quantities'
 import { expect, test } from 'vitest'
 import { run } from '../testing/run.ts'
 import { box } from '../testing/systems.ts'
@@ -66,4 +67,27 @@ test('with media on and no feed phosphate falls to zero smoothly: no rise, no li
   const rises = phosphate.filter((value, hour) => hour > 0 && value > phosphate[hour - 1] + 1e-3)
   expect(rises).toEqual([])
   expect(phosphate[60 * 24]).toBeLessThan(0.001 * phosphate[0])
+})
+
+// Hilbrandt et al. 2019, abstract read: 27, 33 and 47 % less phosphate held at 9, 14 and 22 mg Si/L.
+test.each([
+  { silicon_mg_L: 9, less: 0.27 },
+  { silicon_mg_L: 14, less: 0.33 },
+  { silicon_mg_L: 22, less: 0.47 },
+])('at $silicon_mg_L mg/L of silicon media hold $less less phosphate', ({ silicon_mg_L, less }) => {
+  const held = (silicon: number): number => {
+    const volume_L = 10_000
+    const { course } = run({
+      system: {
+        ...box,
+        vessels: [{ id: 'display', kind: 'display', volume_L }],
+        equipment: [{ kind: 'ferric media reactor', mass_g: 10, flow_L_per_hour: 1000 }],
+      },
+      days: 60,
+      opening: { nitrate_mg_L: 0, phosphate_mg_L: 1 },
+      start: { 'water.silicate/Si': convert(silicon, 'mg Si L⁻¹', 'µmol L⁻¹') * volume_L },
+    })
+    return course('media.ferric/P')[60]
+  }
+  expect(Math.abs(1 - held(silicon_mg_L) / held(0) - less)).toBeLessThan(0.04)
 })

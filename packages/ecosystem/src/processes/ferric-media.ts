@@ -1,7 +1,7 @@
 import type { FactsOfSystem } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { media, water } from '../accounts/index.ts'
-import { amount, exchange, fact, process, setting } from '../declare/index.ts'
+import { amount, concentration, exchange, fact, process, setting } from '../declare/index.ts'
 import type { FerricMediaReactor } from '../system.ts'
 import { type InSystem, phosphate } from './readings.ts'
 
@@ -39,7 +39,7 @@ const flowOf = ({ reactor }: Reactor, facts: FactsOfSystem): number =>
 export const ferricMedia = process<Reactor>({
   id: 'ferric-media',
   title: 'Ferric media',
-  says: 'Iron hydroxide takes phosphate up the faster the poorer it is in it; loaded media in poorer water give some back.',
+  says: 'Iron hydroxide takes phosphate up the faster the poorer it is in it; loaded media in poorer water give some back. Silicate takes sites.',
   source: 'golterman-1995',
   each: (system) =>
     system.equipment
@@ -48,6 +48,7 @@ export const ferricMedia = process<Reactor>({
       .map((reactor) => ({ name: '', of: { system, reactor } })),
   reads: {
     phosphate,
+    silicate: concentration(water.silicate, 'Si'),
     held: amount(media.ferric, 'P'),
     mass: setting(ferricMassSetting, 'g', ({ reactor }) => reactor.mass_g),
     flow: setting(ferricFlowSetting, 'L d⁻¹', flowOf),
@@ -59,11 +60,13 @@ export const ferricMedia = process<Reactor>({
   parameters: {
     load: fact('fe.load_ref', 'µmol g⁻¹', known),
     exponent: fact('fe.freundlich.n', '1'),
+    silicateHalf: fact('fe.silicate_half', 'µmol L⁻¹'),
     drive: fact('fe.klump', 'd⁻¹'),
   },
   terms: {
     wanted: {
-      is: 'drive * (mass * load * freundlich(phosphate, reference, exponent) - held)',
+      // Silicate takes sites (Hilbrandt et al. 2019).
+      is: 'drive * (mass * load * freundlich(phosphate, reference, exponent) * inhibited(silicate, silicateHalf) - held)',
       unit: 'µmol d⁻¹',
     },
   },
