@@ -10,6 +10,7 @@ import {
 } from '../src/declare/index.ts'
 import { neededNames } from './names.ts'
 import { parse } from './parse.ts'
+import { slowProcesses } from './slow-processes.ts'
 import { madeOf, type Value, type ValueGraph, valueGraph } from './value-graph.ts'
 
 /**
@@ -25,10 +26,20 @@ export function generateKernel(processes: readonly Process[]): {
   readonly source: string
   readonly compiled: Readonly<Record<string, CompiledProcess>>
 } {
-  const written = processes.map((declaration, index) => writeProcess(declaration, index))
+  const slowOnes = slowProcesses(processes)
+  const written = processes.map((declaration, index) =>
+    writeProcess(declaration, index, slowOnes.has(declaration)),
+  )
   const happening = processes.flatMap(({ event }, index) => (event ? [index] : []))
   const lasting = processes.flatMap(({ event }, index) => (event ? [] : [index]))
-  const gathering = lasting.filter((index) => written[index].compiled.sums > 0)
+  const slow = lasting.filter((index) => written[index].compiled.slow)
+  const quick = lasting.filter((index) => !written[index].compiled.slow)
+  const summing = (indexes: readonly number[]): readonly string[] =>
+    indexes
+      .filter((index) => written[index].compiled.sums > 0)
+      .map((index) => `sums${index}(${block(index)})`)
+  const rating = (indexes: readonly number[]): readonly string[] =>
+    indexes.map((index) => `rates${index}(${block(index)})`)
   const block = (index: number): string => `block(${index})`
   const choice = (what: string, indexes: readonly number[]): readonly string[] => [
     'switch (index) {',
@@ -45,10 +56,14 @@ export function settle(index: i32): void {
   ${choice('fixed', [...lasting, ...happening]).join('\n  ')}
 }
 
-/** All processes at the states of the stage. */
-export function processes(): void {
-  ${gathering.map((index) => `sums${index}(${block(index)})`).join('\n  ')}
-  ${lasting.map((index) => `rates${index}(${block(index)})`).join('\n  ')}
+/** Slow processes at the states of the stage; they may read the sums of quick ones. */
+export function slowProcesses(): void {
+  ${[...summing(lasting), ...rating(slow)].join('\n  ')}
+}
+
+/** Quick processes at the states of the stage. */
+export function quickProcesses(): void {
+  ${[...summing(quick), ...rating(quick)].join('\n  ')}
 }
 
 /** What one event moves, at the states of the stage. */
@@ -65,7 +80,7 @@ interface Written {
   readonly compiled: CompiledProcess
 }
 
-function writeProcess(declaration: Process, index: number): Written {
+function writeProcess(declaration: Process, index: number, slow: boolean): Written {
   const layout = layoutOf(declaration)
   checkNames(declaration, layout)
   const graph = valueGraph(layout)
@@ -174,6 +189,7 @@ function rates${index}(at: usize): void {
     code,
     compiled: {
       index,
+      slow,
       ...memory.tables,
       heldShared: memory.heldShared.length,
       heldEach: memory.heldEach.length,

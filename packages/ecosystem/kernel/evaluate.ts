@@ -1,6 +1,17 @@
-import { all, books, ends, flows, gathered, gatheredBytes, inside, overFlows, slope } from './memory'
+import {
+  all,
+  ends,
+  flows,
+  gathered,
+  gatheredBytes,
+  inside,
+  overFlows,
+  quick,
+  quickSlope,
+  slope,
+} from './memory'
 import { gain, negative } from './pair'
-import { processes } from './processes'
+import { quickProcesses, slowProcesses } from './processes'
 
 /** Equations other than the declared ones, worked out by the host: it writes slopes and flows. */
 declare function foreignRates(): void
@@ -11,16 +22,29 @@ export function useForeign(on: bool): void {
   foreign = on
 }
 
-/** Net rates of all states at the stage; with books the rate of every flow too. */
-export function evaluate(): void {
+/** Net rates by slow processes at the stage; with books the rates of their flows too. */
+export function evaluateSlow(): void {
   memory.fill(slope, 0, all)
   if (foreign) {
     foreignRates()
     return
   }
   memory.fill(gathered, 0, gatheredBytes)
-  processes()
-  if (books) scatterOutside(flows, slope)
+  slowProcesses()
+}
+
+/** Net rates by quick processes at the stage; with books the rates of their flows too. */
+export function evaluateQuick(): void {
+  if (quick === 0) return
+  memory.fill(quickSlope, 0, quick)
+  memory.fill(gathered, 0, gatheredBytes)
+  quickProcesses()
+}
+
+/** Net rates of the accounts outside, by the flows of slow and quick processes as they were last written. */
+export function evaluateOutside(): void {
+  memory.fill(slope + inside, 0, all - inside)
+  scatterOutside(flows, slope)
 }
 
 /** Adds flows to the accounts outside that they enter, and takes them from those they leave. */

@@ -1,7 +1,10 @@
 /** What TypeScript may ask of the kernel. */
 
+export { between, betweenQuick } from './between'
+export { fastestLoss, length, shift, turn } from './decay'
 export { useForeign } from './evaluate'
 export { keepBooks, place } from './memory'
 export { happen, settle } from './processes'
-export { stages } from './stages'
-export { begin, between, error, fastestLoss, length, lowest, restage, shift, take, turn } from './step'
+export { beginQuick, errorQuick, stepQuick, takeQuick } from './quick'
+export { closeStages, firstStage, nextStage } from './stages'
+export { begin, error, lowest, restage, take } from './step'

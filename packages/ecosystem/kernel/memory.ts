@@ -1,33 +1,54 @@
 /**
  * Where things lie. TypeScript lays the memory out (src/integrate/kernel-memory.ts) and tells the kernel
  * by `place`; nothing is allocated here. A vector is a row of 16 bytes for each number: both members.
+ * States that quick processes change or read come first, then the other states inside, then those outside;
+ * flows of quick processes come before those of slow ones.
  */
 
-/** Bytes of a vector over the states inside, and over all states. */
+/** Bytes of a vector over the quick states, over the states inside, and over all states. */
+export let quick: usize = 0
 export let inside: usize = 0
 export let all: usize = 0
+/** Bytes of a vector over the flows of quick processes, and over all flows. */
+export let quickFlows: usize = 0
+export let overFlows: usize = 0
 
-/** States at the start of the step, and where the processes are to be worked out. */
+/** States at the start of the step, and where processes are to be worked out. */
 export let start: usize = 0
 export let stage: usize = 0
-/** Net rates at the start and at the stage. */
+/** Net rates by slow processes at the start of the step and at the stage. */
 export let slopeStart: usize = 0
 export let slope: usize = 0
-/** Changes since the start at two stages in turn. */
+/** Changes by slow processes since the start at two stages in turn. */
 export let lastChange: usize = 0
 export let changeBefore: usize = 0
+
+/** Net rates by quick processes at the start of the step, at the start of a short step, and at the stage. */
+export let quickSlopeBegin: usize = 0
+export let quickSlopeStart: usize = 0
+export let quickSlope: usize = 0
+/** States at the start of a short step, and their changes since at two stages in turn. */
+export let quickStart: usize = 0
+export let quickLastChange: usize = 0
+export let quickChangeBefore: usize = 0
+/** Net rates by slow processes that hold while the quick ones are stepped. */
+export let forcing: usize = 0
+
 /** Absolute tolerances. */
 export let tolerance: usize = 0
-/** Of the power iteration; of losses. */
+/** Directions of the power iteration, of slow and of quick processes; losses of accounts. */
 export let direction: usize = 0
+export let quickDirection: usize = 0
 export let losses: usize = 0
 
-/** Bytes of a vector over the flows, and these: rates at the stage and at the start, whole flows, their sums. */
-export let overFlows: usize = 0
+/** Rates of flows at the stage and at the start of the step; whole flows of the step; their sums. */
 export let flows: usize = 0
 export let flowsStart: usize = 0
 export let wholeFlows: usize = 0
 export let totals: usize = 0
+/** The same of quick processes for a short step. */
+export let quickFlowsStart: usize = 0
+export let quickWholeFlows: usize = 0
 /** For each flow the offsets of the states it leaves and enters, -1 for none. */
 export let ends: usize = 0
 
@@ -53,26 +74,38 @@ export function block(index: i32): usize {
 
 /** Reads the addresses, in the order in which TypeScript lays them out. */
 export function place(at: usize): void {
-  inside = load<usize>(at, 0)
-  all = load<usize>(at, 4)
-  overFlows = load<usize>(at, 8)
-  gatheredBytes = load<usize>(at, 12)
-  start = load<usize>(at, 16)
-  stage = load<usize>(at, 20)
-  slopeStart = load<usize>(at, 24)
-  slope = load<usize>(at, 28)
-  lastChange = load<usize>(at, 32)
-  changeBefore = load<usize>(at, 36)
-  tolerance = load<usize>(at, 40)
-  direction = load<usize>(at, 44)
-  losses = load<usize>(at, 48)
-  flows = load<usize>(at, 52)
-  flowsStart = load<usize>(at, 56)
-  wholeFlows = load<usize>(at, 60)
-  totals = load<usize>(at, 64)
-  ends = load<usize>(at, 68)
-  gathered = load<usize>(at, 72)
-  coefficients = load<usize>(at, 76)
-  answer = load<usize>(at, 80)
-  blocks = load<usize>(at, 84)
+  quick = load<usize>(at, 0)
+  inside = load<usize>(at, 4)
+  all = load<usize>(at, 8)
+  quickFlows = load<usize>(at, 12)
+  overFlows = load<usize>(at, 16)
+  gatheredBytes = load<usize>(at, 20)
+  start = load<usize>(at, 24)
+  stage = load<usize>(at, 28)
+  slopeStart = load<usize>(at, 32)
+  slope = load<usize>(at, 36)
+  lastChange = load<usize>(at, 40)
+  changeBefore = load<usize>(at, 44)
+  quickSlopeBegin = load<usize>(at, 48)
+  quickSlopeStart = load<usize>(at, 52)
+  quickSlope = load<usize>(at, 56)
+  quickStart = load<usize>(at, 60)
+  quickLastChange = load<usize>(at, 64)
+  quickChangeBefore = load<usize>(at, 68)
+  forcing = load<usize>(at, 72)
+  tolerance = load<usize>(at, 76)
+  direction = load<usize>(at, 80)
+  quickDirection = load<usize>(at, 84)
+  losses = load<usize>(at, 88)
+  flows = load<usize>(at, 92)
+  flowsStart = load<usize>(at, 96)
+  wholeFlows = load<usize>(at, 100)
+  totals = load<usize>(at, 104)
+  quickFlowsStart = load<usize>(at, 108)
+  quickWholeFlows = load<usize>(at, 112)
+  ends = load<usize>(at, 116)
+  gathered = load<usize>(at, 120)
+  coefficients = load<usize>(at, 124)
+  answer = load<usize>(at, 128)
+  blocks = load<usize>(at, 132)
 }

@@ -33,3 +33,13 @@ export function where(mask: v128, yes: v128, no: v128): v128 {
 export function gain(at: usize, amount: v128): void {
   v128.store(at, f64x2.add(v128.load(at), amount))
 }
+
+/** A number of each member. */
+export function pair(first: f64, second: f64): v128 {
+  return f64x2.replace_lane(f64x2.splat(first), 1, second)
+}
+
+/** All bits of the members that are meant. */
+export function mask(first: bool, second: bool): v128 {
+  return i64x2.replace_lane(i64x2.splat(first ? -1 : 0), 1, second ? -1 : 0)
+}

@@ -1,84 +1,101 @@
-import { evaluate, scatterOutside } from './evaluate'
+import { ON_BEFORE, ON_FIRST_RATE, ON_FLOW, ON_LAST, ON_RATE, ofBoth, rowOf } from './coefficients'
+import { evaluateSlow, scatterOutside } from './evaluate'
 import {
   all,
   books,
   changeBefore,
-  coefficients,
   flows,
   flowsStart,
+  forcing,
   inside,
   lastChange,
   overFlows,
+  quick,
+  quickFlows,
   slope,
   slopeStart,
   stage,
   start,
   wholeFlows,
 } from './memory'
-import { add, mul } from './pair'
+import { add, both, mul, pair, sub } from './pair'
 
-/** Bytes of one stage in the table: on the last change, on the one before, on rates, on the first rates, on flows. */
-const ROW: usize = 40
+/** Changes by slow processes at the last stage and at the one before. */
+let last: usize = 0
+let before: usize = 0
 
-/** Where the coefficients of a stage lie; a member that has no more stages keeps what it has. */
-function rowOf(stages: i32, number: i32): usize {
-  if (number > stages) return coefficients
-  return coefficients + ROW * (1 + (stages * (stages - 1)) / 2 + number - 1)
-}
-
-function pairOf(first: usize, second: usize, offset: usize): v128 {
-  return f64x2.replace_lane(f64x2.splat(load<f64>(first + offset)), 1, load<f64>(second + offset))
+/** Where the changes by slow processes lie after the last stage. */
+export function slowChange(): usize {
+  return last
 }
 
 /**
- * One step of each member, by its own number of stages (0: it stays) and its own length in days. The states
- * at its end are left in the stage, whole flows with the books.
+ * The first stage of a step of each member, by its own number of stages (0: it stays) and its own length in
+ * days. What slow processes do until then is spread evenly over the quick states' way to it: `per` is one
+ * over the days of that way, 0 where there is none.
  */
-export function stages(stages0: i32, stages1: i32, days0: f64, days1: f64): void {
-  const number = stages0 > stages1 ? stages0 : stages1
-  const days = f64x2.replace_lane(f64x2.splat(days0), 1, days1)
-  let last = lastChange
-  let before = changeBefore
-  let row0 = rowOf(stages0, 1)
-  let row1 = rowOf(stages1, 1)
-  const first = mul(pairOf(row0, row1, 16), days)
+export function firstStage(stages0: i32, stages1: i32, days0: f64, days1: f64, per0: f64, per1: f64): void {
+  last = lastChange
+  before = changeBefore
+  const row0 = rowOf(stages0, 1)
+  const row1 = rowOf(stages1, 1)
+  const days = pair(days0, days1)
+  const first = mul(ofBoth(row0, row1, ON_RATE), days)
+  const per = pair(per0, per1)
   for (let i: usize = 0; i < inside; i += 16) {
     const change = mul(first, v128.load(slopeStart + i))
     v128.store(last + i, change)
-    v128.store(before + i, f64x2.splat(0))
-    v128.store(stage + i, add(v128.load(start + i), change))
+    v128.store(before + i, both(0))
+    if (i < quick) v128.store(forcing + i, mul(change, per))
+    else v128.store(stage + i, add(v128.load(start + i), change))
   }
-  if (books) {
-    const onFlow = mul(pairOf(row0, row1, 32), days)
-    for (let k: usize = 0; k < overFlows; k += 16)
-      v128.store(wholeFlows + k, mul(onFlow, v128.load(flowsStart + k)))
+  if (!books) return
+  const onFlow = mul(ofBoth(row0, row1, ON_FLOW), days)
+  memory.fill(wholeFlows, 0, quickFlows)
+  for (let k = quickFlows; k < overFlows; k += 16)
+    v128.store(wholeFlows + k, mul(onFlow, v128.load(flowsStart + k)))
+}
+
+/** The next stage, from the slow processes at the stage before. */
+export function nextStage(
+  number: i32,
+  stages0: i32,
+  stages1: i32,
+  days0: f64,
+  days1: f64,
+  per0: f64,
+  per1: f64,
+): void {
+  evaluateSlow()
+  const row0 = rowOf(stages0, number)
+  const row1 = rowOf(stages1, number)
+  const days = pair(days0, days1)
+  const per = pair(per0, per1)
+  const onLast = ofBoth(row0, row1, ON_LAST)
+  const onBefore = ofBoth(row0, row1, ON_BEFORE)
+  const onRate = mul(ofBoth(row0, row1, ON_RATE), days)
+  const onFirstRate = mul(ofBoth(row0, row1, ON_FIRST_RATE), days)
+  for (let i: usize = 0; i < inside; i += 16) {
+    const lately = v128.load(last + i)
+    const kept = add(mul(onLast, lately), mul(onBefore, v128.load(before + i)))
+    const moved = add(kept, mul(onRate, v128.load(slope + i)))
+    const change = add(moved, mul(onFirstRate, v128.load(slopeStart + i)))
+    v128.store(before + i, change)
+    if (i < quick) v128.store(forcing + i, mul(sub(change, lately), per))
+    else v128.store(stage + i, add(v128.load(start + i), change))
   }
-  for (let j = 2; j <= number; j++) {
-    evaluate()
-    row0 = rowOf(stages0, j)
-    row1 = rowOf(stages1, j)
-    const onLast = pairOf(row0, row1, 0)
-    const onBefore = pairOf(row0, row1, 8)
-    const onRate = mul(pairOf(row0, row1, 16), days)
-    const onFirstRate = mul(pairOf(row0, row1, 24), days)
-    for (let i: usize = 0; i < inside; i += 16) {
-      const kept = add(mul(onLast, v128.load(last + i)), mul(onBefore, v128.load(before + i)))
-      const moved = add(kept, mul(onRate, v128.load(slope + i)))
-      const change = add(moved, mul(onFirstRate, v128.load(slopeStart + i)))
-      v128.store(before + i, change)
-      v128.store(stage + i, add(v128.load(start + i), change))
-    }
-    if (books) {
-      const onFlow = mul(pairOf(row0, row1, 32), days)
-      for (let k: usize = 0; k < overFlows; k += 16)
-        v128.store(wholeFlows + k, add(v128.load(wholeFlows + k), mul(onFlow, v128.load(flows + k))))
-    }
-    const free = last
-    last = before
-    before = free
-  }
-  if (books) {
-    memory.copy(stage + inside, start + inside, all - inside)
-    scatterOutside(wholeFlows, stage)
-  }
+  const free = last
+  last = before
+  before = free
+  if (!books) return
+  const onFlow = mul(ofBoth(row0, row1, ON_FLOW), days)
+  for (let k = quickFlows; k < overFlows; k += 16)
+    v128.store(wholeFlows + k, add(v128.load(wholeFlows + k), mul(onFlow, v128.load(flows + k))))
+}
+
+/** The accounts outside at the end of the step, where books are kept. */
+export function closeStages(): void {
+  if (!books) return
+  memory.copy(stage + inside, start + inside, all - inside)
+  scatterOutside(wholeFlows, stage)
 }

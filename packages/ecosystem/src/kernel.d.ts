@@ -10,6 +10,8 @@ declare module 'virtual:holdfast-kernel' {
   /** One process or event, compiled from its declaration: what its part of the memory is to hold. */
   export interface CompiledProcess {
     readonly index: number
+    /** Worked out a few times a day; the others in short steps between. */
+    readonly slow: boolean
     /** Addresses that are needed when settings change, once and for each instance. */
     readonly fixedShared: readonly Place[]
     readonly fixedEach: readonly Place[]

@@ -82,6 +82,11 @@ export interface Process<I = unknown> {
   /** Named parts of the formulas, in the order in which they use each other. */
   readonly terms?: Readonly<Record<string, { readonly is: string; readonly unit: string }>>
   readonly transfers: readonly Transfer<I>[]
+  /**
+   * Set where rates change over days and there are many of them: they are worked out a few times a day, and
+   * the other processes in short steps between.
+   */
+  readonly slow?: true
   /** Set where this is an event: then a rate is an amount (µmol) or a share at an instant. */
   readonly event?: true
 }

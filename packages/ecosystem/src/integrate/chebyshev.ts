@@ -14,13 +14,28 @@ export interface Coefficients {
   readonly onFirstRate: Float64Array
   /** Times the step: what the rates of each stage, the start being 0, give to the change of the whole step. */
   readonly weights: Float64Array
+  /** Share of the step that is over at each stage: 0 at the start, 1 at the last. */
+  readonly nodes: Float64Array
 }
 
 const damping = 2 / 13
 const made = new Map<number, Coefficients>()
 
-/** @param stages at least 2 */
+/** One stage: the rates at the start hold for the whole step (Euler's method, of first order). */
+const single: Coefficients = {
+  stages: 1,
+  first: 1,
+  onLast: new Float64Array(2),
+  onBefore: new Float64Array(2),
+  onRate: new Float64Array(2),
+  onFirstRate: new Float64Array(2),
+  weights: Float64Array.of(1),
+  nodes: Float64Array.of(0, 1),
+}
+
+/** @param stages at least 1; from 2 on the method is of second order */
 export function coefficients(stages: number): Coefficients {
+  if (stages === 1) return single
   const known = made.get(stages)
   if (known) return known
   const w0 = 1 + damping / (stages * stages)
@@ -51,13 +66,25 @@ export function coefficients(stages: number): Coefficients {
     onFirstRate[j] = -(1 - b[j - 1] * t[j - 1]) * onRate[j]
   }
   const stepping = { stages, first: b[1] * w1, onLast, onBefore, onRate, onFirstRate }
-  const result = { ...stepping, weights: weightsOf(stepping) }
+  const result = { ...stepping, weights: weightsOf(stepping), nodes: nodesOf(stepping) }
   made.set(stages, result)
   return result
 }
 
+type Stepping = Omit<Coefficients, 'weights' | 'nodes'>
+
+/** What the stages make of a rate of one. */
+function nodesOf({ stages, first, onLast, onBefore, onRate, onFirstRate }: Stepping): Float64Array {
+  const nodes = new Float64Array(stages + 1)
+  nodes[1] = first
+  for (let j = 2; j <= stages; j++)
+    nodes[j] = onLast[j] * nodes[j - 1] + onBefore[j] * nodes[j - 2] + onRate[j] + onFirstRate[j]
+  nodes[stages] = 1
+  return nodes
+}
+
 /** The recursion walked backwards: each stage hands what it counts for on to those it is made of. */
-function weightsOf(stepping: Omit<Coefficients, 'weights'>): Float64Array {
+function weightsOf(stepping: Stepping): Float64Array {
   const { stages, first, onLast, onBefore, onRate, onFirstRate } = stepping
   const counts = new Float64Array(stages + 1)
   const weights = new Float64Array(stages)

@@ -13,8 +13,7 @@ const perRow = 5
 export function coefficientTable(): Float64Array {
   const rows = [[1, 0, 0, 0, 0]]
   for (let stages = 1; stages <= mostStages; stages++) {
-    // One stage is never asked for: its rows keep the place of those that follow.
-    const c = coefficients(Math.max(2, stages))
+    const c = coefficients(stages)
     rows.push([0, 0, c.first, 0, c.weights[0]])
     for (let j = 2; j <= stages; j++)
       rows.push([c.onLast[j], c.onBefore[j], c.onRate[j], c.onFirstRate[j], c.weights[j - 1]])

@@ -11,7 +11,7 @@ export function foreignKernel(equations: Equations): Kernel {
     for (const member of [0, 1]) {
       memory.get(memory.at.stage, member, y)
       equations.rates(y, flows)
-      memory.setList(memory.at.flows, member, flows)
+      memory.setFlows(memory.at.flows, member, flows)
       slopes.fill(0)
       scatter(equations, flows, slopes)
       memory.set(memory.at.slope, member, slopes)

@@ -1,25 +1,31 @@
-import { stagesFor } from './chebyshev.ts'
+import { coefficients, stagesFor } from './chebyshev.ts'
 import { mostStages } from './coefficient-table.ts'
 import type { Kernel } from './kernel.ts'
 import { Lane } from './lane.ts'
 import { limit, limiterWork } from './limiter.ts'
 import { NotANumber } from './not-a-number.ts'
+import { Quick } from './quick.ts'
 import { type IntegratorSettings, usualSettings } from './settings.ts'
 import { FastestDecay } from './spectral-radius.ts'
+import type { Watch } from './watch.ts'
 
 const members = [0, 1] as const
+/** After a jump the first step lasts this many times the time of the quickest decay. */
+const settlingTimes = 3
 
 /**
  * Advances two members of one model through time, from event to event.
  *
- * The method is explicit and stabilised (chebyshev.ts): mildly stiff equations need no Jacobian. Every flow
- * is added at both of its ends in the same evaluation, and all states inside go through the same recursion,
- * so that what one account loses another gains. The kernel does the arithmetic on both members at once; each
- * has steps and stages of its own (lane.ts).
+ * The method is explicit, stabilised (chebyshev.ts) and multirate: slow processes are worked out at the few
+ * stages of a step; between two stages quick processes are stepped by themselves (quick.ts) while the slow
+ * ones give evenly what the stages make of them. Every flow is added at both of its ends in the same
+ * evaluation, and all states inside go through the same recursion, so that what one account loses another
+ * gains. The kernel does the arithmetic on both members at once; each has steps of its own (lane.ts).
  */
 export class Integrator {
   readonly lanes: readonly [Lane, Lane]
   private readonly decay: FastestDecay
+  private readonly quick: Quick
   private readonly limiter
   /** Relative tolerance, and how much stricter than usual a run is asked to be with small amounts. */
   private readonly strictness: number
@@ -32,7 +38,8 @@ export class Integrator {
   ) {
     this.lanes = [new Lane(settings), new Lane(settings)]
     this.strictness = settings.tolerance / usualSettings.tolerance
-    this.decay = new FastestDecay(kernel, settings.tolerance, this.strictness)
+    this.decay = new FastestDecay(kernel, 0, settings.tolerance, this.strictness)
+    this.quick = new Quick(kernel, settings, this.strictness)
     this.limiter = limiterWork(kernel.memory.shape.states)
     kernel.keepBooks(books)
   }
@@ -41,37 +48,39 @@ export class Integrator {
    * Runs from one day to another; no event lies between.
    *
    * @param count   members that run, 1 or 2
-   * @param onStep  is told of every attempt of which some lane took its step, before the states move on
+   * @param watch   is told of the steps that some member took, before the states move on
    * @throws NotANumber where a rate or a state is none; no error control can see that
    */
-  run(from: number, to: number, count: 1 | 2, onStep?: (lanes: readonly Lane[]) => void): void {
+  run(from: number, to: number, count: 1 | 2, watch?: Watch): void {
     const { lanes, kernel } = this
     kernel.run.begin()
     for (const member of members) {
       lanes[member].begin(member < count ? from : Number.POSITIVE_INFINITY)
       if (member < count) lanes[member].statistics.evaluations++
     }
+    this.quick.begin(count, (member, fastest) => lanes[member].settleFirst(settlingTimes / fastest))
     for (;;) {
       for (const lane of lanes) lane.plan(to)
       if (lanes[0].waits && lanes[1].waits) return
-      this.attempt()
+      this.attempt(watch)
       if (!lanes[0].taken && !lanes[1].taken) continue
-      onStep?.(lanes)
+      watch?.long(lanes)
       kernel.run.take(lanes[0].taken ? 1 : 0, lanes[1].taken ? 1 : 0)
       for (const lane of lanes) lane.move()
     }
   }
 
   /** Tries one step of each lane; leaves the new states in the stage, the new rates in the slopes. */
-  private attempt(): void {
-    const { kernel, lanes, settings, strictness } = this
+  private attempt(watch?: Watch): void {
+    const { kernel, lanes, quick, settings, strictness } = this
     const [one, other] = lanes
-    if (one.wantsRadius || other.wantsRadius) this.decay.find(lanes)
+    if (one.wantsRadius || other.wantsRadius) this.findRadius()
     for (const member of members) this.choose(member)
-    kernel.run.stages(one.stages, other.stages, one.days, other.days)
+    watch?.begin()
+    this.step(false, watch)
+    for (const member of members) lanes[member].statistics.quickEvaluations += quick.evaluationsOf(member)
     kernel.run.lowest()
-    const low = kernel.answers()
-    const [first, second] = low
+    const [first, second] = kernel.answers()
     if (first < 0 && !one.waits) this.keepAboveZero(0)
     if (second < 0 && !other.waits) this.keepAboveZero(1)
     if (one.limit || other.limit) this.limitFlows()
@@ -87,11 +96,45 @@ export class Integrator {
     }
   }
 
+  private findRadius(): void {
+    const { decay, lanes } = this
+    decay.find(
+      lanes.map((lane) => lane.wantsRadius),
+      (member, fastest, evaluations) => {
+        lanes[member].foundRadius(fastest)
+        lanes[member].statistics.evaluations += evaluations
+      },
+    )
+  }
+
+  /** The stages of a step, and between them the quick processes by themselves. */
+  private step(again: boolean, watch?: Watch): void {
+    const { kernel, lanes, quick } = this
+    const { run } = kernel
+    const [one, other] = lanes
+    quick.beginStep(again)
+    const number = Math.max(one.stages, other.stages)
+    for (let stage = 1; stage <= number; stage++) {
+      const from = [dayOf(one, stage - 1), dayOf(other, stage - 1)] as const
+      const to = [dayOf(one, stage), dayOf(other, stage)] as const
+      const per0 = perDay(from[0], to[0])
+      const per1 = perDay(from[1], to[1])
+      if (stage === 1) run.firstStage(one.stages, other.stages, one.days, other.days, per0, per1)
+      else run.nextStage(stage, one.stages, other.stages, one.days, other.days, per0, per1)
+      quick.walk(from, to, watch)
+    }
+    run.closeStages()
+  }
+
   /** As many stages as keep the step stable. */
   private choose(member: 0 | 1): void {
     const lane = this.lanes[member]
     if (lane.waits) return
     if (!Number.isFinite(lane.fastest)) throw new NotANumber(this.states(this.kernel.memory.at.start, member))
+    if (lane.settles) {
+      lane.stages = 1
+      return
+    }
     lane.stages = stagesFor(lane.days, lane.fastest)
     while (lane.stages > mostStages && !lane.shortest) {
       lane.shorten(lane.days / 2)
@@ -108,7 +151,6 @@ export class Integrator {
     if (deepest > 1 && !lane.shortest) {
       lane.statistics.evaluations += lane.stages - 1
       lane.reject(0.5)
-      lane.days = 0
     } else lane.limit = deepest > 0
   }
 
@@ -133,13 +175,13 @@ export class Integrator {
     if (!books)
       kernel.withFlows(() => {
         run.begin()
-        run.stages(one.stages, other.stages, one.days, other.days)
+        this.step(true)
       })
     for (const member of members) {
       if (!lanes[member].limit) continue
-      const flows = memory.getList(memory.at.wholeFlows, member, new Float64Array(memory.shape.from.length))
+      const flows = memory.getFlows(memory.at.wholeFlows, member)
       limit(memory.shape, this.states(memory.at.start, member), flows, this.limiter)
-      memory.setList(memory.at.wholeFlows, member, flows)
+      memory.setFlows(memory.at.wholeFlows, member, flows)
     }
     run.restage(one.limit ? 1 : 0, other.limit ? 1 : 0)
   }
@@ -148,3 +190,11 @@ export class Integrator {
     return this.kernel.memory.get(vector, member)
   }
 }
+
+/** The day of a stage; of the last for a member that has no more. */
+function dayOf({ stages, day, days, end }: Lane, stage: number): number {
+  if (stage === 0 || stages === 0) return day
+  return stage >= stages ? end : day + days * coefficients(stages).nodes[stage]
+}
+
+const perDay = (from: number, to: number): number => (to > from ? 1 / (to - from) : 0)

@@ -17,18 +17,51 @@ export interface Extent {
   readonly blocks: number
 }
 
+/** The order in which `kernel/memory.ts` reads where things lie, after the sizes. */
+const order = [
+  'start',
+  'stage',
+  'slopeStart',
+  'slope',
+  'lastChange',
+  'changeBefore',
+  'quickSlopeBegin',
+  'quickSlopeStart',
+  'quickSlope',
+  'quickStart',
+  'quickLastChange',
+  'quickChangeBefore',
+  'forcing',
+  'tolerance',
+  'direction',
+  'quickDirection',
+  'losses',
+  'flows',
+  'flowsStart',
+  'wholeFlows',
+  'totals',
+  'quickFlowsStart',
+  'quickWholeFlows',
+  'ends',
+  'gathered',
+  'coefficients',
+  'answer',
+  'blocks',
+] as const
+
 /**
- * The memory of one kernel, laid out for one system of equations and two members side by side. States
- * inside come first, so that a step runs through them alone; the last line of a vector takes what goes
- * nowhere.
+ * The memory of one kernel, laid out for one system of equations and two members side by side. States that
+ * quick processes change or read come first, then the other states inside, then those outside; the last
+ * line of a vector takes what goes nowhere. Flows of quick processes come first too.
  */
 export class KernelMemory {
   private end = first
-  /** Line of each state in a vector. */
+  /** Line of each state in a vector over states, of each flow in one over flows. */
   readonly lines: Int32Array
-  readonly inside: number
+  readonly flowLines: Int32Array
   readonly at
-  private readonly addresses: number
+  /** Address of the list of sizes and addresses. */
+  readonly places: number
 
   constructor(
     readonly memory: WebAssembly.Memory,
@@ -36,16 +69,19 @@ export class KernelMemory {
     readonly extent: Extent,
   ) {
     const { states, tolerance, from, to } = shape
-    const order = [...tolerance.keys()].sort(
-      (a, b) => Number(tolerance[a] === 0) - Number(tolerance[b] === 0),
-    )
-    this.lines = new Int32Array(states)
-    for (const [line, state] of order.entries()) this.lines[state] = line
-    this.inside = tolerance.filter((one) => one > 0).length
+    const isQuick = (state: number): boolean => shape.quickStates?.[state] === 1 && tolerance[state] > 0
+    this.lines = ranked(states, (state) => (isQuick(state) ? 0 : tolerance[state] > 0 ? 1 : 2))
+    this.flowLines = ranked(from.length, (flow) => (shape.quickFlows?.[flow] === 1 ? 0 : 1))
+    const quick = count(states, isQuick)
+    const inside = count(states, (state) => tolerance[state] > 0)
+    const quickFlows = count(from.length, (flow) => shape.quickFlows?.[flow] === 1)
     const overStates = (): number => this.take(row * (states + 1))
+    const overQuick = (): number => this.take(row * quick)
     const overFlows = (): number => this.take(row * from.length)
+    const overQuickFlows = (): number => this.take(row * quickFlows)
     const table = coefficientTable()
-    this.addresses = this.take(4 * 22)
+    const sizes = [quick, inside, states, quickFlows, from.length, extent.gathered].map((of) => row * of)
+    this.places = this.take(4 * (sizes.length + order.length))
     this.at = {
       start: overStates(),
       stage: overStates(),
@@ -53,13 +89,23 @@ export class KernelMemory {
       slope: overStates(),
       lastChange: overStates(),
       changeBefore: overStates(),
+      quickSlopeBegin: overQuick(),
+      quickSlopeStart: overQuick(),
+      quickSlope: overQuick(),
+      quickStart: overQuick(),
+      quickLastChange: overQuick(),
+      quickChangeBefore: overQuick(),
+      forcing: overQuick(),
       tolerance: overStates(),
       direction: overStates(),
+      quickDirection: overStates(),
       losses: overStates(),
       flows: overFlows(),
       flowsStart: overFlows(),
       wholeFlows: overFlows(),
       totals: overFlows(),
+      quickFlowsStart: overQuickFlows(),
+      quickWholeFlows: overQuickFlows(),
       ends: this.take(8 * from.length),
       gathered: this.take(row * extent.gathered),
       coefficients: this.take(table.byteLength),
@@ -69,42 +115,19 @@ export class KernelMemory {
       parameters: this.take(row * extent.parameters),
       eventFlows: this.take(row * extent.eventFluxes),
     }
-    this.doubles(this.at.coefficients, table.length).set(table)
+    const { at } = this
+    this.integers(this.places, sizes.length + order.length).set([...sizes, ...order.map((name) => at[name])])
+    this.doubles(at.coefficients, table.length).set(table)
     const offset = (state: number): number => (state < 0 ? -1 : row * this.lines[state])
-    this.integers(this.at.ends, 2 * from.length).set(
-      Array.from(from, (left, k) => [offset(left), offset(to[k])]).flat(),
-    )
-    this.setAll(this.at.tolerance, tolerance)
+    const ends = this.integers(at.ends, 2 * from.length)
+    for (const [flow, line] of this.flowLines.entries())
+      ends.set([offset(from[flow]), offset(to[flow])], 2 * line)
+    this.setAll(at.tolerance, tolerance)
   }
 
-  /** Where the addresses lie, in the order in which `kernel/memory.ts` reads them. */
-  place(): number {
-    const { at, shape, extent } = this
-    this.integers(this.addresses, 22).set([
-      row * this.inside,
-      row * shape.states,
-      row * shape.from.length,
-      row * extent.gathered,
-      at.start,
-      at.stage,
-      at.slopeStart,
-      at.slope,
-      at.lastChange,
-      at.changeBefore,
-      at.tolerance,
-      at.direction,
-      at.losses,
-      at.flows,
-      at.flowsStart,
-      at.wholeFlows,
-      at.totals,
-      at.ends,
-      at.gathered,
-      at.coefficients,
-      at.answer,
-      at.blocks,
-    ])
-    return this.addresses
+  /** Whether any process is quick. */
+  get hasQuick(): boolean {
+    return this.shape.quickStates?.includes(1) === true
   }
 
   /** Room for some bytes, on a line of the cache of its own. Views taken before are no longer good. */
@@ -171,7 +194,22 @@ export class KernelMemory {
     this.set(vector, 1, states)
   }
 
-  /** Writes one member's numbers where they lie in their own order: parameters, settings, flows. */
+  /** One member's numbers of a vector over flows. */
+  setFlows(vector: number, member: number, flows: Float64Array): void {
+    const lines = this.doubles(vector, 2 * flows.length)
+    for (let k = 0; k < flows.length; k++) lines[2 * this.flowLines[k] + member] = flows[k]
+  }
+  getFlows(
+    vector: number,
+    member: number,
+    into: Float64Array = new Float64Array(this.shape.from.length),
+  ): Float64Array {
+    const lines = this.doubles(vector, 2 * into.length)
+    for (let k = 0; k < into.length; k++) into[k] = lines[2 * this.flowLines[k] + member]
+    return into
+  }
+
+  /** Writes one member's numbers where they lie in their own order: parameters, settings, flows of events. */
   setList(at: number, member: number, numbers: Float64Array): void {
     const list = this.doubles(at, 2 * numbers.length)
     for (let i = 0; i < numbers.length; i++) list[2 * i + member] = numbers[i]
@@ -181,4 +219,15 @@ export class KernelMemory {
     for (let i = 0; i < into.length; i++) into[i] = list[2 * i + member]
     return into
   }
+}
+
+const count = (length: number, is: (index: number) => boolean): number =>
+  Array.from({ length }, (_, index) => index).filter(is).length
+
+/** Where each thing comes when things are sorted by rank, those of one rank in their own order. */
+function ranked(length: number, rank: (index: number) => number): Int32Array {
+  const sorted = Array.from({ length }, (_, index) => index).sort((a, b) => rank(a) - rank(b) || a - b)
+  const lines = new Int32Array(length)
+  for (const [line, index] of sorted.entries()) lines[index] = line
+  return lines
 }

@@ -3,7 +3,7 @@ import { type Extent, KernelMemory } from './kernel-memory.ts'
 import type { Shape } from './shape.ts'
 
 /** What the compiled module offers (kernel/index.ts); a mask of members is two numbers, 0 or 1. */
-interface Exports {
+export interface Exports {
   readonly memory: WebAssembly.Memory
   readonly place: (at: number) => void
   readonly keepBooks: (on: number) => void
@@ -11,25 +11,45 @@ interface Exports {
   readonly settle: (block: number) => void
   readonly happen: (block: number) => void
   readonly begin: () => void
-  readonly stages: (stages0: number, stages1: number, days0: number, days1: number) => void
+  readonly firstStage: (...of: StepOfBoth) => void
+  readonly nextStage: (number: number, ...of: StepOfBoth) => void
+  readonly closeStages: () => void
+  readonly beginQuick: () => void
+  readonly stepQuick: (stages0: number, stages1: number, days0: number, days1: number) => void
+  readonly errorQuick: (days0: number, days1: number, relative: number, strictness: number) => void
+  readonly takeQuick: (first: number, second: number) => void
   readonly lowest: () => void
   readonly error: (days0: number, days1: number, relative: number, strictness: number) => void
   readonly take: (first: number, second: number) => void
   readonly restage: (first: number, second: number) => void
-  readonly shift: (scale0: number, scale1: number) => void
-  readonly turn: (first: number, second: number) => void
-  readonly length: (relative: number, strictness: number) => void
-  readonly fastestLoss: (least: number) => void
-  readonly between: (
-    into: number,
-    first: number,
-    second: number,
-    days0: number,
-    days1: number,
-    share0: number,
-    share1: number,
-  ) => void
+  readonly shift: (quick: number, scale0: number, scale1: number) => void
+  readonly turn: (quick: number, first: number, second: number) => void
+  readonly length: (quick: number, relative: number, strictness: number) => void
+  readonly fastestLoss: (quick: number, least: number) => void
+  readonly between: (...of: Reading) => void
+  readonly betweenQuick: (...of: Reading) => void
 }
+
+/** Stages and days of both members, and one over the days to the stage. */
+type StepOfBoth = readonly [
+  stages0: number,
+  stages1: number,
+  days0: number,
+  days1: number,
+  per0: number,
+  per1: number,
+]
+
+/** Where to write, for whom, and how far into which step, for both members. */
+type Reading = readonly [
+  into: number,
+  first: number,
+  second: number,
+  days0: number,
+  days1: number,
+  share0: number,
+  share1: number,
+]
 
 let compiled: WebAssembly.Module | undefined
 
@@ -55,7 +75,7 @@ export class Kernel {
     // The exports of a module have no types of their own: these are held by the tests that call them.
     this.run = new WebAssembly.Instance(module(), { evaluate }).exports as unknown as Exports
     this.memory = new KernelMemory(this.run.memory, shape, extent)
-    this.run.place(this.memory.place())
+    this.run.place(this.memory.places)
     this.run.useForeign(rates ? 1 : 0)
   }
 

@@ -1,4 +1,4 @@
-import { pow } from '@holdfast/elementary'
+import { paceOf } from './pace.ts'
 import type { IntegratorSettings, Statistics } from './settings.ts'
 
 /** Accepted steps after which the fastest decay is looked for again. */
@@ -9,7 +9,7 @@ const radiusHolds = 25
  * nothing else, so that each has the bits that it would have alone.
  */
 export class Lane {
-  readonly statistics: Statistics = { steps: 0, rejected: 0, limited: 0, evaluations: 0 }
+  readonly statistics: Statistics = { steps: 0, rejected: 0, limited: 0, evaluations: 0, quickEvaluations: 0 }
   day = Number.POSITIVE_INFINITY
   /** The step that is tried: where it ends and how long it is; 0 days where the member waits. */
   end = 0
@@ -18,9 +18,11 @@ export class Lane {
   taken = false
   /** What leaves some account has to be scaled in this step. */
   limit = false
-  /** Fastest decay, per day. */
+  /** Fastest decay by slow processes, per day. */
   fastest = 0
-  private step = 0.02
+  private step = 0.1
+  /** Days that the first step after a jump takes; 0 where there was none. */
+  private settling = 0
   private sinceRadius = radiusHolds
 
   constructor(private readonly settings: IntegratorSettings) {}
@@ -28,7 +30,15 @@ export class Lane {
   /** Sets out from a day on which something may have changed. */
   begin(day: number): void {
     this.day = day
-    this.sinceRadius = radiusHolds
+    this.settling = 0
+  }
+
+  /** Quick processes were thrown off their balance: until they have found it slow ones are not judged by what they see. */
+  settleFirst(days: number): void {
+    this.settling = days
+  }
+  get settles(): boolean {
+    return this.settling > 0
   }
 
   /** The next step towards a day. */
@@ -36,16 +46,20 @@ export class Lane {
     const left = to - this.day
     this.taken = false
     this.limit = false
-    if (!(left > 0)) {
-      this.days = 0
-      this.stages = 0
+    this.stages = 0
+    this.days = 0
+    if (!(left > 0)) return
+    if (this.settles) {
+      this.days = Math.min(this.settling, left)
+      this.end = this.days === left ? to : this.day + this.days
       return
     }
     const { shortest, longest } = this.settings
     const step = Math.max(shortest, Math.min(this.step, longest))
-    // Two halves rather than a whole and a crumb.
-    this.days = step >= left ? left : step > left / 2 ? left / 2 : step
-    this.end = this.days === left ? to : this.day + this.days
+    // As many equal steps as are left, rather than whole ones and a crumb.
+    const parts = Math.ceil(left / step - 1e-9)
+    this.days = parts > 1 ? left / parts : left
+    this.end = parts > 1 ? this.day + this.days : to
   }
 
   get waits(): boolean {
@@ -70,28 +84,33 @@ export class Lane {
     this.step = this.days
   }
 
+  /** The step is to be tried again, shorter; until then the member waits. */
   reject(factor: number): void {
     this.statistics.rejected++
-    this.step = Math.max(this.days * factor, this.settings.shortest)
+    if (this.settles) this.settling = Math.max(this.days * factor, this.settings.shortest)
+    else this.step = Math.max(this.days * factor, this.settings.shortest)
     this.sinceRadius = radiusHolds
     this.taken = false
-  }
-
-  accept(error: number): void {
-    this.taken = true
-    this.statistics.steps++
-    if (this.limit) this.statistics.limited++
-    this.sinceRadius++
-    const grow = error > 0 ? 0.8 * pow(error, -1 / 3) : 5
-    const proposal = this.days * Math.max(0.2, Math.min(5, grow))
-    // The last step before an event may be short for that reason alone: do not learn from it.
-    this.step = this.days < this.step && proposal > this.days ? Math.max(proposal, this.step) : proposal
+    this.days = 0
   }
 
   /** The error of the step allows a longer or asks for a shorter one. */
   judge(error: number): void {
-    if (error > 1 && !this.shortest) this.reject(Math.max(0.1, 0.8 * pow(error, -1 / 3)))
-    else this.accept(error)
+    if (error > 1 && !this.shortest) {
+      this.reject(paceOf(error))
+      return
+    }
+    this.taken = true
+    this.statistics.steps++
+    if (this.limit) this.statistics.limited++
+    this.sinceRadius++
+    if (this.settles) {
+      this.settling = 0
+      return
+    }
+    const proposal = this.days * Math.max(0.2, paceOf(error))
+    // A step before an event may be short for that reason alone: do not learn from it.
+    this.step = this.days < this.step && proposal > this.days ? Math.max(proposal, this.step) : proposal
   }
 
   move(): void {

@@ -3,7 +3,9 @@ export interface Statistics {
   rejected: number
   /** Steps in which an outflow had to be scaled to keep an account from falling below zero. */
   limited: number
+  /** Times the slow processes were worked out, and the quick ones. */
   evaluations: number
+  quickEvaluations: number
 }
 
 export interface IntegratorSettings {

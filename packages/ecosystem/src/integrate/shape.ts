@@ -8,4 +8,7 @@ export interface Shape {
   readonly floored: Uint8Array
   /** Absolute tolerance of each state; 0 keeps a state out of the steps: it is an account outside. */
   readonly tolerance: Float64Array
+  /** 1 for states that quick processes change or read, and for the flows of these processes; none where there are none. */
+  readonly quickStates?: Uint8Array
+  readonly quickFlows?: Uint8Array
 }

@@ -1,5 +1,4 @@
 import type { Kernel } from './kernel.ts'
-import type { Lane } from './lane.ts'
 
 /** Iterations at most: a nonlinear power iteration may wander, and the error control catches what it misses. */
 const mostIterations = 40
@@ -15,8 +14,10 @@ const members = [0, 1] as const
  * no other. The direction found is kept for the next call, which then needs few iterations.
  */
 export class FastestDecay {
+  /** @param quick  1 for the quick processes, 0 for the slow ones */
   constructor(
     private readonly kernel: Kernel,
+    private readonly quick: 0 | 1,
     private readonly relative: number,
     private readonly strictness: number,
   ) {
@@ -27,26 +28,33 @@ export class FastestDecay {
   private mix(member: number): void {
     const { memory } = this.kernel
     const mixed = Float64Array.from({ length: memory.shape.states }, (_, i) => (i % 2 === 0 ? 1 : -0.7))
-    memory.set(memory.at.direction, member, mixed)
+    memory.set(this.quick ? memory.at.quickDirection : memory.at.direction, member, mixed)
   }
 
-  /** Finds it for those lanes that want it, and leaves the others as they are. */
-  find(lanes: readonly [Lane, Lane]): void {
-    const { run } = this.kernel
-    const wants = lanes.map((lane) => lane.wantsRadius)
+  /**
+   * Finds it for the members that are meant; `found` is told it, and how many evaluations it took. The rates at
+   * the start of the step are there before, and are there after.
+   */
+  find(
+    wants: readonly boolean[],
+    found: (member: 0 | 1, fastest: number, evaluations: number) => void,
+  ): void {
+    const { quick, kernel } = this
+    const { run } = kernel
     const emptying = this.emptying()
     let size = this.length()
     for (const member of members) if (!(size[member] > 0)) this.mix(member)
     if (!(size[0] > 0 && size[1] > 0)) size = this.length()
     const radius = [0, 0]
+    const evaluations = [1, 1]
     const open = [...wants]
     for (let iteration = 0; iteration < mostIterations && (open[0] || open[1]); iteration++) {
-      run.shift(scaleOf(size[0]), scaleOf(size[1]))
-      run.turn(open[0] ? 1 : 0, open[1] ? 1 : 0)
+      run.shift(quick, scaleOf(size[0]), scaleOf(size[1]))
+      run.turn(quick, open[0] ? 1 : 0, open[1] ? 1 : 0)
       const lengths = this.length()
       for (const member of members) {
         if (!open[member]) continue
-        lanes[member].statistics.evaluations++
+        evaluations[member]++
         size[member] = lengths[member]
         const next = lengths[member] / shift
         const change = Math.abs(next - radius[member])
@@ -55,19 +63,20 @@ export class FastestDecay {
       }
     }
     for (const member of members)
-      if (wants[member]) lanes[member].foundRadius(Math.max(radius[member], emptying[member]) * safety)
+      if (wants[member])
+        found(member, Math.max(radius[member], emptying[member]) * safety, evaluations[member])
   }
 
   /** What leaves an account in a day as a share of what it holds, the largest of each member. */
   private emptying(): readonly number[] {
     const { kernel } = this
     kernel.withFlows(kernel.run.begin)
-    kernel.run.fastestLoss(shift)
+    kernel.run.fastestLoss(this.quick, shift)
     return Array.from(kernel.answers())
   }
 
   private length(): number[] {
-    this.kernel.run.length(this.relative, this.strictness)
+    this.kernel.run.length(this.quick, this.relative, this.strictness)
     return Array.from(this.kernel.answers())
   }
 }

@@ -131,6 +131,7 @@ export function algalGrowth({
     title,
     says,
     source: 'droop-1968',
+    slow: true,
     each: (system) => namedStands(system).filter(({ of }) => takes(of.stand.kind)),
     reads: {
       ...reads,

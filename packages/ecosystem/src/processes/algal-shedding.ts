@@ -7,6 +7,7 @@ export const algalShedding = process<Growing>({
   title: 'Shedding of algae',
   says: 'Standing algae drift off by themselves and become waste; a stand that has thinned to nothing frees its surface.',
   source: 'holdfast-estimate',
+  slow: true,
   each: namedStands,
   reads: { ...standing, spreads },
   parameters: { ...standFacts, shed: fact(ofKind('shed'), 'd⁻¹'), stubble: fact(ofKind('stubble'), 'g m⁻²') },

@@ -51,6 +51,7 @@ export const grazing = process<Mouth>({
   title: 'Grazing',
   says: 'Each animal shares its appetite over the stands it reaches, by taste and by how much stands above the stubble; nearly all that is eaten comes back to the water.',
   source: 'holdfast-estimate',
+  slow: true,
   each: mouthsOf,
   reads: {
     ...standing,

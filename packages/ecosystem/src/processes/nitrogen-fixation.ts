@@ -26,6 +26,7 @@ export const nitrogenFixation = process<Growing>({
   title: 'Nitrogen fixation',
   says: 'Mats of cyanobacteria, and turf that holds some, take nitrogen gas where the water has hardly any nitrate or ammonium.',
   source: 'brocke-2018',
+  slow: true,
   each: (system) => namedStands(system).filter(({ of }) => algaeKind(of.stand.kind).fixesN2 !== 'no'),
   reads: {
     ...standing,

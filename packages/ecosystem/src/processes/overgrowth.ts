@@ -77,6 +77,7 @@ export const overgrowth = process<Over>({
   title: 'Shading and overgrowth',
   says: 'Taller kinds shade lower ones; kinds that lie over others take their ground, and what is under them dies off.',
   source: 'holdfast-estimate',
+  slow: true,
   each: pairsOf,
   reads: {
     ...standing,

@@ -19,7 +19,7 @@ export function equationsOf(model: Model, parameters: Float64Array, settings: Fl
       }
       for (const member of [0, 1]) memory.set(memory.at.start, member, y)
       kernel.withFlows(kernel.run.begin)
-      memory.getList(memory.at.flows, 0, out)
+      memory.getFlows(memory.at.flows, 0, out)
     },
   }
 }

@@ -1,4 +1,4 @@
-import { bookBetween, type Kernel, type Lane, row } from '../integrate/index.ts'
+import { bookBetween, type Kernel, row, type Span } from '../integrate/index.ts'
 import type { Day } from '../log.ts'
 
 /** The books at one day: states, and what has flowed since the start. */
@@ -28,11 +28,11 @@ export class Marks {
     return this.marks[member]
   }
 
-  /** Days inside the steps that the lanes have just taken. */
-  during(lanes: readonly Lane[]): void {
+  /** Days inside the steps that members have just taken. */
+  during(spans: readonly Span[]): void {
     for (const [member, marks] of this.marks.entries())
-      while (lanes[member].taken && this.days[marks.length] <= lanes[member].end)
-        marks.push(this.inside(lanes[member], member, this.days[marks.length]))
+      while (spans[member].taken && this.days[marks.length] <= spans[member].end)
+        marks.push(this.inside(spans[member], member, this.days[marks.length]))
   }
 
   /** Days up to one that is not inside a step: the books as they are. */
@@ -48,7 +48,7 @@ export class Marks {
         })
   }
 
-  private inside({ day: from, end: to }: Lane, member: number, day: Day): Mark {
+  private inside({ day: from, end: to }: Span, member: number, day: Day): Mark {
     const { memory } = this.kernel
     const { at, shape } = memory
     const step = {
@@ -68,7 +68,6 @@ export class Marks {
   }
 
   private flowsAt(vector: number, member: number): Float64Array {
-    const { memory } = this.kernel
-    return memory.getList(vector, member, new Float64Array(memory.shape.from.length))
+    return this.kernel.memory.getFlows(vector, member)
   }
 }

@@ -102,8 +102,9 @@ function bind(memory: KernelMemory, model: Model, block: Block): void {
   const layout = layoutOf(process)
   const happens = process.event === true
   const fluxes = happens ? model.eventFluxes : model.fluxes
+  const slopes = compiled.slow || happens ? at.slope : at.quickSlope
   const changed = (state: number): number =>
-    memory.shape.tolerance[state] > 0 ? memory.lineOf(at.slope, state) : memory.nowhere(at.slope)
+    memory.shape.tolerance[state] > 0 ? memory.lineOf(slopes, state) : memory.nowhere(at.slope)
   const addressOf = (place: Place, n: number): number => {
     if (place === 'volume') return at.settings
     if ('gather' in place) return at.gathered + row * gathers[n * layout.gathers.length + place.gather]
@@ -137,7 +138,8 @@ function bind(memory: KernelMemory, model: Model, block: Block): void {
     room(compiled.kept * names.length),
     once(compiled.fixedShared),
     each(compiled.fixedEach),
-    (happens ? at.eventFlows : at.flows) + row * firstFlux,
+    // The flows of a block lie side by side: all of them are quick, or none.
+    happens ? at.eventFlows + row * firstFlux : at.flows + row * (memory.flowLines[firstFlux] ?? 0),
   ]
   memory.integers(at.blocks + 36 * compiled.index, entries.length).set(entries)
 }

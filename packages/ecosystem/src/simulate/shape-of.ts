@@ -1,4 +1,5 @@
 import type { Flux, Model } from '../assemble/model.ts'
+import { type Input, layoutOf } from '../declare/index.ts'
 import type { Shape } from '../integrate/index.ts'
 
 /** Amounts below this concentration are all the same to the error control, µmol/L. */
@@ -15,10 +16,36 @@ export function shapeOf(model: Model): Shape {
     floored: Uint8Array.from(inside, (is) => (is ? 1 : 0)),
     tolerance: Float64Array.from(model.states, (entry, i) => {
       if (!inside[i]) return 0
-      return entry.kind === 'plain' ? negligibleCover : negligible * model.volume_L
+      return entry.kind === 'plain'
+        ? negligibleCover
+        : negligible * model.volume_L * (entry.account.id.startsWith('surface.') ? 0.01 : 1)
     }),
+    ...quickOnes(model),
   }
 }
+
+/** What quick processes change or read, and their flows. */
+function quickOnes({ states, fluxes, blocks }: Model): {
+  readonly quickStates: Uint8Array
+  readonly quickFlows: Uint8Array
+} {
+  const quickStates = new Uint8Array(states.length)
+  const quickFlows = new Uint8Array(fluxes.length)
+  for (const { process, compiled, inputs, names, firstFlux } of blocks) {
+    if (compiled.slow) continue
+    for (let k = firstFlux; k < firstFlux + names.length * compiled.fluxes; k++) {
+      quickFlows[k] = 1
+      for (const end of [fluxes[k].from, fluxes[k].to]) if (end >= 0) quickStates[end] = 1
+    }
+    const layout = layoutOf(process)
+    for (const [place, index] of inputs.entries())
+      if (readsState(layout.inputs[place % layout.inputs.length])) quickStates[index] = 1
+  }
+  return { quickStates, quickFlows }
+}
+
+const readsState = (input: Input): boolean =>
+  input.from === 'read' && ['amount', 'concentration', 'state'].includes(input.read.read)
 
 /** Where flows begin and end, as flat arrays. */
 export const ends = (fluxes: readonly Flux[]): Pick<Shape, 'from' | 'to'> => ({

@@ -1,5 +1,11 @@
 import type { Model } from '../assemble/model.ts'
-import { Integrator, type IntegratorSettings, type Statistics, usualSettings } from '../integrate/index.ts'
+import {
+  Integrator,
+  type IntegratorSettings,
+  type Span,
+  type Statistics,
+  usualSettings,
+} from '../integrate/index.ts'
 import type { Day } from '../log.ts'
 import { changeSettings, slotsOf } from './change-settings.ts'
 import { happenings } from './happen.ts'
@@ -79,11 +85,16 @@ function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly
   const happen = happenings(model, compiled, eventFlows, markDays.length > 0)
   const slots = slotsOf(model)
 
+  const watch = {
+    begin: () => samples.begin(),
+    short: (spans: readonly Span[]) => samples.short(spans),
+    long: (spans: readonly Span[]) => {
+      samples.long(spans)
+      marks.during(spans)
+    },
+  }
   const advance = (start: Day, until: Day): void =>
-    integrator.run(start, until, members.length === 2 ? 2 : 1, (lanes) => {
-      samples.during(lanes)
-      marks.during(lanes)
-    })
+    integrator.run(start, until, members.length === 2 ? 2 : 1, watch)
   let day = from
   samples.upTo(day)
   marks.upTo(day)

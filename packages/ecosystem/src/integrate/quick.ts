@@ -1,0 +1,140 @@
+import { stagesFor } from './chebyshev.ts'
+import { mostStages } from './coefficient-table.ts'
+import type { Kernel } from './kernel.ts'
+import { paceOf } from './pace.ts'
+import type { IntegratorSettings } from './settings.ts'
+import { FastestDecay } from './spectral-radius.ts'
+import type { Watch } from './watch.ts'
+
+const members = [0, 1] as const
+/** Days; what is too quick even for this is left to the limiter. */
+const shortestQuick = 1e-6
+
+/** One member's short steps. */
+interface Walk {
+  /** Where it is and where it is to go; the step that is tried, where it ends, and its stages. */
+  day: number
+  to: number
+  end: number
+  days: number
+  stages: number
+  taken: boolean
+  /** The step that the error allows, and as it was when the way began. */
+  step: number
+  stepBefore: number
+  fastest: number
+  evaluations: number
+}
+
+/**
+ * Steps the quick processes (and the few states that they change or read) through the ways between the
+ * stages of a step, in short steps of their own, while slow processes give what they gave at the stages.
+ */
+export class Quick {
+  private readonly walks: readonly [Walk, Walk]
+  private readonly decay: FastestDecay
+  private readonly any: boolean
+
+  constructor(
+    private readonly kernel: Kernel,
+    private readonly settings: IntegratorSettings,
+    private readonly strictness: number,
+  ) {
+    const walk = (): Walk => ({
+      day: 0,
+      to: 0,
+      end: 0,
+      days: 0,
+      taken: false,
+      stages: 0,
+      step: 0.02,
+      stepBefore: 0.02,
+      fastest: 0,
+      evaluations: 0,
+    })
+    this.walks = [walk(), walk()]
+    this.decay = new FastestDecay(kernel, 1, settings.tolerance, strictness)
+    this.any = kernel.memory.hasQuick
+  }
+
+  /** Sets out from a day on which something may have changed: the fastest decay is looked for, and told. */
+  begin(count: 1 | 2, found: (member: 0 | 1, fastest: number) => void): void {
+    if (!this.any) return
+    this.decay.find([true, count === 2], (member, fastest, evaluations) => {
+      found(member, fastest)
+      this.walks[member].fastest = fastest
+      this.walks[member].evaluations += evaluations
+    })
+  }
+
+  /** Sets out on a step, or on the same step once more. */
+  beginStep(again: boolean): void {
+    this.kernel.run.beginQuick()
+    for (const walk of this.walks) {
+      if (again) walk.step = walk.stepBefore
+      else walk.stepBefore = walk.step
+    }
+  }
+
+  /** Walks each member to a day; `watch` is told of every short step that some member took. */
+  walk(from: readonly [number, number], to: readonly [number, number], watch?: Watch): void {
+    if (!this.any) return
+    for (const member of members) {
+      this.walks[member].day = from[member]
+      this.walks[member].to = to[member]
+    }
+    const [one, other] = this.walks
+    while (one.day < one.to || other.day < other.to) this.attempt(watch)
+  }
+
+  /** Evaluations of a member since it was last asked. */
+  evaluationsOf(member: 0 | 1): number {
+    const { evaluations } = this.walks[member]
+    this.walks[member].evaluations = 0
+    return evaluations
+  }
+
+  private attempt(watch?: Watch): void {
+    const { kernel, settings, strictness, walks } = this
+    const [one, other] = walks
+    for (const walk of walks) plan(walk)
+    kernel.run.stepQuick(one.stages, other.stages, one.days, other.days)
+    kernel.run.errorQuick(one.days, other.days, settings.tolerance, strictness)
+    const errors = kernel.answers()
+    for (const member of members) {
+      const walk = walks[member]
+      if (walk.days === 0) continue
+      walk.evaluations += walk.stages
+      const error = errors[member]
+      // What is no number is taken, and stops the run where the whole step is looked at.
+      if (error > 1 && walk.days > shortestQuick) {
+        walk.step = Math.max(walk.days * paceOf(error), shortestQuick)
+        continue
+      }
+      walk.taken = true
+      const proposal = walk.days * paceOf(error)
+      walk.step = walk.days < walk.step ? Math.max(proposal, walk.step) : proposal
+    }
+    if (!one.taken && !other.taken) return
+    watch?.short(walks)
+    kernel.run.takeQuick(one.taken ? 1 : 0, other.taken ? 1 : 0)
+    for (const walk of walks) if (walk.taken) walk.day = walk.end
+  }
+}
+
+function plan(walk: Walk): void {
+  const left = walk.to - walk.day
+  walk.taken = false
+  walk.days = 0
+  walk.stages = 0
+  if (!(left > 0)) return
+  const parts = Math.ceil(left / Math.max(walk.step, shortestQuick) - 1e-9)
+  walk.days = parts > 1 ? left / parts : left
+  walk.stages = stagesFor(walk.days, walk.fastest)
+  while (walk.stages > mostStages && walk.days > shortestQuick) {
+    walk.days = Math.max(walk.days / 2, shortestQuick)
+    walk.stages = stagesFor(walk.days, walk.fastest)
+  }
+  walk.stages = Math.min(walk.stages, mostStages)
+  walk.end = walk.days === left ? walk.to : Math.min(walk.to, walk.day + walk.days)
+}
