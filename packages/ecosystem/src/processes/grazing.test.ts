@@ -1,45 +1,10 @@
-import { algaeKinds, catalogueAlone, consumptionId, fact, grazer, grazers, taste } from '@holdfast/facts'
+import { algaeKinds, catalogueAlone, consumptionId, fact, grazers, taste } from '@holdfast/facts'
 import { expect, test } from 'vitest'
-import { assemble, typicalParameters } from '../assemble/assemble.ts'
-import { stateIndex } from '../assemble/model.ts'
-import { equationsOf } from '../simulate/equations-of.ts'
-import type { Surface, System } from '../system.ts'
+import type { Surface } from '../system.ts'
+import { offeredAlone } from '../testing/offered-alone.ts'
 import { moved, nothingUnexplained, run } from '../testing/run.ts'
 import { box, plate, reef } from '../testing/systems.ts'
 import { reaches } from './reach.ts'
-
-/** Dry algae one animal takes in a day where one kind stands in plenty, g; at 25 °C. */
-function offeredAlone(taxon: string, kind: string): number | undefined {
-  const system: System = {
-    ...box,
-    // The table's consumption holds at the animal's best temperature.
-    temperature_C: grazer(taxon)?.temperature_C.best ?? box.temperature_C,
-    surfaces: [{ ...plate, area_m2: 100 }],
-    algae: [{ kind, surface: 'plate', cover: 1 }],
-    animals: [{ kind: taxon, taxon, count: 1, role: 'grazer' }],
-  }
-  const model = assemble(system)
-  if (!model.blocks.some(({ process }) => process.id === 'grazing')) return undefined
-  const parameters = typicalParameters(model)
-  // Low enough for every mouth; how height lessens taste is another test.
-  parameters[model.parameters.findIndex((one) => one.fact === `algae.${kind}.canopy_height`)] = 0
-  const carbonContent = parameters[model.parameters.findIndex((one) => one.fact === `algae.${kind}.tissue_C`)]
-  const y = new Float64Array(model.states.length)
-  y[stateIndex(model, `living.${taxon}`)] = 1
-  const stands = ['open', 'half_hidden', 'hidden'].map((patch) => `plate.${kind}.${patch}`)
-  for (const stand of stands) {
-    y[stateIndex(model, `cover.${stand}`)] = 1
-    // Far thicker than a full stand: no want of food can be the reason for eating less.
-    y[stateIndex(model, `surface.${stand}/C`)] = 1e12 * carbonContent
-  }
-  const out = new Float64Array(model.fluxes.length)
-  equationsOf(model, parameters, model.settings.values).rates(y, out)
-  const carbon = model.fluxes.reduce(
-    (sum, flux, k) => (flux.process.id === 'grazing' && flux.atom === 'C' ? sum + out[k] : sum),
-    0,
-  )
-  return carbon / carbonContent
-}
 
 const pairs = grazers().flatMap(({ taxon }) => algaeKinds().map(({ key }) => [taxon, key] as const))
 
@@ -164,7 +129,8 @@ function thirdYear(times: number) {
 
 test('twice the snails change the cover much and what leaves the system hardly: grazers hold down, they do not export', () => {
   const [some, twice] = [thirdYear(1.5), thirdYear(3)]
-  expect(twice.cover).toBeLessThan(0.8 * some.cover)
+  // A part of their appetite goes to the waste on the floor, which is as much for few as for many.
+  expect(twice.cover).toBeLessThan(0.9 * some.cover)
   expect(Math.abs(twice.N / some.N - 1)).toBeLessThan(0.05)
   expect(Math.abs(twice.P / some.P - 1)).toBeLessThan(0.05)
 }, 60_000)

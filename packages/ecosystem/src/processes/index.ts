@@ -14,6 +14,7 @@ import { coralUptake } from './coral-uptake.ts'
 import { crewTurnover } from './crew-turnover.ts'
 import { denitrification } from './denitrification.ts'
 import { denitrifyingReactor } from './denitrifying-reactor.ts'
+import { detritusFeeding } from './detritus-feeding.ts'
 import { dissolvedOrganics } from './dissolved-organics.ts'
 import { feeding } from './feeding.ts'
 import { ferricMedia } from './ferric-media.ts'
@@ -75,6 +76,7 @@ export const processes: readonly Process[] = [
   nitrogenFixation,
   algalShedding,
   grazing,
+  detritusFeeding,
   crewTurnover,
   predation,
   coralUptake,
