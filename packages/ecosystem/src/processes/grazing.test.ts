@@ -27,6 +27,59 @@ test('an animal that has no taste for a kind takes none of it', () => {
   expect(refused.filter(([taxon, kind]) => offeredAlone(taxon, kind) !== undefined)).toEqual([])
 })
 
+/** What is left of the appetite for a stand of a height, relative to a low one. */
+const atHeight = (taxon: string, height_mm: number): number =>
+  (offeredAlone(taxon, 'hair_green', { height_mm }) ?? Number.NaN) /
+  (offeredAlone(taxon, 'hair_green') ?? Number.NaN)
+
+// Estimates of the tables: 5 mm for all; a fifth is left of 30 mm for snails and of 12 mm for combing mouths.
+const bites: readonly (readonly [string, string, readonly (readonly [number, number])[]])[] = [
+  [
+    'a snail',
+    'Trochus histrio',
+    [
+      [5, 1],
+      [17.5, 0.6],
+      [30, 0.2],
+      [60, 0.2],
+    ],
+  ],
+  [
+    'a bristletooth',
+    'Ctenochaetus strigosus',
+    [
+      [5, 1],
+      [8.5, 0.6],
+      [12, 0.2],
+      [30, 0.2],
+    ],
+  ],
+  [
+    'a cropping tang',
+    'Zebrasoma flavescens',
+    [
+      [5, 1],
+      [30, 1],
+      [65, 0.6],
+      [100, 0.2],
+    ],
+  ],
+  [
+    'an urchin',
+    'Tripneustes gratilla',
+    [
+      [5, 1],
+      [30, 1],
+      [65, 0.6],
+      [100, 0.2],
+    ],
+  ],
+]
+
+test.each(bites)('%s bites as high as its mouth allows', (_, taxon, heights) => {
+  for (const [height, share] of heights) expect(atHeight(taxon, height)).toBeCloseTo(share, 6)
+})
+
 const behindComb: Surface = { ...plate, kind: 'plumbing_overflow', enclosed: true, opening_mm: 5 }
 const snail = (size_cm: number) => ({
   kind: 'trochus snail',
@@ -58,6 +111,23 @@ test('a surface behind a comb of 5 mm gets no grazing from a snail of 3 cm, and 
     )
   expect(eaten(3)).toBe(0)
   expect(eaten(0.8)).toBeGreaterThan(0)
+})
+
+test('a crew that is told in two lots eats what it eats when it is told in one', () => {
+  const eaten = (...counts: readonly number[]) =>
+    moved(
+      run({
+        system: {
+          ...box,
+          surfaces: [plate],
+          algae: [{ kind: 'hair_green', surface: 'plate', cover: 1 }],
+          animals: counts.map((count) => ({ ...snail(3), count })),
+        },
+        days: 10,
+      }).ledger,
+      { process: 'grazing', atom: 'C' },
+    )
+  expect(eaten(15, 25)).toBe(eaten(40))
 })
 
 // Tebbett et al. 2017 (abstract read): bristletooths whisk detritus and diatoms and leave the length of turf as it is.

@@ -1,6 +1,6 @@
 import { consumptionId, grazer, type Range } from '@holdfast/facts'
 import { assemble, typicalParameters } from '../assemble/assemble.ts'
-import { stateIndex } from '../assemble/model.ts'
+import { settingIndex, stateIndex } from '../assemble/model.ts'
 import { equationsOf } from '../simulate/equations-of.ts'
 import type { System } from '../system.ts'
 import { box, plate } from './systems.ts'
@@ -12,11 +12,16 @@ export interface Offered {
   readonly consumption?: keyof Range
   /** True: nothing is fed by hand, and the whole appetite is for algae. */
   readonly unfed?: true
+  /** How high the stand is, mm; without it low enough for every mouth. */
+  readonly height_mm?: number
 }
 
+/** Far thicker than a full stand: no want of food can be the reason for eating less. */
+const plenty = 1e10
+
 /**
- * Dry algae that one animal takes in a day in the simulation where one kind stands in plenty on rock, low enough
- * for every mouth, g; undefined where the animal has no taste for it or does not get there.
+ * Dry algae that one animal takes in a day in the simulation where one kind stands in plenty on rock, g;
+ * undefined where the animal has no taste for it or does not get there.
  */
 export function offeredAlone(taxon: string, kind: string, offered: Offered = {}): number | undefined {
   const animal = grazer(taxon)
@@ -34,15 +39,16 @@ export function offeredAlone(taxon: string, kind: string, offered: Offered = {})
   const consumption = place(consumptionId(taxon))
   parameters[consumption] = model.parameters[consumption].band[offered.consumption ?? 'typical']
   if (offered.unfed) parameters[place(`grazing.appetite_left.${animal?.appetite}`)] = 1
-  parameters[place(`algae.${kind}.canopy_height`)] = 0
+  parameters[place(`algae.${kind}.canopy_height`)] = (offered.height_mm ?? 0) / plenty
+  const full = parameters[place(`algae.${kind}.full_cover_mass`)]
   const carbonContent = parameters[place(`algae.${kind}.tissue_C`)]
   const y = new Float64Array(model.states.length)
   y[stateIndex(model, `living.${taxon}`)] = 1
   for (const patch of ['open', 'half_hidden', 'hidden']) {
     const stand = `plate.${kind}.${patch}`
     y[stateIndex(model, `cover.${stand}`)] = 1
-    // Far thicker than a full stand: no want of food can be the reason for eating less.
-    y[stateIndex(model, `surface.${stand}/C`)] = 1e12 * carbonContent
+    const area = model.settings.values[settingIndex(model, `area plate ${patch}`)]
+    y[stateIndex(model, `surface.${stand}/C`)] = plenty * full * area * carbonContent
   }
   const out = new Float64Array(model.fluxes.length)
   equationsOf(model, parameters, model.settings.values).rates(y, out)
