@@ -1,6 +1,7 @@
 import type { Process } from '../declare/index.ts'
 import { activatedCarbon } from './activated-carbon.ts'
 import { algalShedding } from './algal-shedding.ts'
+import { ammoniaEvasion } from './ammonia-evasion.ts'
 import { ammoniaOxidation } from './ammonia-oxidation.ts'
 import { bacterialFoam } from './bacterial-foam.ts'
 import { bacterialGrowth } from './bacterial-growth.ts'
@@ -48,6 +49,7 @@ export const processes: readonly Process[] = [
   ammoniaOxidation,
   nitriteOxidation,
   nitrifierDecay,
+  ammoniaEvasion,
   rockNitrogenLoss,
   denitrification,
   denitrifyingReactor,
