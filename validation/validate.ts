@@ -9,6 +9,7 @@ import { againstCvode } from './cvode.ts'
 import { cycles } from './cycle.ts'
 import { fuzzQuantities } from './fuzz-quantities.ts'
 import { fuzzSheets } from './fuzz-sheets.ts'
+import { grazedReefs } from './grazed-reefs.ts'
 import { againstGsw } from './gsw.ts'
 import { equippedSystems, ordinarySystems } from './ordinary.ts'
 import { checkRecord } from './record/index.ts'
@@ -26,6 +27,7 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   againstGsw,
   equippedSystems,
   ordinarySystems,
+  grazedReefs,
   () => checkRecord({ full }),
   () => checkCopies({ full }),
 ]

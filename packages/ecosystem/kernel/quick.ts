@@ -77,19 +77,28 @@ export function stepQuick(stages0: i32, stages1: i32, days0: f64, days1: f64): v
   }
 }
 
-/** Works out the quick rates at the end of the short step, and how far it is off, in tolerances. */
+/** What a short step is taken to be off by that brings a state below zero: half of it is tried. */
+const BELOW_ZERO: f64 = 4
+
+/** Works out the quick rates at the end of the short step, and how far the worst state is off, in tolerances. */
 export function errorQuick(days0: f64, days1: f64, relative: f64, strictness: f64): void {
   evaluateQuick()
   const days = mul(both(0.4), pair(days0, days1))
   let most = both(0)
+  let low = both(0)
   for (let i: usize = 0; i < quick; i += 16) {
     const change = mul(both(0.8), sub(v128.load(quickStart + i), v128.load(stage + i)))
     const forced = mul(both(2), v128.load(forcing + i))
     const slopes = add(add(v128.load(quickSlopeStart + i), v128.load(quickSlope + i)), forced)
     const off = div(add(change, mul(days, slopes)), weight(both(strictness), both(relative), i))
     most = f64x2.max(most, f64x2.abs(off))
+    low = f64x2.pmin(
+      low,
+      v128.and(f64x2.lt(v128.load(stage + i), v128.load(quickStart + i)), v128.load(stage + i)),
+    )
   }
-  v128.store(answer, div(most, both(5)))
+  const below = f64x2.lt(low, both(0))
+  v128.store(answer, f64x2.max(most, v128.and(below, both(BELOW_ZERO))))
 }
 
 /** Takes the short step of the members that are meant. */

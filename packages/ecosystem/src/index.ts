@@ -13,6 +13,7 @@ export {
 export * from './ledger/index.ts'
 export type * from './ledger-types.ts'
 export type * from './log.ts'
+export { appetiteOf, grazingCapacity, type Place } from './processes/grazing-capacity.ts'
 export * from './processes/index.ts'
 export { patchShare } from './processes/stands.ts'
 export * from './simulate/index.ts'

@@ -60,17 +60,29 @@ export interface Grazer {
   /** Nominal inner volume of the vessel. */
   readonly volume_L: { readonly least: number; readonly comfortable: number }
   readonly volumeSource?: string
+  readonly stocking: Stocking
   readonly activePeriod: string
   readonly hazards: readonly string[]
   readonly reefSafe: 'yes' | 'with caution' | 'no'
   readonly reefSafeReason: string
   readonly provenance: Readonly<
     Record<
-      'size' | 'consumption' | 'assimilation' | 'reach' | 'temperature' | 'volume' | 'safety',
+      'size' | 'consumption' | 'assimilation' | 'reach' | 'temperature' | 'volume' | 'stocking' | 'safety',
       Provenance
     >
   >
   readonly note?: string
+}
+
+/**
+ * How many keepers have of it where it is the only one of its kind of mouth: by the water, by the sand or by
+ * the tank; none of them where it is not advised. Like animals share the room.
+ */
+export interface Stocking {
+  readonly per100L?: { readonly low: number; readonly high: number }
+  readonly perSand_m2?: { readonly low: number; readonly high: number }
+  readonly perTank?: number
+  readonly words: string
 }
 
 /** How consumption of many taxa was made from their mass. */

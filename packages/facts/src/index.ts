@@ -12,6 +12,7 @@ export {
   type GrazerGroup,
   grazer,
   grazers,
+  type Stocking,
 } from './grazer.ts'
 export { consumptionId, mortalityId, needId } from './grazer-facts.ts'
 export { type Mouth, type MouthKey, mouth, mouths } from './mouth.ts'

@@ -68,6 +68,17 @@ describe('grazers', () => {
     expect(wrong.map(({ taxon }) => taxon)).toEqual([])
   })
 
+  test('each is kept by the water, by the sand or by the tank, in one of these ways', () => {
+    const wrong = grazers().filter(
+      ({ stocking: { per100L, perSand_m2, perTank, words } }) =>
+        words !== 'not advised' &&
+        [per100L, perSand_m2, perTank].filter((way) => way !== undefined).length !== 1,
+    )
+    expect(wrong.map(({ taxon }) => taxon)).toEqual([])
+    expect(grazer('Trochus histrio')?.stocking.per100L).toEqual({ low: 2, high: 4 })
+    expect(grazer('Conomurex luhuanus')?.stocking.perSand_m2).toEqual({ low: 5, high: 10 })
+  })
+
   test('a taxon the catalogue does not know has no row', () => {
     expect(grazer('Turbo imaginarius')).toBeUndefined()
   })

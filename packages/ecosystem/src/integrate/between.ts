@@ -10,6 +10,8 @@ export interface Booked {
   readonly flows: Float64Array
   readonly ratesBefore: Float64Array
   readonly ratesAfter: Float64Array
+  /** What the flows of quick processes have moved until the day that is asked for, where it was looked up. */
+  readonly quickFlows?: Float64Array
 }
 
 /**
@@ -19,13 +21,14 @@ export interface Booked {
 export function bookBetween(
   step: Booked,
   day: number,
-  shape: Pick<Shape, 'from' | 'to' | 'floored'>,
+  shape: Pick<Shape, 'from' | 'to' | 'floored' | 'quickFlows'>,
   flows: Float64Array,
   states: Float64Array,
 ): void {
   const at = weights(step, day)
-  for (let k = 0; k < flows.length; k++)
-    flows[k] = risen(step.flows[k], step.ratesBefore[k], step.ratesAfter[k], at)
+  flowsBetween(step, at, flows)
+  if (step.quickFlows)
+    for (let k = 0; k < flows.length; k++) if (shape.quickFlows?.[k] === 1) flows[k] = step.quickFlows[k]
   states.set(step.before)
   scatter(shape, flows, states)
   if (!states.some((amount, i) => shape.floored[i] === 1 && amount < 0)) return
@@ -33,6 +36,23 @@ export function bookBetween(
   for (let k = 0; k < flows.length; k++) flows[k] = at.share * step.flows[k]
   states.set(step.before)
   scatter(shape, flows, states)
+}
+
+/** Of flows alone: what each has moved from the start of a step to a day inside it. */
+export function flowsUpTo(
+  step: Pick<Booked, 'from' | 'to' | 'flows' | 'ratesBefore' | 'ratesAfter'>,
+  day: number,
+  into: Float64Array,
+): void {
+  flowsBetween(step, weights(step, day), into)
+}
+
+function flowsBetween(
+  { flows, ratesBefore, ratesAfter }: Pick<Booked, 'flows' | 'ratesBefore' | 'ratesAfter'>,
+  at: Weights,
+  into: Float64Array,
+): void {
+  for (let k = 0; k < into.length; k++) into[k] = risen(flows[k], ratesBefore[k], ratesAfter[k], at)
 }
 
 interface Weights {
@@ -44,7 +64,7 @@ interface Weights {
   readonly endSlope: number
 }
 
-function weights({ from, to }: Booked, day: number): Weights {
+function weights({ from, to }: Pick<Booked, 'from' | 'to'>, day: number): Weights {
   const width = to - from
   const t = (day - from) / width
   return {

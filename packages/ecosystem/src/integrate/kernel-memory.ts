@@ -209,6 +209,16 @@ export class KernelMemory {
     return into
   }
 
+  /** The flows of quick processes alone, in a vector over these; zero for the others. */
+  getQuickFlows(vector: number, member: number): Float64Array {
+    const { from, quickFlows } = this.shape
+    const flows = new Float64Array(from.length)
+    const lines = this.doubles(vector, 2 * from.length)
+    for (let k = 0; k < flows.length; k++)
+      if (quickFlows?.[k] === 1) flows[k] = lines[2 * this.flowLines[k] + member]
+    return flows
+  }
+
   /** Writes one member's numbers where they lie in their own order: parameters, settings, flows of events. */
   setList(at: number, member: number, numbers: Float64Array): void {
     const list = this.doubles(at, 2 * numbers.length)

@@ -50,7 +50,7 @@ export class Lane {
     this.days = 0
     if (!(left > 0)) return
     if (this.settles) {
-      this.days = Math.min(this.settling, left)
+      this.days = Math.min(this.settling, this.step / 4, left)
       this.end = this.days === left ? to : this.day + this.days
       return
     }
@@ -69,7 +69,7 @@ export class Lane {
     return !this.waits && this.sinceRadius >= radiusHolds
   }
   get shortest(): boolean {
-    return this.days <= this.settings.shortest
+    return this.days <= this.settings.shortest * (1 + 1e-6)
   }
 
   foundRadius(fastest: number): void {

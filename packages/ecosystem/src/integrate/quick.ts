@@ -8,7 +8,7 @@ import type { Watch } from './watch.ts'
 
 const members = [0, 1] as const
 /** Days; what is too quick even for this is left to the limiter. */
-const shortestQuick = 1e-6
+const shortestQuick = 1e-4
 
 /** One member's short steps. */
 interface Walk {

@@ -1,6 +1,7 @@
 import { consumptionId, type FactsOfSystem, mouth } from '@holdfast/facts'
 import { patches } from '../accounts/index.ts'
 import { fact, gathered, setting } from '../declare/index.ts'
+import type { Surface } from '../system.ts'
 import { living, type Member } from './crew.ts'
 import { reaches } from './reach.ts'
 import { temperature } from './readings.ts'
@@ -8,8 +9,13 @@ import { patchShare } from './stands.ts'
 
 type Eater = Pick<Member, 'system' | 'taxon' | 'animal' | 'animals'>
 
-const reachableArea = ({ system, taxon, animals }: Eater, facts: FactsOfSystem): number =>
-  system.surfaces.reduce(
+/** What a taxon gets to of some surfaces, m². */
+export const reachedOf = (
+  surfaces: readonly Surface[],
+  { taxon, animals }: Eater,
+  facts: FactsOfSystem,
+): number =>
+  surfaces.reduce(
     (sum, surface) =>
       sum +
       patches
@@ -17,6 +23,12 @@ const reachableArea = ({ system, taxon, animals }: Eater, facts: FactsOfSystem):
         .reduce((part, patch) => part + surface.area_m2 * patchShare(surface, patch, facts), 0),
     0,
   )
+
+/** So many degrees above the highest it bears it eats nothing more. */
+export const endOfAppetite = 3
+
+const reachableArea = (eater: Eater, facts: FactsOfSystem): number =>
+  reachedOf(eater.system.surfaces, eater, facts)
 
 const temperatureOf = (name: string, of: (eater: Eater) => number) =>
   setting<Eater>(({ taxon }) => `${name} ${taxon}`, '°C', of)
@@ -30,8 +42,7 @@ export const appetite = {
     reachable: setting<Eater>(({ taxon }) => `reachable ${taxon}`, 'm²', reachableArea),
     best: temperatureOf('best temperature', ({ animal }) => animal.temperature_C.best),
     hottest: temperatureOf('highest temperature', ({ animal }) => animal.temperature_C.max),
-    // Three degrees above the highest it bears it eats nothing more.
-    tooHot: temperatureOf('no appetite', ({ animal }) => animal.temperature_C.max + 3),
+    tooHot: temperatureOf('no appetite', ({ animal }) => animal.temperature_C.max + endOfAppetite),
   },
   parameters: {
     appetite: fact<Eater>(({ taxon }) => consumptionId(taxon), 'g d⁻¹'),

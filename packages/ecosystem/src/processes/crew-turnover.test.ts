@@ -70,6 +70,37 @@ test('young animals grow towards adult size and then keep nothing more', () => {
   expect(moved(ledger, { process: 'grazing', atom: 'N', to: `animals.${snail}` })).toBeLessThan(0.25 * eaten)
 })
 
+describe('a tang on a lawn of its own', () => {
+  const tang = 'Zebrasoma flavescens'
+  const held = (mass_g?: number) =>
+    run({
+      system: {
+        ...withSnails(1),
+        surfaces: [{ ...plate, area_m2: 6 }],
+        feeds: [{ kind: 'pellet', g_per_day: 1, N_mass_fraction: 0.07, P_mass_fraction: 0.01 }],
+        animals: [
+          { kind: tang, taxon: tang, count: 1, role: 'fish', ...(mass_g === undefined ? {} : { mass_g }) },
+        ],
+      },
+      days: 365,
+      opening: asked.opening,
+      facts: { ...nothingUnexplained, 'grazer.zebrasoma_flavescens.mortality': 0 },
+      samples: [0, 365],
+    }).course(`animals.${tang}/N`)
+
+  test('holds the same nitrogen after a year within a tenth when it is grown', () => {
+    const [before, after] = held()
+    expect(Math.abs(after / before - 1)).toBeLessThan(0.1)
+  })
+
+  test('grows when it is young, and not beyond its adult size', () => {
+    const [adult] = held()
+    const [before, after] = held(20)
+    expect(after / before).toBeGreaterThan(1.3)
+    expect(after).toBeLessThan(1.001 * adult)
+  })
+})
+
 // Keepers' practice: a share of bought animals is lost in the first month; 0.12 typical (crew.first_month_loss).
 test('of a hundred newcomers about a tenth more than of old hands is lost in the first weeks', () => {
   const lost = (events: NonNullable<Parameters<typeof run>[0]['events']>, count: number): number => {

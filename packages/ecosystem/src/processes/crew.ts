@@ -60,9 +60,34 @@ type OfTaxon = Pick<Member, 'taxon' | 'animal'>
 
 /** What formulas read of the animals of a taxon. */
 export const living = state<Pick<Member, 'taxon'>>(({ taxon }) => livingOf(taxon), '1')
-export const heldN = amount<Pick<Member, 'taxon'>>(({ taxon }) => bodiesOf(taxon), 'N')
-export const grownMass = setting<OfTaxon>(
-  ({ taxon }) => `grown mass ${taxon}`,
-  'g',
-  ({ animal }) => animal.wetMass_g,
-)
+const heldN = amount<Pick<Member, 'taxon'>>(({ taxon }) => bodiesOf(taxon), 'N')
+
+/** What is kept of food is growth towards adult size; grown animals give back all they absorb. */
+export const growth = {
+  reads: {
+    held: heldN,
+    grown: setting<OfTaxon>(
+      ({ taxon }) => `grown mass ${taxon}`,
+      'g',
+      ({ animal }) => animal.wetMass_g,
+    ),
+  },
+  terms: {
+    grownN: { is: 'living * grown * bodyN', unit: 'µmol' },
+    growing: { is: 'kept * part(positive(grownN - held), grownN)', unit: '1' },
+  },
+} as const
+
+/** Share of what an animal swallows that does not end as faeces. */
+export const absorbed = {
+  absorbedC: setting<OfTaxon>(
+    ({ taxon }) => `absorbed C ${taxon}`,
+    '1',
+    ({ animal }) => animal.assimilationOrganic,
+  ),
+  absorbedN: setting<OfTaxon>(
+    ({ taxon }) => `absorbed N ${taxon}`,
+    '1',
+    ({ animal }) => animal.assimilationNitrogen,
+  ),
+}

@@ -1,18 +1,14 @@
-import { type FactsOfSystem, type Grazer, grazer, mouth, taste } from '@holdfast/facts'
+import { type FactsOfSystem, mouth, taste } from '@holdfast/facts'
 import { bodiesOf, outside, standAccount, standCover, water } from '../accounts/index.ts'
 import { amount, change, fact, process, setting, split } from '../declare/index.ts'
-import type { Animals, System } from '../system.ts'
+import type { System } from '../system.ts'
 import { appetite } from './appetite.ts'
-import { bodyFacts, grownMass, heldN } from './crew.ts'
+import { absorbed, bodyFacts, crewOf, growth, type Member } from './crew.ts'
 import { reaches } from './reach.ts'
 import { type Growing, ofKind, spreads, standFacts, standing, standsOf, standTerms } from './stands.ts'
 
 /** One taxon of the crew at one stand that it reaches and eats. */
-export interface Mouth extends Growing {
-  readonly animals: Animals
-  readonly taxon: string
-  readonly animal: Grazer
-}
+export interface Mouth extends Growing, Member {}
 
 type Bite = 'fullHeight' | 'floorHeight' | 'floorShare'
 
@@ -25,26 +21,22 @@ const bite =
 /** Upright and bubble forms tear more than they are swallowed. */
 const torn = new Set(['macro', 'bryopsis', 'bubble'])
 
-export function mouthsOf(
+export const mouthsOf = (
   system: System,
   facts: FactsOfSystem,
-): readonly { readonly name: string; readonly of: Mouth }[] {
-  return system.animals.flatMap((animals) => {
-    const { taxon } = animals
-    const animal = taxon === undefined ? undefined : grazer(taxon)
-    if (taxon === undefined || !animal) return []
-    return standsOf(system)
+): readonly { readonly name: string; readonly of: Mouth }[] =>
+  crewOf(system).flatMap((member) =>
+    standsOf(system)
       .filter(
         ({ surface, stand }) =>
-          reaches(surface, taxon, stand.patch, animals.adult_size_cm, facts) &&
-          taste(taxon, stand.kind).preference > 0,
+          reaches(surface, member.taxon, stand.patch, member.animals.adult_size_cm, facts) &&
+          taste(member.taxon, stand.kind).preference > 0,
       )
       .map((growing) => ({
-        name: `${taxon} at ${growing.stand.kind} on ${growing.surface.id}, ${growing.stand.patch}`,
-        of: { ...growing, animals, taxon, animal },
-      }))
-  })
-}
+        name: `${member.taxon} at ${growing.stand.kind} on ${growing.surface.id}, ${growing.stand.patch}`,
+        of: { ...growing, ...member },
+      })),
+  )
 
 export const grazing = process<Mouth>({
   id: 'grazing',
@@ -59,8 +51,8 @@ export const grazing = process<Mouth>({
     ...appetite.reads,
     nitrogen: amount(({ stand }) => standAccount(stand), 'N'),
     phosphorus: amount(({ stand }) => standAccount(stand), 'P'),
-    held: heldN,
-    grown: grownMass,
+    ...growth.reads,
+    ...absorbed,
     taste: setting(
       ({ taxon, stand }) => `taste ${taxon} ${stand.kind}`,
       '1',
@@ -71,16 +63,6 @@ export const grazing = process<Mouth>({
       ({ stand }) => `${stand.kind} tears`,
       '1',
       ({ stand }) => (torn.has(stand.kind) ? 1 : 0),
-    ),
-    absorbedC: setting(
-      ({ taxon }) => `absorbed C ${taxon}`,
-      '1',
-      ({ animal }) => animal.assimilationOrganic,
-    ),
-    absorbedN: setting(
-      ({ taxon }) => `absorbed N ${taxon}`,
-      '1',
-      ({ animal }) => animal.assimilationNitrogen,
     ),
   },
   parameters: {
@@ -106,9 +88,7 @@ export const grazing = process<Mouth>({
     relished: { is: 'taste * fallingLine(canopy * thickness, biteFull, biteLimit, biteLeast)', unit: '1' },
     edible: { is: 'positive(mass - stubble * covered)', unit: 'g' },
     ...appetite.terms,
-    // What is kept is growth towards adult size; grown animals give back all they absorb.
-    grownN: { is: 'living * grown * bodyN', unit: 'µmol' },
-    growing: { is: 'kept * part(positive(grownN - held), grownN)', unit: '1' },
+    ...growth.terms,
     swallowed: { is: '1 - tears * tornOff', unit: '1' },
     // Share of the stand eaten in a day; taste stands twice: it caps the rate and divides the appetite.
     eaten: { is: 'part(intake * relished * part(relished * edible, food), mass)', unit: 'd⁻¹' },

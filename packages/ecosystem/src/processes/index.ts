@@ -1,6 +1,7 @@
 import type { Process } from '../declare/index.ts'
 import { activatedCarbon } from './activated-carbon.ts'
 import { algalShedding } from './algal-shedding.ts'
+import { ammoniaEvasion } from './ammonia-evasion.ts'
 import { ammoniaOxidation } from './ammonia-oxidation.ts'
 import { bacterialFoam } from './bacterial-foam.ts'
 import { bacterialGrowth } from './bacterial-growth.ts'
@@ -14,6 +15,7 @@ import { coralUptake } from './coral-uptake.ts'
 import { crewTurnover } from './crew-turnover.ts'
 import { denitrification } from './denitrification.ts'
 import { denitrifyingReactor } from './denitrifying-reactor.ts'
+import { detritusFeeding } from './detritus-feeding.ts'
 import { dissolvedOrganics } from './dissolved-organics.ts'
 import { feeding } from './feeding.ts'
 import { ferricMedia } from './ferric-media.ts'
@@ -47,6 +49,7 @@ export const processes: readonly Process[] = [
   ammoniaOxidation,
   nitriteOxidation,
   nitrifierDecay,
+  ammoniaEvasion,
   rockNitrogenLoss,
   denitrification,
   denitrifyingReactor,
@@ -75,6 +78,7 @@ export const processes: readonly Process[] = [
   nitrogenFixation,
   algalShedding,
   grazing,
+  detritusFeeding,
   crewTurnover,
   predation,
   coralUptake,

@@ -6,6 +6,7 @@ import { temperature } from './readings.ts'
 import {
   type Growing,
   hoursSetting,
+  layerOf,
   lightSetting,
   ofKind,
   spreads,
@@ -37,9 +38,9 @@ export function overgrows(kind: string, other: string): boolean {
   return list.includes(other)
 }
 
-/** The one that is taller by half or more takes the other's light. */
+/** The one that is taller by half or more takes the other's light; a crust is what the others stand on. */
 export const shades = (kind: string, other: string): boolean =>
-  algaeKind(kind).canopyHeight >= 1.5 * algaeKind(other).canopyHeight
+  layerOf(kind) === 'upright' && algaeKind(kind).canopyHeight >= 1.5 * algaeKind(other).canopyHeight
 
 function pairsOf(system: System): readonly { readonly name: string; readonly of: Over }[] {
   const stands = standsOf(system)

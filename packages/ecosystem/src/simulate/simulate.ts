@@ -86,11 +86,17 @@ function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly
   const slots = slotsOf(model)
 
   const watch = {
-    begin: () => samples.begin(),
-    short: (spans: readonly Span[]) => samples.short(spans),
+    begin: () => {
+      samples.begin()
+      marks.begin()
+    },
+    short: (spans: readonly Span[]) => {
+      samples.short(spans)
+      marks.short(spans)
+    },
     long: (spans: readonly Span[]) => {
       samples.long(spans)
-      marks.during(spans)
+      marks.long(spans)
     },
   }
   const advance = (start: Day, until: Day): void =>

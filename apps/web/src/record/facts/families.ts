@@ -2,6 +2,7 @@
 const families: Readonly<Record<string, string>> = {
   alg: 'Algae',
   algae: 'Algae',
+  ammonia: 'Ammonia to the air',
   band: 'Where corals are kept',
   cd: 'Organic carbon dosing',
   coral: 'Corals and water at surfaces',
@@ -35,6 +36,7 @@ const families: Readonly<Record<string, string>> = {
   turf: 'Turf scrubber',
   unexplained: 'Not explained yet',
   uv: 'Ultraviolet lamp',
+  water: 'Water',
   wc: 'Water changes',
 }
 
