@@ -143,14 +143,14 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
   command(holdfast, 'sensitivity', 'Which facts of the model move nitrate, phosphate and cover most.')
     .option('--system <id>', 'which system; needed when there are several')
     .option('--days <count>', 'how far ahead', wholeNumber(1, 730), 90)
-    .option('--walks <count>', 'of the screening; each takes a run for every fact', wholeNumber(1, 1000), 6)
+    .option('--walks <count>', 'of the screening; each takes a run for every fact', wholeNumber(1, 1000), 10)
     .option(
       '--closer <count>',
       'facts of each quantity that share out its variance; 0 for none',
       wholeNumber(0, 50),
       6,
     )
-    .option('--samples <count>', 'of the shares', wholeNumber(1, 100_000), 64)
+    .option('--samples <count>', 'of the shares', wholeNumber(1, 100_000), 128)
     .option('--seed <number>', 'the same seed gives the same answer', wholeNumber(0, 4_294_967_295), 1)
     .action(async (options) =>
       (await import('./commands/sensitivity.ts')).sensitivityCommand(options, terminal),
