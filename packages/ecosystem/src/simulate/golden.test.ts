@@ -1,0 +1,12 @@
+import { expect, test } from 'vitest'
+import { goldenYear } from '../testing/golden-year.ts'
+
+const all = Array.from({ length: 64 }, (_, member) => member)
+
+// The same year in a browser's workers: apps/web/browser/same-bits.browser.test.ts.
+test('a year has the same bits in a batch of 64, in batches of 16, and alone', () => {
+  const together = goldenYear(all)
+  expect(new Set(together).size).toBe(64)
+  expect(goldenYear(all.slice(16, 32))).toEqual(together.slice(16, 32))
+  for (const member of [0, 17, 63]) expect(goldenYear([member])).toEqual([together[member]])
+}, 60_000)
