@@ -51,6 +51,7 @@ export async function ensembleBench(members: number): Promise<void> {
   const steps = all.reduce((sum, { statistics }) => sum + statistics.steps, 0)
   const limited = all.reduce((sum, { statistics }) => sum + statistics.limited, 0)
   const evaluations = all.reduce((sum, { statistics }) => sum + statistics.evaluations, 0)
+  const quick = all.reduce((sum, { statistics }) => sum + statistics.quickEvaluations, 0)
   console.log(
     table([
       [`${members} members x ${horizon} days`, 'measured', 'to reach'],
@@ -58,6 +59,7 @@ export async function ensembleBench(members: number): Promise<void> {
       ['on two, s', (two / 1000).toFixed(2), '1.3'],
       ['each member and day, µs', ((1000 * one) / (members * horizon)).toFixed(0), '55'],
       ['evaluations a member and day', (evaluations / (members * horizon)).toFixed(1), ''],
+      ['of quick processes', (quick / (members * horizon)).toFixed(0), ''],
       ['steps that were limited', `${((100 * limited) / steps).toFixed(3)} %`, '0.1 %'],
       ['memory of the program, MB', memory.toFixed(0), '200'],
       ['a lever: 16 members on one core, ms', first16.toFixed(0), '50'],
