@@ -13,13 +13,17 @@ import { grazedReefs } from './grazed-reefs.ts'
 import { againstGsw } from './gsw.ts'
 import { equippedSystems, ordinarySystems } from './ordinary.ts'
 import { checkRecord } from './record/index.ts'
+import { againstScipy } from './scipy.ts'
 import { onStiffProblems } from './stiff/index.ts'
+import { typedFromPapers } from './typed/index.ts'
 
 const full = process.argv.includes('--full')
 
 /** One line a comparison with the world outside. */
 const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Promise<Iterable<Check>>)[] = [
   againstCvode,
+  againstScipy,
+  typedFromPapers,
   onStiffProblems,
   cycles,
   fuzzQuantities,

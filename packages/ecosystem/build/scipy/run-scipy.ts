@@ -53,7 +53,8 @@ export function scipyRun(model: Model, exported: ExportedRun, options: ScipyOpti
   }
 }
 
-function missingScipy(): Missing | undefined {
+/** Why SciPy cannot be asked; as root it tries to install it first. */
+export function missingScipy(): Missing | undefined {
   const there = (): boolean => spawnSync('python3', ['-c', 'import scipy.integrate']).status === 0
   if (there()) return undefined
   if (process.getuid?.() === 0) spawnSync('apt-get', ['install', '-y', 'python3-scipy'], { stdio: 'ignore' })
