@@ -84,7 +84,9 @@ export function fastestLoss(quickOnes: bool, least: f64): void {
   let fastest = both(0)
   for (let i: usize = 0; i < bytesOf(quickOnes); i += 16) {
     const held = f64x2.pmax(v128.load(start + i), mul(both(least), v128.load(tolerance + i)))
-    fastest = f64x2.pmax(fastest, div(v128.load(losses + i), held))
+    // A state below zero is none that empties: it is of equations in which states have a sign.
+    const share = div(v128.load(losses + i), held)
+    fastest = f64x2.pmax(fastest, v128.and(f64x2.ge(v128.load(start + i), both(0)), share))
   }
   v128.store(answer, fastest)
 }

@@ -1,5 +1,5 @@
 /*
- * After fdlibm 5.3 (e_exp.c, s_expm1.c, s_tanh.c).
+ * After fdlibm 5.3 (e_exp.c).
  * Copyright (C) 1993 (2004 for pow) by Sun Microsystems, Inc. All rights reserved.
  * Developed at SunPro and SunSoft, Sun Microsystems, Inc. businesses.
  * Permission to use, copy, modify, and distribute this software is freely granted, provided that this
@@ -11,7 +11,7 @@
  * place of branches, so that the bits are the same. A test holds them so.
  */
 
-import { add, both, div, mul, negative, sub, where } from './pair'
+import { add, both, div, mul, sub, where } from './pair'
 import { power } from './power'
 
 const LN2_HIGH: f64 = 0.6931471803691238
@@ -60,52 +60,26 @@ function powerOfTwo(n: v128): v128 {
   return i64x2.shl(i64x2.extend_low_i32x4_s(i32x4.add(n, i32x4.splat(1023))), 52)
 }
 
-/** Hyperbolic tangent. */
+/**
+ * Hyperbolic tangent, after Cephes Math Library 2.8 (tanh.c, copyright 1984 to 2000 by Stephen L. Moshier, who
+ * lets anyone use it as they like).
+ */
 export function tanh(x: v128): v128 {
-  const a = f64x2.abs(x)
-  const large = f64x2.ge(a, both(1))
-  const t = expm1(where(large, mul(both(2), a), mul(both(-2), a)))
-  const more = add(t, both(2))
-  let result = where(large, sub(both(1), div(both(2), more)), div(negative(t), more))
-  result = where(f64x2.ge(a, both(22)), both(1), result)
-  result = where(f64x2.lt(a, both(2e-17)), a, result)
-  return v128.or(result, v128.and(x, both(-0.0)))
-}
-
-/** e to the power x, less 1, for x from -2 to 44: what tanh asks for. */
-function expm1(x: v128): v128 {
-  const k = periods(x)
-  const high = sub(x, mul(k, both(LN2_HIGH)))
-  const low = mul(k, both(LN2_LOW))
-  const r = sub(high, low)
-  const lost = sub(sub(high, r), low)
-  const half = mul(both(0.5), r)
-  const square = mul(r, half)
-  let sum = add(both(0.000004008217827329362), mul(square, both(-2.0109921818362437e-7)))
-  sum = add(both(-0.0000793650757867488), mul(square, sum))
-  sum = add(both(0.0015873015872548146), mul(square, sum))
-  sum = add(both(-0.03333333333333313), mul(square, sum))
-  const r1 = add(both(1), mul(square, sum))
-  const t = sub(both(3), mul(r1, half))
-  const e = mul(square, div(sub(r1, t), sub(both(6), mul(r, t))))
-  const correction = sub(sub(mul(r, sub(e, lost)), lost), square)
-  const rest = sub(correction, r)
-  const lessened = scaled(both(1), negative(k))
-  const plain = sub(r, sub(mul(r, e), square))
-  const below = sub(mul(both(0.5), sub(r, correction)), both(0.5))
-  const above = where(
-    f64x2.lt(r, both(-0.25)),
-    mul(both(-2), sub(correction, add(r, both(0.5)))),
-    add(both(1), mul(both(2), sub(r, correction))),
+  const size = f64x2.abs(x)
+  const z = mul(x, x)
+  const over = sub(
+    mul(sub(mul(both(-0.9643991794250522), z), both(99.28772310019185)), z),
+    both(1614.6876844170845),
   )
-  const outer = sub(scaled(sub(both(1), rest), k), both(1))
-  const small = scaled(sub(sub(both(1), lessened), rest), k)
-  const great = scaled(add(sub(r, add(correction, lessened)), both(1)), k)
-  let result = where(f64x2.lt(k, both(20)), small, great)
-  result = where(v128.or(f64x2.le(k, both(-2)), f64x2.gt(k, both(56))), outer, result)
-  result = where(f64x2.eq(k, both(1)), above, result)
-  result = where(f64x2.eq(k, both(-1)), below, result)
-  return where(f64x2.eq(k, both(0)), plain, result)
+  const under = add(
+    mul(add(mul(add(z, both(112.81167849163293)), z), both(2235.4883906010045)), z),
+    both(4844.063053251255),
+  )
+  const byQuotient = add(x, mul(mul(x, z), div(over, under)))
+  const away = sub(both(1), div(both(2), add(exp(mul(both(2), size)), both(1))))
+  const large = where(f64x2.ge(size, both(22)), both(1), away)
+  const result = where(f64x2.lt(size, both(0.625)), byQuotient, large)
+  return v128.or(result, v128.and(x, both(-0.0)))
 }
 
 /** x to the power y, member by member. */

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
-import { exp, expm1, ln, pow, tanh } from './index.ts'
+import { exp, ln, pow, tanh } from './index.ts'
 
-const GOLDEN = 2972184281
+const GOLDEN = 4265792764
 
 const doubles = new Float64Array(2)
 const bits = new BigInt64Array(doubles.buffer)
@@ -36,7 +36,7 @@ test('the exponential agrees with the engine within 2 units in the last place', 
   const off = (low: number, high: number) =>
     worst(20000, (uniform) => {
       const x = between(low, high, uniform())
-      return Math.max(apart(exp(x), Math.exp(x)), apart(expm1(x), Math.expm1(x)))
+      return apart(exp(x), Math.exp(x))
     })
   expect(off(-740, 709)).toBeLessThanOrEqual(2)
   expect(off(-3, 3)).toBeLessThanOrEqual(2)
@@ -121,7 +121,6 @@ test('zeros, infinities, subnormals and not-a-number follow ECMA-262', () => {
   }
   for (const x of awkward) {
     check(`exp(${x})`, exp(x), Math.exp(x))
-    check(`expm1(${x})`, expm1(x), Math.expm1(x))
     check(`ln(${x})`, ln(x), Math.log(x))
     check(`tanh(${x})`, tanh(x), Math.tanh(x))
     for (const y of awkward) check(`pow(${x}, ${y})`, pow(x, y), x ** y)
@@ -141,7 +140,6 @@ test('the bits over a fixed grid are those of every engine', () => {
   for (let i = -2000; i <= 2000; i++) {
     const x = i / 64
     add(exp(x))
-    add(expm1(x))
     add(tanh(x))
     add(ln((i + 2001) / 37))
     for (const y of [-4.75, -0.31, 0.333, 1.08, 4.9]) add(pow((i + 2001) / 37, y))

@@ -1,12 +1,12 @@
 /*
- * After fdlibm 5.3 (e_exp.c, s_expm1.c).
+ * After fdlibm 5.3 (e_exp.c).
  * Copyright (C) 1993 (2004 for pow) by Sun Microsystems, Inc. All rights reserved.
  * Developed at SunPro and SunSoft, Sun Microsystems, Inc. businesses.
  * Permission to use, copy, modify, and distribute this software is freely granted, provided that this
  * notice is preserved.
  */
 
-import { powerOfTwo, scaled } from './powers-of-two.ts'
+import { scaled } from './powers-of-two.ts'
 
 const LN2_HIGH = 0.6931471803691238
 const LN2_LOW = 1.9082149292705877e-10
@@ -47,43 +47,4 @@ export function remez(x: number): number {
           (-0.0027777777777015593 +
             t * (0.00006613756321437934 + t * (-0.0000016533902205465252 + t * 4.1381367970572385e-8))))
   )
-}
-
-const ALL_BITS_LOST = 38.816242111356935
-
-/**
- * e to the power x, less 1: keeps its digits where x is near 0.
- *
- * @returns Infinity above 709.78, -1 far below 0, NaN for NaN; the sign of zero is kept
- */
-export function expm1(x: number): number {
-  if (x > LARGEST_EXPONENT) return Number.POSITIVE_INFINITY
-  if (x < -ALL_BITS_LOST) return -1
-  if (Number.isNaN(x)) return x
-  if (x < 5e-17 && x > -5e-17) return x
-  const k = x <= HALF_LN2 && x >= -HALF_LN2 ? 0 : Math.floor(PER_LN2 * x + 0.5)
-  const high = x - k * LN2_HIGH
-  const low = k * LN2_LOW
-  const r = high - low
-  const lost = high - r - low
-  const half = 0.5 * r
-  const square = r * half
-  const r1 =
-    1 +
-    square *
-      (-0.03333333333333313 +
-        square *
-          (0.0015873015872548146 +
-            square *
-              (-0.0000793650757867488 +
-                square * (0.000004008217827329362 + square * -2.0109921818362437e-7))))
-  const t = 3 - r1 * half
-  const e = square * ((r1 - t) / (6 - r * t))
-  if (k === 0) return r - (r * e - square)
-  const correction = r * (e - lost) - lost - square
-  if (k === -1) return 0.5 * (r - correction) - 0.5
-  if (k === 1) return r < -0.25 ? -2 * (correction - (r + 0.5)) : 1 + 2 * (r - correction)
-  if (k <= -2 || k > 56) return scaled(1 - (correction - r), k) - 1
-  if (k < 20) return scaled(1 - powerOfTwo(-k) - (correction - r), k)
-  return scaled(r - (correction + powerOfTwo(-k)) + 1, k)
 }

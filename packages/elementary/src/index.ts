@@ -1,4 +1,4 @@
-export { exp, expm1 } from './exponential.ts'
+export { exp } from './exponential.ts'
 export { ln } from './logarithm.ts'
 export { pow } from './power.ts'
 export { tanh } from './tanh.ts'

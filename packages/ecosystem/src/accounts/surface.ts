@@ -14,6 +14,9 @@ export interface Stand {
 
 const idOf = (stand: Stand) => `surface.${stand.surface}.${stand.kind}.${stand.patch}`
 
+/** Whether an account is that of a stand: one may hold next to nothing and yet bloom. */
+export const isStand = ({ id }: Account): boolean => id.startsWith('surface.')
+
 /** The atoms of a stand. */
 export const standAccount = (stand: Stand): Account =>
   account('inside', idOf(stand), `${stand.kind} on ${stand.surface}, ${stand.patch}`, ['N', 'P', 'C'])

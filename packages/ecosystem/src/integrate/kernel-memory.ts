@@ -182,6 +182,16 @@ export class KernelMemory {
     return into
   }
 
+  /** One member's states out of a vector over the quick states; zero for the others. */
+  getQuick(vector: number, member: number): Float64Array {
+    const { states, quickStates, tolerance } = this.shape
+    const into = new Float64Array(states)
+    const lines = this.doubles(vector, 2 * states)
+    for (let i = 0; i < states; i++)
+      if (quickStates?.[i] === 1 && tolerance[i] > 0) into[i] = lines[2 * this.lines[i] + member]
+    return into
+  }
+
   /** Two numbers that the kernel handed back. */
   getAnswer(into: Float64Array): Float64Array {
     into.set(this.doubles(this.at.answer, 2))

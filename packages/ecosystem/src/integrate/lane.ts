@@ -24,6 +24,7 @@ export class Lane {
   /** Days that the first step after a jump takes; 0 where there was none. */
   private settling = 0
   private sinceRadius = radiusHolds
+  private rejectedBefore = false
 
   constructor(private readonly settings: IntegratorSettings) {}
 
@@ -89,7 +90,9 @@ export class Lane {
     this.statistics.rejected++
     if (this.settles) this.settling = Math.max(this.days * factor, this.settings.shortest)
     else this.step = Math.max(this.days * factor, this.settings.shortest)
-    this.sinceRadius = radiusHolds
+    // One step too long is nothing; two after another may be too few stages.
+    if (this.rejectedBefore) this.sinceRadius = radiusHolds
+    this.rejectedBefore = true
     this.taken = false
     this.days = 0
   }
@@ -101,6 +104,7 @@ export class Lane {
       return
     }
     this.taken = true
+    this.rejectedBefore = false
     this.statistics.steps++
     if (this.limit) this.statistics.limited++
     this.sinceRadius++

@@ -1,9 +1,12 @@
+import { isStand } from '../accounts/index.ts'
 import type { Flux, Model } from '../assemble/model.ts'
 import { type Input, layoutOf } from '../declare/index.ts'
 import type { Shape } from '../integrate/index.ts'
 
 /** Amounts below this concentration are all the same to the error control, µmol/L. */
 const negligible = 1e-3
+/** In a stand, spread over the water: what is left of one grows again, by its own share. */
+const negligibleInStand = 1e-5
 /** Differences of a cover below this are all the same to it. */
 const negligibleCover = 1e-4
 
@@ -16,9 +19,8 @@ export function shapeOf(model: Model): Shape {
     floored: Uint8Array.from(inside, (is) => (is ? 1 : 0)),
     tolerance: Float64Array.from(model.states, (entry, i) => {
       if (!inside[i]) return 0
-      return entry.kind === 'plain'
-        ? negligibleCover
-        : negligible * model.volume_L * (entry.account.id.startsWith('surface.') ? 0.01 : 1)
+      if (entry.kind === 'plain') return negligibleCover
+      return (isStand(entry.account) ? negligibleInStand : negligible) * model.volume_L
     }),
     ...quickOnes(model),
   }
