@@ -1,8 +1,10 @@
 /** Many members: 500 over 90 days, a lever dragged, memory, and how cost grows. */
 import { Worker } from 'node:worker_threads'
 import {
+  type IntegratorSettings,
   type MemberRun,
-  type Simulation,
+  pairs,
+  type Statistics,
   simulateTogether,
   stateId,
   usualSettings,
@@ -31,8 +33,34 @@ const membersOf = (run: BenchmarkRun, { first, count }: Omit<Share, 'days'>): re
     start: run.start,
   }))
 
-export function runShare(run: BenchmarkRun, share: Share): readonly Simulation[] {
-  return simulateTogether({ ...run, to: share.days, samples: daily(share.days) }, membersOf(run, share))
+/** What an outlook keeps of a member: what can be seen, day after day. */
+export interface Course {
+  /** For each of `seenStates` its value on each day. */
+  readonly seen: readonly Float64Array[]
+  readonly statistics: Statistics
+}
+
+/** Nitrate, phosphate, and every cover. */
+function seenStates(run: BenchmarkRun): readonly number[] {
+  const ids = run.model.states.map(stateId)
+  return ids.flatMap((id, i) =>
+    id === 'water.nitrate/N' || id === 'water.phosphate/P' || id.startsWith('cover.') ? [i] : [],
+  )
+}
+
+export function runShare(
+  run: BenchmarkRun,
+  share: Share,
+  integrator: IntegratorSettings = usualSettings,
+): readonly Course[] {
+  const states = seenStates(run)
+  const question = { ...run, to: share.days, samples: daily(share.days), integrator }
+  return pairs(membersOf(run, share)).flatMap((pair) =>
+    simulateTogether(question, pair).map(({ samples, statistics }) => ({
+      seen: states.map((i) => Float64Array.from(samples, (sample) => sample[i])),
+      statistics,
+    })),
+  )
 }
 
 /** @param members  500 are asked for; fewer where time is short */
@@ -94,24 +122,21 @@ async function inWorkers({ count, days }: Share, workers: number): Promise<numbe
 }
 
 /** Quantiles of some members beside those of a strict run of the same, against the width of the band. */
-function accuracyOf(run: BenchmarkRun, all: readonly Simulation[]): void {
+function accuracyOf(run: BenchmarkRun, all: readonly Course[]): void {
   const some = all.slice(0, 32)
-  const question = { ...run, to: horizon, samples: daily(horizon) }
-  const strict = simulateTogether(
-    { ...question, integrator: { ...usualSettings, tolerance: 1e-6 } },
-    membersOf(run, { first: 0, count: some.length }),
-  )
-  const ids = run.model.states.map(stateId)
-  const off = (i: number): number =>
+  const share = { first: 0, count: some.length, days: horizon }
+  const strict = runShare(run, share, { ...usualSettings, tolerance: 1e-6 })
+  const ids = seenStates(run).map((i) => stateId(run.model.states[i]))
+  const off = (which: number): number =>
     Math.max(
-      ...question.samples.map((_, k) => {
-        const ours = quantiles(some.map(({ samples }) => samples[k][i]))
-        const theirs = quantiles(strict.map(({ samples }) => samples[k][i]))
+      ...daily(horizon).map((_, day) => {
+        const ours = quantiles(some.map(({ seen }) => seen[which][day]))
+        const theirs = quantiles(strict.map(({ seen }) => seen[which][day]))
         const width = theirs[theirs.length - 1] - theirs[0]
         return Math.max(...ours.map((value, q) => Math.abs(value - theirs[q]))) / width
       }),
     )
-  const covers = ids.flatMap((id, i) => (id.startsWith('cover.') ? [i] : []))
+  const covers = ids.flatMap((id, which) => (id.startsWith('cover.') ? [which] : []))
   const percent = (share: number): string => `${(100 * share).toPrecision(2)} %`
   console.log()
   console.log(
