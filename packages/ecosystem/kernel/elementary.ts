@@ -76,9 +76,11 @@ export function tanh(x: v128): v128 {
     both(4844.063053251255),
   )
   const byQuotient = add(x, mul(mul(x, z), div(over, under)))
+  const near = f64x2.lt(size, both(0.625))
+  if (i64x2.all_true(near)) return v128.or(byQuotient, v128.and(x, both(-0.0)))
   const away = sub(both(1), div(both(2), add(exp(mul(both(2), size)), both(1))))
   const large = where(f64x2.ge(size, both(22)), both(1), away)
-  const result = where(f64x2.lt(size, both(0.625)), byQuotient, large)
+  const result = where(near, byQuotient, large)
   return v128.or(result, v128.and(x, both(-0.0)))
 }
 

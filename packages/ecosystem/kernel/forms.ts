@@ -45,12 +45,17 @@ export function lightSaturation(light: v128, saturation: v128): v128 {
 }
 
 export function selfShaded(light: v128, depth: v128): v128 {
+  const thin = f64x2.lt(depth, both(1e-6))
+  if (i64x2.all_true(thin)) return light
   const mean = div(mul(light, sub(both(1), exp(negative(depth)))), depth)
-  return where(f64x2.lt(depth, both(1e-6)), light, mean)
+  return where(thin, light, mean)
 }
 
 export function throughCanopy(depth: v128): v128 {
-  return where(f64x2.gt(depth, both(0)), exp(negative(depth)), both(1))
+  const shaded = f64x2.gt(depth, both(0))
+  // Most stands have nothing above them, and the exponential is dear.
+  if (!v128.any_true(shaded)) return both(1)
+  return where(shaded, exp(negative(depth)), both(1))
 }
 
 export function filmCover(mass: v128, hiding: v128): v128 {

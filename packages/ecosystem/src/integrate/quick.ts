@@ -7,6 +7,9 @@ import { FastestDecay } from './spectral-radius.ts'
 import type { Watch } from './watch.ts'
 
 const members = [0, 1] as const
+/** Starts after which the fastest decay is looked for again; so many rejections in a row ask for it too. */
+const radiusHolds = 10
+const rejectionsInDoubt = 4
 /** Days; what is too quick even for this is left to the limiter. */
 const shortestQuick = 1e-4
 
@@ -23,6 +26,8 @@ interface Walk {
   step: number
   stepBefore: number
   fastest: number
+  sinceRadius: number
+  rejected: number
   evaluations: number
 }
 
@@ -50,6 +55,8 @@ export class Quick {
       step: 0.02,
       stepBefore: 0.02,
       fastest: 0,
+      sinceRadius: radiusHolds,
+      rejected: 0,
       evaluations: 0,
     })
     this.walks = [walk(), walk()]
@@ -57,14 +64,22 @@ export class Quick {
     this.any = kernel.memory.hasQuick
   }
 
-  /** Sets out from a day on which something may have changed: the fastest decay is looked for, and told. */
+  /** Sets out from a day on which something may have changed; `found` is told the fastest decay, per day. */
   begin(count: 1 | 2, found: (member: 0 | 1, fastest: number) => void): void {
     if (!this.any) return
-    this.decay.find([true, count === 2], (member, fastest, evaluations) => {
-      found(member, fastest)
-      this.walks[member].fastest = fastest
-      this.walks[member].evaluations += evaluations
-    })
+    const due = this.walks.map(({ sinceRadius }, member) => member < count && sinceRadius >= radiusHolds)
+    if (due[0] || due[1])
+      this.decay.find(due, (member, fastest, evaluations) => {
+        const walk = this.walks[member]
+        walk.fastest = fastest
+        walk.sinceRadius = 0
+        walk.evaluations += evaluations
+      })
+    for (const member of members) {
+      const walk = this.walks[member]
+      walk.sinceRadius++
+      if (member < count) found(member, walk.fastest)
+    }
   }
 
   /** Sets out on a step, or on the same step once more. */
@@ -109,9 +124,11 @@ export class Quick {
       // What is no number is taken, and stops the run where the whole step is looked at.
       if (error > 1 && walk.days > shortestQuick) {
         walk.step = Math.max(walk.days * paceOf(error), shortestQuick)
+        if (++walk.rejected >= rejectionsInDoubt) walk.sinceRadius = radiusHolds
         continue
       }
       walk.taken = true
+      walk.rejected = 0
       const proposal = walk.days * paceOf(error)
       walk.step = walk.days < walk.step ? Math.max(proposal, walk.step) : proposal
     }
