@@ -27,6 +27,7 @@ Examples:
   holdfast import tests.csv --preview
   holdfast import tests.csv --answer nitrate-form:B=NO3 --yes
   holdfast ledger --from 2026-03-01 --to 2026-03-31 --atom P
+  holdfast sensitivity --days 90
   holdfast outlook --days 56 --water-change "60 L / 14 d"
   holdfast convert "1.1 mg/L NO3-N" --as nitrate
   holdfast water oxygen_saturation S=35 t=25
@@ -139,5 +140,20 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
     .option('--days <count>', 'how far ahead', wholeNumber(1, 730), 56)
     .option('--water-change <routine>', 'as if so much were changed, such as "60 L / 14 d"', waterChange)
     .action(async (options) => (await import('./commands/outlook.ts')).outlookCommand(options, terminal))
+  command(holdfast, 'sensitivity', 'Which facts of the model move nitrate, phosphate and cover most.')
+    .option('--system <id>', 'which system; needed when there are several')
+    .option('--days <count>', 'how far ahead', wholeNumber(1, 730), 90)
+    .option('--walks <count>', 'of the screening; each takes a run for every fact', wholeNumber(1, 1000), 10)
+    .option(
+      '--closer <count>',
+      'facts of each quantity that share out its variance; 0 for none',
+      wholeNumber(0, 50),
+      6,
+    )
+    .option('--samples <count>', 'of the shares', wholeNumber(1, 100_000), 128)
+    .option('--seed <number>', 'the same seed gives the same answer', wholeNumber(0, 4_294_967_295), 1)
+    .action(async (options) =>
+      (await import('./commands/sensitivity.ts')).sensitivityCommand(options, terminal),
+    )
   return holdfast
 }

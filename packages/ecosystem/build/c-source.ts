@@ -1,13 +1,9 @@
 import type { Block, Model } from '../src/assemble/model.ts'
 import { type Input, type Layout, layoutOf } from '../src/declare/index.ts'
 import { ends, type Moment, shapeOf, type Values } from '../src/simulate/index.ts'
+import { cExpression, cIdentifier } from './c-expression.ts'
 import { neededNames } from './names.ts'
 import { type Expression, parse } from './parse.ts'
-
-/** A whole number is written with its point, so that C does not divide whole numbers. */
-const number = (value: number): string => (Number.isInteger(value) ? `${value}.0` : String(value))
-
-const identifier = (name: string): string => `_${name.replace('$', 'carried')}`
 
 /** How C finds the k-th input of an instance. */
 function inputText(input: Input, k: number): string {
@@ -26,39 +22,23 @@ function inputText(input: Input, k: number): string {
   }
 }
 
-/** An expression in C, bracketed so that the order of operations is that of the formula. */
-function text(expression: Expression): string {
-  switch (expression.type) {
-    case 'number':
-      return number(expression.value)
-    case 'name':
-      return identifier(expression.name)
-    case 'negative':
-      return `(-${text(expression.of)})`
-    case 'operation':
-      return `(${text(expression.left)} ${expression.operator} ${text(expression.right)})`
-    case 'form':
-      return `${expression.form}(${expression.arguments.map(text).join(', ')})`
-  }
-}
-
 const nameOf = (id: string): string => id.replaceAll(/[^a-z0-9]/g, '_')
+
+/** A run of one member as solvers of others get it. */
+export interface ExportedRun {
+  readonly parameters: Float64Array
+  readonly start: Float64Array
+  readonly timeline: readonly Moment[]
+  readonly samples: readonly number[]
+  readonly to: number
+}
 
 /**
  * The equations of a model in C, written from the same declarations as the kernel, for comparison with
  * solvers of others: functions `gather_all`, `rates_all` and `event`, and the run's numbers as arrays.
  * The forms are expected in C by the same names.
  */
-export function cSource(
-  model: Model,
-  run: {
-    readonly parameters: Float64Array
-    readonly start: Float64Array
-    readonly timeline: readonly Moment[]
-    readonly samples: readonly number[]
-    readonly to: number
-  },
-): string {
+export function cSource(model: Model, run: ExportedRun): string {
   const { states, fluxes, eventFluxes, blocks } = model
   const events = [...model.events.values()]
   const { tolerance, floored } = shapeOf(model)
@@ -92,7 +72,7 @@ export function cSource(
     ...events.map((block, index) => `    case ${index}: ${callOf(block)} break;`),
     '  }',
     '}',
-    ...timelineOf(model, events, run.timeline),
+    ...timelineOf(orderedMoments(model, run.timeline)),
   ]
   return `${lines.join('\n')}\n`
 }
@@ -133,12 +113,12 @@ function bodyOf(
   const needed = neededNames(layout, results)
   return [
     ...layout.inputs.flatMap((input, k) =>
-      needed.has(input.name) ? [`  const double ${identifier(input.name)} = ${inputText(input, k)};`] : [],
+      needed.has(input.name) ? [`  const double ${cIdentifier(input.name)} = ${inputText(input, k)};`] : [],
     ),
     ...layout.terms.flatMap(({ name, is }) =>
-      needed.has(name) ? [`  const double ${identifier(name)} = ${text(parse(is))};`] : [],
+      needed.has(name) ? [`  const double ${cIdentifier(name)} = ${cExpression(parse(is))};`] : [],
     ),
-    ...results.map((expression, k) => `  ${put(k, text(expression))}`),
+    ...results.map((expression, k) => `  ${put(k, cExpression(expression))}`),
   ]
 }
 
@@ -149,25 +129,41 @@ function changeOf(moment: Moment): readonly ['=' | '+' | '*', Values] {
   return 'add' in moment ? ['+', moment.add] : ['*', moment.multiply]
 }
 
-/** Moments as rows: day, event (-1 for a lasting change), and which settings take which value. */
-function timelineOf(model: Model, events: readonly Block[], moments: readonly Moment[]): readonly string[] {
-  const rows: string[] = []
-  const changes: string[] = []
-  for (const moment of moments) {
-    const happens = 'happens' in moment
-    const which = happens ? events.findIndex(({ process }) => process.id === moment.happens) : -1
-    const first = changes.length
+/** A moment as programs of others read it: day, which event (-1 for a lasting change), changes of settings. */
+export interface ExportedMoment {
+  readonly day: number
+  readonly event: number
+  readonly changes: readonly (readonly [slot: number, sign: '=' | '+' | '*', value: number])[]
+}
+
+/** The moments of a run, settings and events by their places in the model. */
+export function orderedMoments(model: Model, moments: readonly Moment[]): readonly ExportedMoment[] {
+  const events = [...model.events.keys()]
+  return moments.map((moment) => {
     const [sign, values] = changeOf(moment)
-    for (const [id, value] of Object.entries(values)) {
-      const slot = model.settings.ids.indexOf(id)
-      if (slot >= 0) changes.push(`{${slot}, '${sign}', ${value}}`)
+    return {
+      day: moment.day,
+      event: 'happens' in moment ? events.indexOf(moment.happens) : -1,
+      changes: Object.entries(values).flatMap(([id, value]) => {
+        const slot = model.settings.ids.indexOf(id)
+        return slot < 0 ? [] : [[slot, sign, value] as const]
+      }),
     }
-    rows.push(`{${moment.day}, ${which}, ${first}, ${changes.length - first}}`)
-  }
+  })
+}
+
+/** Moments as rows, and their changes as rows after each other. */
+function timelineOf(moments: readonly ExportedMoment[]): readonly string[] {
+  const changes = moments.flatMap((moment) => moment.changes)
+  let first = 0
+  const rows = moments.map(({ day, event, changes: own }) => {
+    first += own.length
+    return `{${day}, ${event}, ${first - own.length}, ${own.length}}`
+  })
   return [
     'typedef struct { int slot; char sign; double value; } change;',
     'typedef struct { double day; int event, first, count; } moment;',
-    `static const change changes[] = {${[...changes, "{0, '=', 0}"].join(', ')}};`,
+    `static const change changes[] = {${[...changes.map(([slot, sign, value]) => `{${slot}, '${sign}', ${value}}`), "{0, '=', 0}"].join(', ')}};`,
     `static const moment moments[] = {${[...rows, '{0, 0, 0, 0}'].join(', ')}};`,
     `enum { MOMENTS = ${rows.length} };`,
   ]

@@ -3,7 +3,13 @@ export * from './assemble/assemble.ts'
 export * from './assemble/model.ts'
 export { type Account, chosen, type Input, layoutOf } from './declare/index.ts'
 export * from './derived/index.ts'
-export { type IntegratorSettings, NotANumber, type Statistics, usualSettings } from './integrate/index.ts'
+export {
+  type Equations,
+  type IntegratorSettings,
+  NotANumber,
+  type Statistics,
+  usualSettings,
+} from './integrate/index.ts'
 export * from './ledger/index.ts'
 export type * from './ledger-types.ts'
 export type * from './log.ts'

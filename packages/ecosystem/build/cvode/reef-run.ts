@@ -4,17 +4,17 @@ import { timeline } from '../../src/simulate/index.ts'
 import { startOf } from '../../src/start/start.ts'
 import { reef, reefYear } from '../../src/testing/systems.ts'
 
-const days = 365
-/** Twelve times a year, and the end; none on the day of an event. */
-const samples = Array.from({ length: 12 }, (_, month) => 30.4 * (month + 1) - 0.35)
+/** Once a month; none on the day of an event. */
+const monthly = (days: number): readonly number[] =>
+  Array.from({ length: Math.floor(days / 30.4) }, (_, month) => 30.4 * (month + 1) - 0.35)
 
-/** A year of the reef with everything on, as both programs get it. */
-export function reefRun() {
+/** A year of the reef with everything on, or its first days, as both programs get it. */
+export function reefRun(days = 365) {
   const model = assemble(reef)
   const parameters = typicalParameters(model)
   const start = startOf(model, parameters, { nitrate_mg_L: 5, phosphate_mg_L: 0.05 }, 0)
   const happens = timeline({ system: reef, events: reefYear, from: 0, to: days, asOf: 0 })
-  return { model, parameters, start, from: 0, to: days, timeline: happens, samples }
+  return { model, parameters, start, from: 0, to: days, timeline: happens, samples: monthly(days) }
 }
 
 const main = [

@@ -2,6 +2,9 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import type { Model } from '../../src/assemble/model.ts'
+import { cJacobian } from '../c-jacobian.ts'
+import { cSource, type ExportedRun } from '../c-source.ts'
 import driver from './driver.c?raw'
 import forms from './forms.h?raw'
 
@@ -10,12 +13,24 @@ export interface CvodeRun {
   readonly seconds: number
   readonly steps: number
   readonly evaluations: number
+  readonly jacobians: number
+  readonly nonzeros: number
   readonly samples: readonly Float64Array[]
+}
+
+/** How the program is to run; see driver.c. */
+export interface CvodeOptions {
+  readonly tolerance: number
+  readonly repeats?: number
+  /** Highest order of the method, 5 at most. */
+  readonly order?: number
+  readonly rates?: 'plain' | 'quick'
+  readonly matrix?: 'exact' | 'sparse'
 }
 
 /** Compiled once, run at several tolerances. */
 export interface CvodeProgram {
-  readonly run: (tolerance: number, repeats: number) => CvodeRun
+  readonly run: (options: CvodeOptions) => CvodeRun
   readonly remove: () => void
 }
 
@@ -27,29 +42,40 @@ export interface Missing {
 const libraries = [
   '-lsundials_cvode',
   '-lsundials_nvecserial',
-  '-lsundials_sunmatrixdense',
-  '-lsundials_sunlinsoldense',
+  '-lsundials_sunmatrixsparse',
+  '-lsundials_sunlinsolklu',
+  '-lklu',
   '-lm',
 ]
 
+const packages = ['gcc', 'libsundials-dev', 'libsuitesparse-dev']
+
 /**
- * Compiles the equations with CVODE of the SUNDIALS library, as a distribution carries it. As root it
- * tries to install what is missing, with apt-get.
+ * Compiles the equations with CVODE and KLU of the SUNDIALS and SuiteSparse libraries, as a distribution
+ * carries them. As root it tries to install what is missing, with apt-get.
  */
-export function cvodeProgram(model: string): CvodeProgram | Missing {
+export function cvodeProgram(model: Model, exported: ExportedRun): CvodeProgram | Missing {
   const folder = mkdtempSync(join(tmpdir(), 'holdfast-cvode-'))
   const remove = (): void => rmSync(folder, { recursive: true, force: true })
   for (const [name, text] of [
     ['driver.c', driver],
     ['forms.h', forms],
-    ['model.h', model],
+    ['model.h', `${cSource(model, exported)}${cJacobian(model)}`],
   ])
     writeFileSync(join(folder, name), text)
   const program = join(folder, 'cvode')
   const compile = (): string | undefined => {
     const { status, stderr, error } = spawnSync(
       'gcc',
-      ['-O2', '-o', program, join(folder, 'driver.c'), ...libraries],
+      [
+        '-O3',
+        '-march=native',
+        '-I/usr/include/suitesparse',
+        '-o',
+        program,
+        join(folder, 'driver.c'),
+        ...libraries,
+      ],
       { encoding: 'utf8' },
     )
     if (error) return 'gcc is not installed'
@@ -57,27 +83,33 @@ export function cvodeProgram(model: string): CvodeProgram | Missing {
   }
   let missing = compile()
   if (missing !== undefined && process.getuid?.() === 0) {
-    spawnSync('apt-get', ['install', '-y', 'gcc', 'libsundials-dev'], { stdio: 'ignore' })
+    spawnSync('apt-get', ['install', '-y', ...packages], { stdio: 'ignore' })
     missing = compile()
   }
   if (missing !== undefined) {
     remove()
     return {
-      missing: `CVODE could not be compiled (${missing.trim()}). On Debian: apt-get install gcc libsundials-dev.`,
+      missing: `CVODE could not be compiled (${missing.trim()}). On Debian: apt-get install ${packages.join(' ')}.`,
     }
   }
-  const run = (tolerance: number, repeats: number): CvodeRun => {
-    const { status, stdout, stderr } = spawnSync(program, [String(tolerance), String(repeats)], {
-      encoding: 'utf8',
-      maxBuffer: 1e8,
-    })
+  const run = ({
+    tolerance,
+    repeats = 1,
+    order = 5,
+    rates = 'quick',
+    matrix = 'sparse',
+  }: CvodeOptions): CvodeRun => {
+    const words = [tolerance, repeats, order, rates, matrix].map(String)
+    const { status, stdout, stderr } = spawnSync(program, words, { encoding: 'utf8', maxBuffer: 1e9 })
     if (status !== 0) throw new Error(`CVODE at ${tolerance} gave up: ${stderr}`)
     const [head, ...rows] = stdout.trim().split('\n')
-    const [seconds, steps, evaluations] = head.split(' ').map(Number)
+    const [seconds, steps, evaluations, jacobians, nonzeros] = head.split(' ').map(Number)
     return {
       seconds,
       steps,
       evaluations,
+      jacobians,
+      nonzeros,
       samples: rows.map((row) => Float64Array.from(row.split(' '), Number)),
     }
   }

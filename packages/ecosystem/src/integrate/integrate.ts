@@ -90,8 +90,13 @@ export class Integrator {
     for (const member of members) {
       const lane = lanes[member]
       if (lane.waits) continue
-      if (Number.isNaN(errors[member])) throw new NotANumber(this.states(kernel.memory.at.stage, member))
       lane.statistics.evaluations += lane.stages
+      if (Number.isNaN(errors[member])) {
+        // A step far too long may leave all numbers behind; what is none after the shortest was none before.
+        if (lane.shortest) throw new NotANumber(this.states(kernel.memory.at.stage, member))
+        lane.reject(0.1)
+        continue
+      }
       lane.judge(errors[member])
     }
   }

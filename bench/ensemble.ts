@@ -1,0 +1,180 @@
+/** Many members: 500 over 90 days, a lever dragged, memory, and how cost grows. */
+import { Worker } from 'node:worker_threads'
+import {
+  type IntegratorSettings,
+  type MemberRun,
+  pairs,
+  type Statistics,
+  simulateTogether,
+  stateId,
+  usualSettings,
+} from '@holdfast/ecosystem'
+import { drawMember, weightedQuantiles } from '@holdfast/inference'
+import { type BenchmarkRun, benchmarkRun, benchmarkSystem } from './benchmark-system.ts'
+import { least } from './least.ts'
+import { table } from './table.ts'
+
+const horizon = 90
+const levels = [0.05, 0.25, 0.5, 0.75, 0.95]
+
+/** Members of a run, the first of them number `first`. */
+export interface Share {
+  readonly first: number
+  readonly count: number
+  readonly days: number
+}
+
+/** Every day, as the outlook draws them. */
+const daily = (days: number): readonly number[] => Array.from({ length: days }, (_, day) => day + 0.8)
+
+const membersOf = (run: BenchmarkRun, { first, count }: Omit<Share, 'days'>): readonly MemberRun[] =>
+  Array.from({ length: count }, (_, n) => ({
+    parameters: drawMember(run.model, 1, first + n),
+    start: run.start,
+  }))
+
+/** What an outlook keeps of a member: what can be seen, day after day. */
+export interface Course {
+  /** For each of `seenStates` its value on each day. */
+  readonly seen: readonly Float64Array[]
+  readonly statistics: Statistics
+}
+
+/** Nitrate, phosphate, and every cover. */
+function seenStates(run: BenchmarkRun): readonly number[] {
+  const ids = run.model.states.map(stateId)
+  return ids.flatMap((id, i) =>
+    id === 'water.nitrate/N' || id === 'water.phosphate/P' || id.startsWith('cover.') ? [i] : [],
+  )
+}
+
+export function runShare(
+  run: BenchmarkRun,
+  share: Share,
+  integrator: IntegratorSettings = usualSettings,
+): readonly Course[] {
+  const states = seenStates(run)
+  const question = { ...run, to: share.days, samples: daily(share.days), integrator }
+  return pairs(membersOf(run, share)).flatMap((pair) =>
+    simulateTogether(question, pair).map(({ samples, statistics }) => ({
+      seen: states.map((i) => Float64Array.from(samples, (sample) => sample[i])),
+      statistics,
+    })),
+  )
+}
+
+/** @param members  500 are asked for; fewer where time is short */
+export async function ensembleBench(members: number): Promise<void> {
+  const run = benchmarkRun(horizon)
+  const whole = { first: 0, count: members, days: horizon }
+  runShare(run, { ...whole, count: 2 })
+  const began = performance.now()
+  const all = runShare(run, whole)
+  const one = performance.now() - began
+  // The most that the program has had, in kB.
+  const memory = process.resourceUsage().maxRSS / 1000
+  const two = await inWorkers(whole, 2)
+  const first16 = await inWorkers({ ...whole, count: 16 }, 1)
+  const first64 = await inWorkers({ ...whole, count: 64 }, 2)
+  const steps = all.reduce((sum, { statistics }) => sum + statistics.steps, 0)
+  const limited = all.reduce((sum, { statistics }) => sum + statistics.limited, 0)
+  const evaluations = all.reduce((sum, { statistics }) => sum + statistics.evaluations, 0)
+  const quick = all.reduce((sum, { statistics }) => sum + statistics.quickEvaluations, 0)
+  console.log(
+    table([
+      [`${members} members x ${horizon} days`, 'measured', 'to reach'],
+      ['on one core, s', (one / 1000).toFixed(2), '2.5'],
+      ['on two, s', (two / 1000).toFixed(2), '1.3'],
+      ['each member and day, µs', ((1000 * one) / (members * horizon)).toFixed(0), '55'],
+      ['evaluations a member and day', (evaluations / (members * horizon)).toFixed(1), ''],
+      ['of quick processes', (quick / (members * horizon)).toFixed(0), ''],
+      ['steps that were limited', `${((100 * limited) / steps).toFixed(3)} %`, '0.1 %'],
+      ['memory of the program, MB', memory.toFixed(0), '200'],
+      ['a lever: 16 members on one core, ms', first16.toFixed(0), '50'],
+      ['a lever: 64 members on two cores, ms', first64.toFixed(0), '200'],
+    ]),
+  )
+  accuracyOf(run, all)
+  growth()
+}
+
+/** Shares of the members in warm workers, side by side; ms until the last is done. */
+async function inWorkers({ count, days }: Share, workers: number): Promise<number> {
+  const each = count / workers
+  const started = Array.from({ length: workers }, () => new Worker(process.argv[1]))
+  const ask = (worker: Worker, share: Share): Promise<unknown> =>
+    new Promise((resolve, reject) => {
+      worker.once('message', resolve)
+      worker.once('error', reject)
+      worker.postMessage(share)
+    })
+  const shares = started.map((_, n): Share => ({ first: n * each, count: each, days }))
+  // Warm: the model is assembled and the kernel compiled, as they are while a lever is dragged.
+  await Promise.all(started.map((worker, n) => ask(worker, { ...shares[n], count: 2 })))
+  const times: number[] = []
+  for (let time = 0; time < 3; time++) {
+    const began = performance.now()
+    await Promise.all(started.map((worker, n) => ask(worker, shares[n])))
+    times.push(performance.now() - began)
+  }
+  await Promise.all(started.map((worker) => worker.terminate()))
+  return Math.min(...times)
+}
+
+/** Quantiles of some members beside those of a strict run of the same, against the width of the band. */
+function accuracyOf(run: BenchmarkRun, all: readonly Course[]): void {
+  const some = all.slice(0, 32)
+  const share = { first: 0, count: some.length, days: horizon }
+  const strict = runShare(run, share, { ...usualSettings, tolerance: 1e-6 })
+  const ids = seenStates(run).map((i) => stateId(run.model.states[i]))
+  const off = (which: number): number =>
+    Math.max(
+      ...daily(horizon).map((_, day) => {
+        const ours = quantiles(some.map(({ seen }) => seen[which][day]))
+        const theirs = quantiles(strict.map(({ seen }) => seen[which][day]))
+        const width = theirs[theirs.length - 1] - theirs[0]
+        return Math.max(...ours.map((value, q) => Math.abs(value - theirs[q]))) / width
+      }),
+    )
+  const covers = ids.flatMap((id, which) => (id.startsWith('cover.') ? [which] : []))
+  const percent = (share: number): string => `${(100 * share).toPrecision(2)} %`
+  console.log()
+  console.log(
+    table([
+      [`quantiles of ${some.length} members, off by a share of the band`, 'most', 'to reach'],
+      ['nitrate', percent(off(ids.indexOf('water.nitrate/N'))), '2 %'],
+      ['phosphate', percent(off(ids.indexOf('water.phosphate/P'))), '2 %'],
+      ['cover of any stand', percent(Math.max(...covers.map(off))), '2 %'],
+    ]),
+  )
+}
+
+const quantiles = (values: readonly number[]): readonly number[] =>
+  weightedQuantiles(
+    values,
+    values.map(() => 1 / values.length),
+    levels,
+  )
+
+/** One line for each size: time for each member and day, and for each state of it. */
+function growth(): void {
+  const rows: string[][] = [['surfaces x kinds', 'states', 'flows', 'members', 'days', 'µs a member and day']]
+  const line = (surfaces: number, kinds: number, count: number, days: number): void => {
+    const run = benchmarkRun(days, benchmarkSystem(surfaces, kinds))
+    const ms = least(() => runShare(run, { first: 0, count, days }), 1)
+    const { states, fluxes } = run.model
+    const each = ((1000 * ms) / (count * days)).toFixed(0)
+    rows.push([`${surfaces} x ${kinds}`, `${states.length}`, `${fluxes.length}`, `${count}`, `${days}`, each])
+  }
+  for (const count of [4, 16, 64]) line(9, 5, count, 30)
+  for (const days of [90, 365]) line(9, 5, 4, days)
+  for (const [surfaces, kinds] of [
+    [3, 5],
+    [15, 5],
+    [9, 10],
+    [20, 15],
+  ])
+    line(surfaces, kinds, 4, 30)
+  console.log()
+  console.log(table(rows))
+}
