@@ -21,7 +21,7 @@ import {
   wholeFlows,
 } from './memory'
 import { add, both, div, gain, mask, mul, pair, sub, where } from './pair'
-import { weight } from './weight'
+import { ALLOWED, weight } from './weight'
 
 /** Sets the quick states out from the start of the step. */
 export function beginQuick(): void {
@@ -80,7 +80,7 @@ export function stepQuick(stages0: i32, stages1: i32, days0: f64, days1: f64): v
 /** What a short step is taken to be off by that brings a state below zero: half of it is tried. */
 const BELOW_ZERO: f64 = 4
 
-/** Works out the quick rates at the end of the short step, and how far the worst state is off, in tolerances. */
+/** Works out the quick rates at the end of the short step, and how far its worst state is off, 1 where just allowed. */
 export function errorQuick(days0: f64, days1: f64, relative: f64, strictness: f64): void {
   evaluateQuick()
   const days = mul(both(0.4), pair(days0, days1))
@@ -98,7 +98,7 @@ export function errorQuick(days0: f64, days1: f64, relative: f64, strictness: f6
     )
   }
   const below = f64x2.lt(low, both(0))
-  v128.store(answer, f64x2.max(most, v128.and(below, both(BELOW_ZERO))))
+  v128.store(answer, f64x2.max(div(most, both(ALLOWED)), v128.and(below, both(BELOW_ZERO))))
 }
 
 /** Takes the short step of the members that are meant. */

@@ -21,7 +21,7 @@ import {
 } from './memory'
 import { add, both, div, gain, mask, mul, negative, pair, where } from './pair'
 import { slowChange } from './stages'
-import { weight } from './weight'
+import { ALLOWED, weight } from './weight'
 
 /** Rates at the start of a run or after an event. */
 export function begin(): void {
@@ -45,7 +45,7 @@ export function lowest(): void {
 
 /**
  * Works out the rates of slow processes at the end of the step, and how far the step is off in what they
- * do: the root of the mean square of the estimate by Sommeijer, Shampine & Verwer (1998), in tolerances.
+ * do: the estimate by Sommeijer, Shampine & Verwer (1998) of the worst state, 1 where it is just allowed.
  */
 export function error(days0: f64, days1: f64, relative: f64, strictness: f64): void {
   evaluateSlow()
@@ -59,7 +59,7 @@ export function error(days0: f64, days1: f64, relative: f64, strictness: f64): v
     const off = div(add(change, mul(days, slopes)), weight(both(strictness), both(relative), i))
     most = f64x2.max(most, f64x2.abs(off))
   }
-  v128.store(answer, div(most, both(5)))
+  v128.store(answer, div(most, both(ALLOWED)))
 }
 
 /** Takes the step of the members that are meant. */
