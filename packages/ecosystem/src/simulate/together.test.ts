@@ -3,6 +3,7 @@ import { assemble, typicalParameters } from '../assemble/assemble.ts'
 import { startsOf } from '../start/start.ts'
 import { chance } from '../testing/chance.ts'
 import { reef } from '../testing/systems.ts'
+import { kernelOf } from './model-kernel.ts'
 import { simulateTogether } from './simulate.ts'
 import { timeline } from './timeline.ts'
 
@@ -47,4 +48,12 @@ test.each([
 test('members that differ come to different ends', () => {
   const nitrate = members.map((_, member) => alone.get(member)?.[0])
   expect(new Set(nitrate).size).toBe(members.length)
+})
+
+test('the memory of a kernel is laid out once: runs after the first take no more of it', () => {
+  ends([0, 1])
+  const { memory } = kernelOf(model).kernel.memory
+  const before = memory.buffer.byteLength
+  for (let again = 0; again < 5; again++) ends([0, 1])
+  expect(memory.buffer.byteLength).toBe(before)
 })
