@@ -110,6 +110,8 @@ export interface Feed {
   readonly P_mass_fraction?: number
   readonly C_mass_fraction?: number
   readonly dry_fraction?: number
+  /** True where the keeper did not tell how much: `g_per_day` is usual then, and taken in a wide band. */
+  readonly untold?: boolean
 }
 
 export type Equipment =

@@ -121,7 +121,7 @@ const untold: System = {
   ...bare,
   rock: rockKinds.map((kind, place) => ({ kind, mass_kg: 2, age_days: place === 0 ? 46 : 0 })),
   sand: { mass_kg: 20, depth_cm: 3 },
-  feeds: feedKinds().map(({ key }) => ({ kind: key, g_per_day: 1 })),
+  feeds: feedKinds().map(({ key }) => ({ kind: key, g_per_day: 1, untold: true })),
   animals: [{ kind: 'mixed reef fish', count: 5, mass_g: 10, adult_size_cm: 12, role: 'fish' }],
   corals: { kind: 'mixed', area_m2: 1 },
   equipment: [

@@ -53,6 +53,7 @@ const plain: readonly (readonly [string, NamedUnit])[] = [
   ['h hour hours hr hrs', time(3600)],
   ['d day days', time(DAY_S)],
   ['week weeks', time(7 * DAY_S)],
+  ['month months', time((365.25 / 12) * DAY_S)],
   ['yr year years', time(365.25 * DAY_S)],
   ['litre litres liter liters', volume(1)],
   ['US_gal', volume(US_GALLON_L)],

@@ -96,6 +96,8 @@ export const feeding = process<Fed>({
     nitrogen: content('N'),
     phosphorus: content('P'),
     carbon: content('C'),
+    // A ration that nobody told is that of a starting point, and may be well off.
+    asTold: fact('feed.untold', '1', ({ feed }) => (feed.untold ? undefined : exactly(1))),
     uneaten: fact((fed) => kindOf(fed).uneaten, '1'),
     digestedN: fact('fish.digest_n', '1'),
     digestedP: fact('fish.digest_p', '1'),
@@ -111,8 +113,12 @@ export const feeding = process<Fed>({
     leached: fact('min.leach_p.faeces', '1'),
   },
   gathers: {
-    [fedNitrogen]: { key: () => 'all feeds', sum: 'ration * shareN * nitrogen', unit: 'µmol d⁻¹' },
-    [fedPhosphorus]: { key: () => 'all feeds', sum: 'ration * shareP * phosphorus', unit: 'µmol d⁻¹' },
+    [fedNitrogen]: { key: () => 'all feeds', sum: 'ration * asTold * shareN * nitrogen', unit: 'µmol d⁻¹' },
+    [fedPhosphorus]: {
+      key: () => 'all feeds',
+      sum: 'ration * asTold * shareP * phosphorus',
+      unit: 'µmol d⁻¹',
+    },
   },
   terms: {
     eaten: { is: 'mouths * (1 - uneaten)', unit: '1' },
@@ -127,7 +133,7 @@ export const feeding = process<Fed>({
     split({
       atom: 'N',
       from: outside.feed,
-      rate: 'ration * shareN * nitrogen',
+      rate: 'ration * asTold * shareN * nitrogen',
       into: [
         { to: animals.fish, share: 'eaten * keptN' },
         { to: water.ammonia, share: 'eaten * (digestedN - keptN) * asAmmonia' },
@@ -138,7 +144,7 @@ export const feeding = process<Fed>({
     split({
       atom: 'P',
       from: outside.feed,
-      rate: 'ration * shareP * phosphorus',
+      rate: 'ration * asTold * shareP * phosphorus',
       into: [
         { to: animals.fish, share: 'eaten * keptP' },
         { to: water.phosphate, share: 'eaten * (digestedP - keptP + (1 - digestedP) * leached)' },
@@ -148,7 +154,7 @@ export const feeding = process<Fed>({
     split({
       atom: 'C',
       from: outside.feed,
-      rate: 'ration * shareC * carbon',
+      rate: 'ration * asTold * shareC * carbon',
       into: [
         { to: animals.fish, share: 'eaten * keptC' },
         { to: outside.inorganicCarbon, share: 'eaten * (digestedC - keptC)' },

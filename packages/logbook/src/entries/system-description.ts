@@ -186,6 +186,7 @@ export const systemDescription: z.ZodMiniType<System> = z.object({
       P_mass_fraction: z.exactOptional(share),
       C_mass_fraction: z.exactOptional(share),
       dry_fraction: z.exactOptional(share),
+      untold: z.exactOptional(z.boolean()),
     }),
   ),
   equipment: z.array(equipment),

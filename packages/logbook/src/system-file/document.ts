@@ -183,6 +183,15 @@ export const systemDocument = z.strictObject({
   animals: listOf(animals),
   corals: optional(z.strictObject({ kind: name, area: text.area })),
   algae: listOf(z.strictObject({ kind: name, surface: name, cover })),
+  unsaid: optional(
+    z.array(name).check(
+      z.meta({
+        description:
+          'Places that nobody said anything about: what stands there is usual. A ration among them is taken in a wide band',
+        examples: [['feeds 1, amount', 'evaporation']],
+      }),
+    ),
+  ),
 })
 
 export type SystemDocument = z.output<typeof systemDocument>

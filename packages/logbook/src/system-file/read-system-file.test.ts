@@ -339,6 +339,12 @@ test('a key of a refugium that is misspelt is refused, and a vessel that is not 
   expect(said.join('\n')).toContain('there is no vessel "attic"')
 })
 
+test('a ration that a letter leaves unsaid is one that the model takes wide', () => {
+  const read = readSystemFile(JSON.stringify({ ...hall, unsaid: ['feeds 1, amount', 'vessels 1, water'] }))
+  expect(read).toHaveProperty('system.feeds.0.untold', true)
+  expect(readSystemFile(JSON.stringify(hall))).not.toHaveProperty('system.feeds.0.untold')
+})
+
 test('the schema kept for editors is what the program reads by, and takes the same file', () => {
   const kept = JSON.parse(
     readFileSync(new URL('../../schema/system-file.schema.json', import.meta.url), 'utf8'),

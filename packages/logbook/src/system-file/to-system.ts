@@ -43,13 +43,15 @@ export function toSystem(document: SystemDocument): System {
     temperature_C: document.temperature,
     ...given('pH', pH),
     evaporation_L_per_day: document.evaporation,
-    feeds: document.feeds.map((feed) => ({
+    feeds: document.feeds.map((feed, place) => ({
       kind: feed.kind,
       g_per_day: feed.amount,
       ...given('N_mass_fraction', feed.nitrogen),
       ...given('P_mass_fraction', feed.phosphorus),
       ...given('C_mass_fraction', feed.carbon),
       ...given('dry_fraction', feed['dry matter']),
+      // Of other places the model asks no wider band than it has.
+      ...given('untold', document.unsaid?.includes(`feeds ${place + 1}, amount`) || undefined),
     })),
     equipment: document.equipment.map((one) => equipment(one, timeZone)),
     animals: document.animals.map(({ kind, taxon, count, mass, 'adult size': size, role }) => ({
