@@ -44,7 +44,10 @@ describe('the app that ships', () => {
         const log: { from: number } = await response.json()
         await route.fulfill({ response, json: { ...log, from: log.from - 1000 } })
       })
-    const { page } = await visit(browser, `${server.address}?place=water&span=all`, { from: 'heading', prepare })
+    const { page } = await visit(browser, `${server.address}?place=water&span=all`, {
+      from: 'heading',
+      prepare,
+    })
     await page.getByRole('button', { name: 'Stop it' }).first().click({ timeout: 60_000 })
     const issue = page.locator('.issue').first()
     await issue.waitFor()

@@ -67,10 +67,17 @@ export function App() {
     intoAddress({ system: next, volume: undefined, every: undefined })
     setChosen(next)
   }
-  const isBare = systems?.length === 0 && described === undefined
+  /** A letter about a new system is about none that is there. */
+  const isOfNone = fromAddress('new') !== null
+  const isBare = systems?.length === 0 && (place !== 'record' || described === undefined)
   return (
     <>
-      <Header place={place} systems={systems ?? []} shown={described?.system} onSystem={choose} />
+      <Header
+        place={place}
+        systems={systems ?? []}
+        shown={isOfNone ? undefined : described?.system}
+        onSystem={choose}
+      />
       <main id="place" tabIndex={-1}>
         {trouble && !(place === 'record' && described) && (
           <p class="issue" role="alert">
@@ -78,7 +85,7 @@ export function App() {
           </p>
         )}
         {isBare && place !== 'record' && <NoSystem />}
-        {place === 'today' && systems && systems.length > 0 && <Later load={loadToday} given={{ systems }} />}
+        {place === 'today' && systems && <Later load={loadToday} given={{ systems }} />}
         {place === 'water' && data && <Later key={data.system.id} load={loadWater} given={{ data }} />}
         {place === 'surfaces' && data && <Later key={data.system.id} load={loadSurfaces} given={{ data }} />}
         {place === 'record' && <Later load={loadRecord} given={{ described, isBare }} />}

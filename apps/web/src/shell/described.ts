@@ -1,4 +1,4 @@
-import { keep, kept } from './browser-store.ts'
+import { forget, keep, kept } from './browser-store.ts'
 import type { SystemData } from './system-data.ts'
 
 /** What logging needs of a system. */
@@ -22,6 +22,12 @@ export function describedBefore(id?: string): Described | undefined {
 export function keepDescribed({ workspace, system, kept }: Described): void {
   keep(nameOf(system.id), { workspace, system, kept })
   keep(lastShown, system.id)
+}
+
+/** A system that was put away is not shown from memory. */
+export function forgetDescribed(id: string): void {
+  forget(nameOf(id))
+  if (kept(lastShown) === id) forget(lastShown)
 }
 
 /** It was written by this page, perhaps by an older one. */

@@ -23,7 +23,7 @@ export function Header({ place, systems, shown, onSystem }: HeaderOf) {
         {title}
         {isOfOne && systems.length < 2 && <span class="of"> {shown.name}</span>}
       </h1>
-      {place !== 'today' && systems.length > 1 && (
+      {isOfOne && systems.length > 1 && (
         <p class="system-choice">
           <label for="system">of</label>{' '}
           <select id="system" value={shown?.id} onChange={(event) => onSystem(event.currentTarget.value)}>

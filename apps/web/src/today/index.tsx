@@ -1,3 +1,4 @@
+import '../style/journal.css'
 import '../style/today.css'
 import { coralBand, coralBands, fact } from '@holdfast/facts'
 import { useEffect, useState } from 'preact/hooks'
@@ -6,6 +7,7 @@ import { addressOf } from '../shell/address.ts'
 import { fetchDescribed, type SystemName } from '../shell/system-data.ts'
 import { dayInWords } from '../ways/dates.ts'
 import { fetchLatest } from './log-of-today.ts'
+import { PutAwaySystems } from './put-away-systems.tsx'
 import { type State, stateOf } from './state.ts'
 
 /** The place "Today": each system in a sentence or two, and what its record lacks. */
@@ -16,9 +18,12 @@ export function Today({ systems }: { readonly systems: readonly SystemName[] }) 
       {systems.map((system) => (
         <SystemToday key={system.id} of={system} />
       ))}
-      <section class="view" aria-label="More systems">
-        <a href={addressOf('record', 'letter', { new: 'yes' })}>Describe a new system</a>
-      </section>
+      <PutAwaySystems />
+      {systems.length > 0 && (
+        <p class="acts">
+          <a href={addressOf('record', 'letter', { new: 'yes' })}>Describe a new system</a>
+        </p>
+      )}
     </>
   )
 }

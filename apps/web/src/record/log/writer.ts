@@ -3,7 +3,7 @@ import type { Described } from '../../shell/described.ts'
 import { today } from './when.ts'
 
 /** Who writes, as every entry of this page says. */
-const writer = { by: 'keeper', device: 'browser' } as const
+export const writer = { by: 'keeper', device: 'browser' } as const
 
 interface Written<Kind extends EntryKind> {
   readonly kind: Kind

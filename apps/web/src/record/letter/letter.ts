@@ -1,0 +1,98 @@
+import { readSystemFile, type SystemFileRead } from '@holdfast/logbook'
+import { type Amount, amount } from '../../ways/amounts.ts'
+import { type BlankAt, understood, withUnit } from './blank.ts'
+import type { Letter, More, Paragraph, Sentence } from './paragraph.ts'
+import { equipment } from './paragraphs/equipment.ts'
+import { feeding } from './paragraphs/feeding.ts'
+import { ground } from './paragraphs/ground.ts'
+import { life } from './paragraphs/life.ts'
+import { supply } from './paragraphs/supply.ts'
+import { vessels } from './paragraphs/vessels.ts'
+import { placeOf, valueAt, withValue } from './path.ts'
+import type { Start } from './starts.ts'
+import { gone, said } from './unsaid.ts'
+
+/** The letter's parts, in the order of reading. */
+const parts = [vessels, ground, supply, feeding, equipment, life]
+
+export const paragraphsOf = (letter: Letter): readonly Paragraph[] => parts.map((part) => part(letter))
+
+/** Every blank of the letter, in the order of reading. */
+export const blanksOf = (letter: Letter): readonly BlankAt[] =>
+  paragraphsOf(letter).flatMap(({ sentences }) =>
+    sentences.flatMap(({ pieces }) => pieces.flatMap((piece) => (typeof piece === 'string' ? [] : [piece]))),
+  )
+
+/** A starting point in the keeper's units; nothing of it is said yet. */
+export function begun({ document }: Pick<Start, 'document'>, timeZone: string): Letter {
+  return allUnsaid(inOwnUnits({ ...document, timeZone }))
+}
+
+const allUnsaid = (letter: Letter): Letter => ({
+  ...letter,
+  unsaid: blanksOf(letter).map(({ path }) => placeOf(path)),
+})
+
+function inOwnUnits(letter: Letter): Letter {
+  return blanksOf(letter).reduce((whole, { path, holds }) => {
+    const text = valueAt(whole, path)
+    if (typeof holds === 'string' || 'length' in holds || holds.amount === undefined) return whole
+    const { value } = typeof text === 'string' ? understood(text, holds) : {}
+    return value === undefined ? whole : withValue(whole, path, amount(holds.amount as Amount, value))
+  }, letter)
+}
+
+/** What stands in a blank, as a person reads it. */
+export function textAt(letter: Letter, { path, holds }: BlankAt): string {
+  const value = valueAt(letter, path)
+  if (value === undefined) return ''
+  return holds === 'cover' ? `${Math.round(1000 * Number(value)) / 10} %` : String(value)
+}
+
+/** Something is said: the text goes where it belongs, as it was typed; an empty text takes it out. */
+export function filled(letter: Letter, blank: BlankAt, text: string): Letter {
+  const { path, holds, also } = blank
+  const value = text.trim() === '' ? undefined : heldAs(withUnit(text, holds), holds)
+  const beside = Object.entries(also?.(text) ?? {})
+  const owner = path.slice(0, -1)
+  const next = beside.reduce((whole, [key, one]) => withValue(whole, [...owner, key], one), letter)
+  return { ...withValue(next, path, value), unsaid: said(unsaidOf(letter), path) }
+}
+
+/** A number where the document has one; what is no number stays as typed, for the reader to say so. */
+function heldAs(text: string, holds: BlankAt['holds']): unknown {
+  const number = Number(text.replace(',', '.').replace(/\s*%$/, ''))
+  if (holds === 'count') return Number.isFinite(number) ? number : text
+  if (holds === 'cover') return Number.isFinite(number) ? number / 100 : text
+  return text
+}
+
+export const unsaidOf = ({ unsaid }: Letter): readonly string[] => unsaid ?? []
+
+/** What stands there is right as it is. */
+export const confirmed = (letter: Letter, blanks: readonly BlankAt[]): Letter => ({
+  ...letter,
+  unsaid: blanks.reduce((unsaid, { path }) => said(unsaid, path), unsaidOf(letter)),
+})
+
+/** With one thing more; nothing is said of it yet. */
+export function withMore(letter: Letter, { path, value }: More): Letter {
+  const next = inOwnUnits(withValue(letter, path, value))
+  const before = new Set(blanksOf(letter).map((blank) => placeOf(blank.path)))
+  const fresh = blanksOf(next).map((blank) => placeOf(blank.path))
+  return { ...next, unsaid: [...unsaidOf(letter), ...fresh.filter((place) => !before.has(place))] }
+}
+
+/** Without the thing that a sentence is about, and without the algae of a surface that goes. */
+export function without(letter: Letter, { removes }: Sentence): Letter {
+  if (removes === undefined) return letter
+  const next = { ...withValue(letter, removes.path, undefined), unsaid: gone(unsaidOf(letter), removes.path) }
+  const surfaces = new Set(next.surfaces.map(({ id }) => id))
+  const lost = (next.algae ?? []).findIndex(({ surface }) => !surfaces.has(surface))
+  return lost < 0
+    ? next
+    : without(next, { key: '', pieces: [], removes: { path: ['algae', lost], words: '' } })
+}
+
+/** The system that the letter describes, or all that keeps it from being one. */
+export const read = (letter: Letter): SystemFileRead => readSystemFile(JSON.stringify(letter))
