@@ -45,8 +45,12 @@ function dropOldChunks(built) {
   }
 }
 
-/** @param {'what is stale' | 'everything'} which */
-async function buildWeb(which) {
+/**
+ * The page alone.
+ *
+ * @param {'what is stale' | 'everything'} which
+ */
+export async function buildWeb(which) {
   if (!hasWebApp()) return
   const stamp = stampOf(webFolders)
   const fresh = lastStamp('web') === stamp && existsSync(join(root, 'dist', 'web', 'index.html'))

@@ -19,6 +19,7 @@ const checks = [
   { name: 'exact arithmetic', args: ['scripts/checks/arithmetic.mjs'] },
   { name: 'lockfile', args: ['scripts/checks/lockfile.mjs'] },
   { name: 'text of the project', args: ['scripts/checks/text.mjs'] },
+  { name: 'weight of the page', args: ['scripts/checks/page-weight.mjs'] },
 ]
 
 const failed = checks.filter(({ name, args }) => {

@@ -32,7 +32,7 @@ it.each(looks)('a fact is found, set for this tank and put back, $width wide and
   await fact.getByText('Source and conditions').click()
   await fact.getByText('The model of this tank draws on it.').waitFor()
   await fact.getByRole('button', { name: 'Set for this tank' }).press('Enter')
-  expect(await page.evaluate(() => document.activeElement?.id)).toBe('set-foam.k.tank-low')
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('set-foam.k.tank-low')
   await fact.getByLabel('Typical').fill('1.5')
   await fact.getByLabel('Why').fill('cup weighed for a month')
   expect(await accessibilityIssues(page)).toEqual([])

@@ -70,5 +70,7 @@ describe('the app that ships', () => {
     expect(scripts.length).toBeGreaterThanOrEqual(2)
     expect(scripts.join()).not.toContain('hand-made for this example')
     expect(scripts.join()).not.toContain('long-lagoon')
+    // The page of the design language is for those who work on it.
+    expect(scripts.join()).not.toContain('The design language')
   })
 })

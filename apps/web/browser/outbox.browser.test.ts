@@ -125,6 +125,6 @@ it('the form is there before the server has answered, once it has been seen', as
   await page.reload()
   await logNote(page, 'Without waiting.')
   await page.getByText('Logged: Without waiting.').first().waitFor()
-  expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Long lagoon')
+  expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Record Long lagoon')
   await page.context().close()
 })

@@ -6,6 +6,7 @@ import './style/words.css'
 import './style/controls.css'
 import './style/frame.css'
 import './style/pictures.css'
+import './style/print.css'
 
 const page = document.getElementById('page')
 if (page) render(<App />, page)

@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import asc from 'assemblyscript/asc'
 
 const folder = fileURLToPath(new URL('../kernel/', import.meta.url))
 
@@ -11,6 +10,8 @@ const folder = fileURLToPath(new URL('../kernel/', import.meta.url))
  * @throws Error with what the compiler says
  */
 export async function compileKernel(entry: string, processes: string): Promise<Uint8Array> {
+  // The compiler is large, and most builds find the kernel kept.
+  const { default: asc } = await import('assemblyscript/asc')
   let binary: Uint8Array | undefined
   const { error, stderr } = await asc.main(
     [

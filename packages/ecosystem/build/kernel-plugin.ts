@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url'
 import { type Plugin, runnerImport } from 'vite'
+import { keptKernel } from './kept-kernel.ts'
 import type * as KernelSource from './kernel-source.ts'
 
 const id = 'virtual:holdfast-kernel'
@@ -15,7 +16,9 @@ export function kernelPlugin(): Plugin {
       const { module } = await runnerImport<typeof KernelSource>(here('./kernel-source.ts'))
       for (const folder of ['declare', 'processes', 'events', 'accounts'])
         this.addWatchFile(here(`../src/${folder}/index.ts`))
-      return module.kernelSource()
+      const { source, compiled } = module.generated
+      const text = Buffer.from(await keptKernel(source)).toString('base64')
+      return `export const kernel = ${JSON.stringify(compiled)}\nexport const binary = '${text}'\n`
     },
   }
 }

@@ -1,3 +1,5 @@
+import { ways } from '../ways/ways.ts'
+
 /** A value with the ends of its 90 % interval, as it is written on a page. */
 export interface Written {
   readonly value: string
@@ -54,5 +56,6 @@ function rounded(value: number, place: number, trim = false): string {
   const [whole = '0', fraction] = kept.split('.')
   const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole
   const sign = snapped < 0 && Number(kept) !== 0 ? '\u2212' : ''
-  return sign + (fraction ? `${grouped}.${fraction}` : grouped)
+  const mark = ways().decimal === 'comma' ? ',' : '.'
+  return sign + (fraction ? `${grouped}${mark}${fraction}` : grouped)
 }

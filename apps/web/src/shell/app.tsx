@@ -29,7 +29,7 @@ export function App() {
   const [trouble, setTrouble] = useState('')
   const [sheet, setSheet] = useState<Sheet | undefined>()
   const tell = (error: unknown) => setTrouble(error instanceof Error ? error.message : String(error))
-  useKeys(setSheet)
+  useKeys(sheet !== undefined, setSheet)
   const close = useCallback(() => setSheet(undefined), [])
 
   useEffect(() => {

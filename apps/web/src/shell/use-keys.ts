@@ -6,9 +6,10 @@ export type Sheet = 'palette' | 'keys'
 
 const sheets: Readonly<Record<string, Sheet>> = { '/': 'palette', '?': 'keys' }
 
-/** Listens to keys that are pressed outside a field. */
-export function useKeys(open: (sheet: Sheet) => void): void {
+/** Listens to keys that are pressed outside a field; while a sheet opens or is open they are the sheet's. */
+export function useKeys(isOpen: boolean, open: (sheet: Sheet) => void): void {
   useEffect(() => {
+    if (isOpen) return
     const press = (event: KeyboardEvent) => {
       if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'k') {
         event.preventDefault()
@@ -28,7 +29,7 @@ export function useKeys(open: (sheet: Sheet) => void): void {
     }
     addEventListener('keydown', press)
     return () => removeEventListener('keydown', press)
-  }, [open])
+  }, [isOpen, open])
 }
 
 /** Radio buttons and sliders take letters for nothing; fields and open sheets keep theirs. */

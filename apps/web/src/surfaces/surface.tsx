@@ -10,6 +10,7 @@ import type { Subject } from '../water/outlook/subjects.ts'
 import { amount } from '../ways/amounts.ts'
 import { dayInShort } from '../ways/dates.ts'
 import { surveysOf } from './surveys.ts'
+import { Tuft } from './tuft.tsx'
 
 interface SurfaceViewOf {
   readonly surface: Surface
@@ -26,6 +27,7 @@ export function SurfaceView({ surface, data, subjects, ground }: SurfaceViewOf) 
     <section class="surface" aria-labelledby={`surface-${surface.id}`}>
       <h4 id={`surface-${surface.id}`}>{spaced(surface.id)}</h4>
       <p class="line">{described(surface)}</p>
+      <Growing kinds={[...surveys.map(({ algae }) => algae), ...subjects.map(({ fan }) => fan.algae)]} />
       {surveys.map(({ algae, share, date }) => (
         <p class="line" key={algae}>
           Surveyed on {dayInShort(date)}: {spaced(algae)} on {`${plain(100 * share)}\u00a0%`}.
@@ -39,6 +41,20 @@ export function SurfaceView({ surface, data, subjects, ground }: SurfaceViewOf) 
         </p>
       )}
     </section>
+  )
+}
+
+/** What grows here, drawn once a kind. */
+function Growing({ kinds }: { readonly kinds: readonly (string | undefined)[] }) {
+  const each = [...new Set(kinds)].filter((kind) => kind !== undefined)
+  return each.length === 0 ? null : (
+    <p class="growing">
+      {each.map((kind) => (
+        <span key={kind}>
+          <Tuft algae={kind} /> {spaced(kind)}
+        </span>
+      ))}
+    </p>
   )
 }
 

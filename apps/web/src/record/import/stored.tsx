@@ -57,7 +57,10 @@ export function Stored({ done: { preview, batch }, described, onLeave }: StoredO
       <ul class="plain">
         {preview.into.map((id) => (
           <li key={id}>
-            <a class="to-ledger" href={`?${new URLSearchParams({ system: id })}#ledger-title`}>
+            <a
+              class="to-ledger"
+              href={`?${new URLSearchParams({ place: 'water', system: id })}#ledger-title`}
+            >
               The ledger of {preview.systems.find((one) => one.id === id)?.name ?? described.system.name}
             </a>
           </li>

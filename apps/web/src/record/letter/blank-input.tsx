@@ -52,7 +52,7 @@ export function BlankInput({ id, blank, text, isUnsaid, isWrong, onText, onHere 
       autocomplete="off"
       spellcheck={false}
       inputMode={blank.holds === 'count' ? 'numeric' : 'text'}
-      size={Math.max(3, shown.length)}
+      size={Math.max(2, shown.length)}
       value={shown}
       onInput={(event) => {
         setTyping(event.currentTarget.value)

@@ -73,6 +73,7 @@ export function OwnLetter({ described }: { readonly described: Described }) {
     if (!found.ok) return
     const next = newEntry(described, found, tells, entry)
     keepDescribed({ ...described, system: { ...found.system, id: system.id } })
+    setTells({ tells: 'change', from: now })
     write({ did: tells.tells === 'mend' ? 'corrected' : 'logged', entry: next, says: sayEntry(next) })
   }
   const putAway = () => {
@@ -94,7 +95,7 @@ export function OwnLetter({ described }: { readonly described: Described }) {
       <UnsaidWords letter={letter} />
       {changed && (
         <section class="log-form" aria-label="Keep the changes">
-          <WhenItHolds tells={tells} onTells={setTells} />
+          <WhenItHolds tells={tells} shown={entry.at.slice(0, 10)} onTells={setTells} />
           <p class="acts">
             <button
               type="button"

@@ -1,3 +1,5 @@
+import { dayInShort } from '../../ways/dates.ts'
+
 /** Whether the tank changed on a day, or was told wrongly before. */
 export interface Tells {
   readonly tells: 'change' | 'mend'
@@ -7,11 +9,13 @@ export interface Tells {
 
 interface WhenItHoldsOf {
   readonly tells: Tells
+  /** ISO date from which the letter that is shown holds. */
+  readonly shown: string
   readonly onTells: (tells: Tells) => void
 }
 
 /** "From when?" */
-export function WhenItHolds({ tells, onTells }: WhenItHoldsOf) {
+export function WhenItHolds({ tells, shown, onTells }: WhenItHoldsOf) {
   return (
     <fieldset class="choice">
       <legend>From when?</legend>
@@ -37,6 +41,11 @@ export function WhenItHolds({ tells, onTells }: WhenItHoldsOf) {
       </div>
       {tells.tells === 'change' && (
         <FromDay from={tells.from} onFrom={(from) => onTells({ ...tells, from })} />
+      )}
+      {tells.tells === 'change' && tells.from !== '' && tells.from < shown && (
+        <p class="quiet" role="status">
+          That is before the letter shown, which goes on holding from {dayInShort(shown)}.
+        </p>
       )}
     </fieldset>
   )
