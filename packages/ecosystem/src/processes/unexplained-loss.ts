@@ -29,9 +29,9 @@ export const strength = {
 
 /**
  * Stands in for what no process covers. Without it the readings would have to be explained by the processes
- * there are, and their parameters would learn what is not so. It goes by what comes in. Of phosphate it is
- * full in water in which a kit finds anything, so it cannot take up within weeks what a dead refugium ceased
- * to carry. The water's way to the surfaces caps it. It may fade or grow slowly.
+ * there are, and their parameters would learn what is not so. It saturates, as uptake does, so it does not
+ * follow the water up, and the water's way to the surfaces caps it. It may fade or grow, as readings that
+ * rise for months ask of it.
  */
 export const unexplainedLoss = process<InSystem>({
   id: 'unexplained-loss',
