@@ -1,6 +1,14 @@
 export { type AlgaeKind, algaeKind, algaeKinds } from './algae-kind.ts'
 export { fact, facts } from './catalogue.ts'
 export { type CoralBand, coralBand, coralBands } from './coral-band.ts'
+export {
+  type CrewCondition,
+  type CrewPool,
+  crewConditions,
+  crewPools,
+  stubbornKind,
+  wantedKind,
+} from './crew-rules.ts'
 export { type CultivatedAlga, cultivatedAlga } from './cultivated-alga.ts'
 export type { Fact, Provenance, Range } from './fact.ts'
 export { type FeedKind, feedKind, feedKinds } from './feed-kind.ts'

@@ -18,6 +18,9 @@ const definitions: Readonly<Record<string, string>> = {
   'coral-bands.json': 'coralBands',
   'neighbours.json': 'neighbours',
   'pair-rules.json': 'pairRules',
+  'crew-pools.json': 'crewPools',
+  'crew-conditions.json': 'crewConditions',
+  'crew-kinds.json': 'crewKinds',
 }
 
 const ajv = new Ajv({ allErrors: true, allowUnionTypes: true, strict: true }).addSchema(schema, 'catalogue')
