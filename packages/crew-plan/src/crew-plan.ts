@@ -11,7 +11,9 @@ import { type Change, type TrialRun, trialRun } from './trial-run.ts'
 import { waterForbids } from './water-check.ts'
 
 /** Rounds of planning and letting the plan live in the model before the last one is told as it is. */
-const rounds = 8
+const rounds = 9
+/** After so many rounds nobody new comes: from then on a plan only becomes smaller, until all are fed. */
+const openRounds = 4
 
 /** A solved programme in animals. */
 export interface Crew {
@@ -50,9 +52,10 @@ export function crewPlan(
     const crew = crewOfSolution(made, solved.values, facts.typical('crew_plan.steps'))
     const trial = trialRun(present, changesOf(crew, present.day))
     const issues = issuesOf(crew, trial, demand, facts.typical('crew_plan.held'))
-    if (issues.length === 0 || round === rounds)
+    const starves = issues.some(({ issue }) => issue.code === 'starves')
+    if (issues.length === 0 || round === rounds || (round > openRounds && !starves))
       return {
-        status: issues.some(({ issue }) => issue.code === 'starves') ? 'refused' : 'plan',
+        status: starves ? 'refused' : 'plan',
         proved: solved.proved,
         cost: solved.cost,
         crew: crew.numbers.map((one) =>
@@ -66,13 +69,14 @@ export function crewPlan(
         barred,
         check: { crew: trial.crew, issues: issues.map(({ issue }) => issue) },
       }
-    learnt = learntFrom(learnt, crew, trial, issues)
+    learnt = learntFrom(learnt, crew, trial, issues, round >= openRounds)
   }
 }
 
 const firstGuess = ({ places }: Demand, lean: number): Learnt => ({
   lean: new Map(places.map(({ key, growth_g_d }) => [key, lean * growth_g_d])),
   thrift: 1,
+  closed: false,
   more: new Map(),
   fed: new Map(),
 })

@@ -22,6 +22,8 @@ export interface Learnt {
   readonly thrift: number
   /** How much more than growth a place needs, by key; 1 where nothing was learnt. */
   readonly more: ReadonlyMap<string, number>
+  /** True where nobody comes any more of whom `fed` says nothing. */
+  readonly closed: boolean
   /** Most of a taxon that was found to be fed. */
   readonly fed: ReadonlyMap<string, number>
 }
@@ -150,7 +152,7 @@ function numbersOf(
     const there = demand.living.get(taxon) ?? 0
     const candidate = known.get(taxon)
     const most = Math.min(
-      learnt.fed.get(taxon) ?? Number.POSITIVE_INFINITY,
+      learnt.fed.get(taxon) ?? (learnt.closed ? 0 : Number.POSITIVE_INFINITY),
       Math.max(candidate?.most ?? 0, there),
     )
     const stay = programme.column({ upper: Math.min(there, most), whole: true, cost: -givingAway })

@@ -67,37 +67,37 @@ export function issuesOf(
 /**
  * What the next plan is to heed: growth as it came out, fewer of who starved and less food for all, for mouths do
  * not share as kindly as a plan; or, where nobody starved, more for what was not held.
+ *
+ * @param closed  nobody new comes any more, so that the plan can only become smaller
  */
 export function learntFrom(
   { more, fed, thrift }: Learnt,
   { numbers }: Crew,
   { lean, crew }: TrialRun,
   issues: readonly Found[],
+  closed: boolean,
 ): Learnt {
   const about = (code: PlanIssue['code']): readonly string[] =>
     issues.filter(({ issue }) => issue.code === code).map((one) => one.about)
   const starved = about('starves')
-  if (starved.length === 0)
-    return {
-      lean,
-      thrift,
-      fed,
-      more: new Map([
-        ...more,
-        ...about('not held').map((key) => [key, moreEachRound * (more.get(key) ?? 1)] as const),
-      ]),
-    }
+  const lived = new Map(numbers.map(({ animal, there, come, leave }) => [animal.taxon, there + come - leave]))
   const left = (taxon: string): number => {
-    const one = numbers.find(({ animal }) => animal.taxon === taxon)
-    const lived = one ? one.there + one.come - one.leave : 0
     const hunger = crew.find((fate) => fate.taxon === taxon)?.hunger ?? 0
-    return Math.floor(lived * (1 - hunger / 2))
+    return Math.floor((lived.get(taxon) ?? 0) * (1 - hunger / 2))
   }
+  const fewer = starved.map((taxon) => [taxon, left(taxon)] as const)
   return {
     lean,
-    thrift: thrift * thriftier,
-    more,
-    fed: new Map([...fed, ...starved.map((taxon) => [taxon, left(taxon)] as const)]),
+    thrift: starved.length > 0 ? thrift * thriftier : thrift,
+    fed: new Map([...(closed ? lived : fed), ...fewer]),
+    closed,
+    more:
+      starved.length > 0 || closed
+        ? more
+        : new Map([
+            ...more,
+            ...about('not held').map((key) => [key, moreEachRound * (more.get(key) ?? 1)] as const),
+          ]),
   }
 }
 

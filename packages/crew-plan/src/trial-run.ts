@@ -36,6 +36,8 @@ export interface Fate {
   readonly taxon: string
   /** Most of its reserve that it has used up, 0 to 1; from a half on animals begin to be lost to hunger. */
   readonly hunger: number
+  /** The same at the end of each month of thirty days. */
+  readonly months: readonly number[]
   readonly livingAfterYear: number
 }
 
@@ -108,6 +110,7 @@ export function trialRun(present: Present, changes: readonly Change[]): TrialRun
       return {
         taxon,
         hunger: mean(({ samples }) => Math.max(...samples.map((states) => states[hunger]))),
+        months: days.map((_, k) => mean(({ samples }) => samples[k][hunger])),
         livingAfterYear: mean(({ samples }) => samples[samples.length - 1][living]),
       }
     }),
