@@ -1,6 +1,7 @@
 /** Many members: 500 over 90 days, a lever dragged, memory, and how cost grows. */
 import { Worker } from 'node:worker_threads'
 import {
+  coverOf,
   type IntegratorSettings,
   type MemberRun,
   pairs,
@@ -8,7 +9,6 @@ import {
   patchShare,
   type Statistics,
   simulateTogether,
-  standCover,
   stateIndex,
   usualSettings,
 } from '@holdfast/ecosystem'
@@ -47,7 +47,7 @@ export interface Course {
 
 interface Seen {
   readonly name: 'nitrate' | 'phosphate' | 'cover'
-  readonly of: (states: Float64Array) => number
+  readonly of: (states: Float64Array, parameters: Float64Array) => number
 }
 
 /** Nitrate, phosphate, and the cover of every kind on every surface, its patches together. */
@@ -63,12 +63,13 @@ function seenIn({ model }: BenchmarkRun): readonly Seen[] {
     ...model.system.surfaces.flatMap((surface) =>
       kinds.map((kind): Seen => {
         const parts = patches.map((patch) => ({
-          i: stateIndex(model, standCover({ surface: surface.id, kind, patch }).id),
+          cover: coverOf(model, { surface: surface.id, kind, patch }),
           share: patchShare(surface, patch, model.facts),
         }))
         return {
           name: 'cover',
-          of: (states) => parts.reduce((sum, { i, share }) => sum + share * states[i], 0),
+          of: (states, parameters) =>
+            parts.reduce((sum, { cover, share }) => sum + share * cover(states, parameters), 0),
         }
       }),
     ),
@@ -83,8 +84,8 @@ export function runShare(
   const all = seenIn(run)
   const question = { ...run, to: share.days, samples: daily(share.days), integrator }
   return pairs(membersOf(run, share)).flatMap((pair) =>
-    simulateTogether(question, pair).map(({ samples, statistics }) => ({
-      seen: all.map(({ of }) => Float64Array.from(samples, of)),
+    simulateTogether(question, pair).map(({ samples, statistics }, m) => ({
+      seen: all.map(({ of }) => Float64Array.from(samples, (states) => of(states, pair[m].parameters))),
       statistics,
     })),
   )

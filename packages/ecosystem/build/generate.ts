@@ -26,6 +26,7 @@ export function generateKernel(processes: readonly Process[]): {
   readonly source: string
   readonly compiled: Readonly<Record<string, CompiledProcess>>
 } {
+  checkOrder(processes)
   const slowOnes = slowProcesses(processes)
   const written = processes.map((declaration, index) =>
     writeProcess(declaration, index, slowOnes.has(declaration)),
@@ -66,8 +67,9 @@ export function quickProcesses(): void {
   ${[...summing(quick), ...rating(quick)].join('\n  ')}
 }
 
-/** What one event moves, at the states of the stage. */
-export function happen(index: i32): void {
+/** What one event moves, at the states of the stage; it may read the sums of all processes. */
+export function eventProcess(index: i32): void {
+  ${summing(lasting).join('\n  ')}
   ${choice('rates', happening).join('\n  ')}
 }
 `
@@ -265,7 +267,7 @@ function endsOf(layout: Layout): readonly End[] {
   const ends = new Map<unknown, Map<string, End>>()
   const list: End[] = []
   const put = (
-    choice: Chosen<unknown, Account | PlainState>,
+    choice: Chosen<unknown, Account | PlainState | undefined>,
     atom: string,
     place: Place,
     sign: 1 | -1,
@@ -316,6 +318,26 @@ function textOf(value: Value): string {
       return `${operations[value.operator]}(${of})`
     case 'form':
       return `F.${value.form}(${of})`
+  }
+}
+
+/** @throws Error when a sum is made of another that is not made before it */
+function checkOrder(processes: readonly Process[]): void {
+  for (const [place, declaration] of processes.entries()) {
+    const layout = layoutOf(declaration)
+    const used = neededNames(
+      layout,
+      layout.gathers.map(({ sum }) => parse(sum)),
+    )
+    for (const { name, ...input } of layout.inputs) {
+      if (!used.has(name) || input.from !== 'read' || input.read.read !== 'gathered') continue
+      const { gather } = input.read
+      const late = processes.slice(place).find(({ gathers }) => gathers && gather in gathers)
+      if (late)
+        throw new Error(
+          `Process ${declaration.id} sums up "${gather}", to which ${late.id} still adds: list it after that.`,
+        )
+    }
   }
 }
 

@@ -11,7 +11,7 @@ import {
   slope,
 } from './memory'
 import { gain, negative } from './pair'
-import { quickProcesses, slowProcesses } from './processes'
+import { eventProcess, quickProcesses, slowProcesses } from './processes'
 
 /** Equations other than the declared ones, worked out by the host: it writes slopes and flows. */
 declare function foreignRates(): void
@@ -39,6 +39,12 @@ export function evaluateQuick(): void {
   memory.fill(quickSlope, 0, quick)
   memory.fill(gathered, 0, gatheredBytes)
   quickProcesses()
+}
+
+/** What one event moves, at the states of the stage. */
+export function happen(index: i32): void {
+  memory.fill(gathered, 0, gatheredBytes)
+  eventProcess(index)
 }
 
 /** Net rates of the accounts outside, by the flows of slow and quick processes as they were last written. */

@@ -59,9 +59,9 @@ export function ledgerOf(question: OutlookQuestion, span: Span, running: Running
         },
         draws.map(({ parameters }, m) => ({ parameters, start: starts[m] })),
       )
-      return runs.map(({ marks, samples }) => ({
+      return runs.map(({ marks, samples }, m) => ({
         result: ledger(model, marks[0], marks[1]),
-        ...heldAgainst(readings, facts, (day) => samples[days.indexOf(day)]),
+        ...heldAgainst(readings, facts, draws[m].parameters, (day) => samples[days.indexOf(day)]),
       }))
     },
   })

@@ -53,7 +53,9 @@ export function outlookFrom(
     )
     done += pair.length
     running.onProgress(done / known.members.length)
-    return runs.map(({ samples }) => known.seen.map(({ of }) => Float64Array.from(samples, of)))
+    return runs.map(({ samples }, m) =>
+      known.seen.map(({ of }) => Float64Array.from(samples, (states) => of(states, pair[m].parameters))),
+    )
   })
   const fans = known.seen.flatMap((seen, which) => fanOf(seen, which, known, days, courses))
   const answer: Outlook = {

@@ -121,13 +121,15 @@ function runMembers(asked: MembersQuestion, draws: readonly Draw[]): readonly Tr
   return run(anchor, question.asOf, starts, begins, wanted).map(({ samples, end, settings: ends }, m) => {
     const at = new Map(wanted.map((day, i) => [day, samples[i]]))
     return {
-      ...heldAgainst(recent, model.facts, (day) => at.get(day) ?? end),
+      ...heldAgainst(recent, model.facts, draws[m].parameters, (day) => at.get(day) ?? end),
       result: {
         scores: draws[m].scores,
         parameters: draws[m].parameters,
         states: end,
         settings: ends,
-        course: seen.map(({ of }) => Float64Array.from(days, (day) => of(at.get(day) ?? end))),
+        course: seen.map(({ of }) =>
+          Float64Array.from(days, (day) => of(at.get(day) ?? end, draws[m].parameters)),
+        ),
       },
     }
   })

@@ -5,8 +5,8 @@
    Usage: cvode RTOL REPEATS ORDER plain|quick exact|sparse. Prints "seconds steps evaluations jacobians
    nonzeros", then the states at each sample day. plain evaluates the formulas as they are declared, quick works
    out once what parameters and settings give. exact checks all derivatives against differences and solves with
-   all; sparse leaves those by shared sums (food of grazers) out of the iteration matrix: of low rank and small,
-   they change no step and cost ten times the rest. */
+   all; sparse leaves those by sums of many states (food of grazers) out of the iteration matrix: of low rank and
+   small, they change no step and cost ten times the rest. */
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -20,7 +20,9 @@
 
 static double settings[SETTINGS], gathered[GATHERED], flows[FLUXES > EVENT_FLUXES ? FLUXES : EVENT_FLUXES];
 static double whole[STATES], change_of[STATES];
-static double direct[DIRECT + 1], by_sum[BY_SUM + 1], sums[SUMS + 1];
+static double direct[DIRECT + 1], by_sum[BY_SUM + 1], sums[SUMS + 1], inner[INNER + 1];
+/* A sum of no more states than these is no sum of many. */
+enum { FEW = 12 };
 static int quick, exact, count, row_of[STATES], state_of[STATES];
 
 /* The pattern: columns of sorted rows, and where each derivative is added. */
@@ -28,7 +30,7 @@ static int nonzeros, column_start[STATES + 1], *rows;
 static int *direct_from, *direct_to;
 /* By sum: the states that it moves, the states that it is made of, and where each pair is. */
 static int sum_rows[GATHERED], sum_columns[GATHERED], *sum_row[GATHERED], *sum_column[GATHERED], *sum_place[GATHERED];
-static int *by_sum_from, *by_sum_to, *sums_column;
+static int *by_sum_from, *by_sum_to, *sums_column, *inner_column[INNER + 1];
 static double *moved[GATHERED], *made_of[GATHERED];
 
 static void fail(const char* what, int flag) { fprintf(stderr, "%s: %d\n", what, flag); exit(1); }
@@ -80,12 +82,16 @@ static void make_pattern(void) {
     sum_row[g] = malloc(STATES * sizeof(int));
     sum_column[g] = malloc(STATES * sizeof(int));
   }
-  for (int e = 0; exact && e < BY_SUM; e++) {
+  for (int e = 0; e < SUMS; e++) add_once(sum_column[sum_slot[e]], &sum_columns[sum_slot[e]], inside(sum_state[e]));
+  for (int e = 0; e < INNER; e++)
+    for (int c = 0; c < sum_columns[inner_by[e]]; c++)
+      add_once(sum_column[inner_slot[e]], &sum_columns[inner_slot[e]], sum_column[inner_by[e]][c]);
+  for (int e = 0; e < BY_SUM; e++) {
+    if (!exact && sum_columns[gathered_slot[e]] > FEW) continue;
     const int g = gathered_slot[e], from = inside(flux_from[gathered_flux[e]]), to = inside(flux_to[gathered_flux[e]]);
     if (from >= 0) add_once(sum_row[g], &sum_rows[g], from);
     if (to >= 0) add_once(sum_row[g], &sum_rows[g], to);
   }
-  for (int e = 0; exact && e < SUMS; e++) add_once(sum_column[sum_slot[e]], &sum_columns[sum_slot[e]], inside(sum_state[e]));
   char* there = calloc((size_t)count * count, 1);
 #define THERE(row, column) there[(size_t)(column) * count + (row)]
   for (int i = 0; i < count; i++) THERE(i, i) = 1;
@@ -120,6 +126,11 @@ static void make_pattern(void) {
   }
   sums_column = malloc((SUMS + 1) * sizeof(int));
   for (int e = 0; e < SUMS; e++) sums_column[e] = index_in(sum_column[sum_slot[e]], sum_columns[sum_slot[e]], inside(sum_state[e]));
+  for (int e = 0; e < INNER; e++) {
+    const int g = inner_slot[e], by = inner_by[e];
+    inner_column[e] = malloc((sum_columns[by] + 1) * sizeof(int));
+    for (int c = 0; c < sum_columns[by]; c++) inner_column[e][c] = index_in(sum_column[g], sum_columns[g], sum_column[by][c]);
+  }
   for (int g = 0; g < GATHERED; g++) {
     moved[g] = malloc((sum_rows[g] + 1) * sizeof(double));
     made_of[g] = malloc((sum_columns[g] + 1) * sizeof(double));
@@ -131,7 +142,7 @@ static void make_pattern(void) {
 
 /* The derivatives of the last rates, added up into the values of the pattern. */
 static void fill(const double* y, double* values) {
-  jacobian_all(y, settings, gathered, direct, by_sum, sums);
+  jacobian_all(y, settings, gathered, direct, by_sum, sums, inner);
   memset(values, 0, nonzeros * sizeof(double));
   for (int e = 0; e < DIRECT; e++) {
     if (direct_from[e] >= 0) values[direct_from[e]] -= direct[e];
@@ -141,12 +152,15 @@ static void fill(const double* y, double* values) {
     memset(moved[g], 0, sum_rows[g] * sizeof(double));
     memset(made_of[g], 0, sum_columns[g] * sizeof(double));
   }
-  for (int e = 0; exact && e < BY_SUM; e++) {
+  for (int e = 0; e < BY_SUM; e++) {
     double* of = moved[gathered_slot[e]];
     if (by_sum_from[e] >= 0) of[by_sum_from[e]] -= by_sum[e];
     if (by_sum_to[e] >= 0) of[by_sum_to[e]] += by_sum[e];
   }
-  for (int e = 0; exact && e < SUMS; e++) made_of[sum_slot[e]][sums_column[e]] += sums[e];
+  for (int e = 0; e < SUMS; e++) made_of[sum_slot[e]][sums_column[e]] += sums[e];
+  for (int e = 0; e < INNER; e++)
+    for (int c = 0; c < sum_columns[inner_by[e]]; c++)
+      made_of[inner_slot[e]][inner_column[e][c]] += inner[e] * made_of[inner_by[e]][c];
   for (int g = 0; g < GATHERED; g++)
     for (int r = 0; r < sum_rows[g]; r++)
       for (int c = 0; c < sum_columns[g]; c++) values[sum_place[g][r * sum_columns[g] + c]] += moved[g][r] * made_of[g][c];

@@ -29,7 +29,7 @@ import { mineralisation } from './mineralisation.ts'
 import { nitrifierDecay } from './nitrifier-decay.ts'
 import { nitriteOxidation } from './nitrite-oxidation.ts'
 import { nitrogenFixation } from './nitrogen-fixation.ts'
-import { overgrowth } from './overgrowth.ts'
+import { overgrowth, standingOver } from './overgrowth.ts'
 import { phosphateBinding } from './phosphate-binding.ts'
 import { predation } from './predation.ts'
 import { rockNitrogenLoss } from './rock-nitrogen-loss.ts'
@@ -74,6 +74,7 @@ export const processes: readonly Process[] = [
   filmGrowth,
   diatomGrowth,
   crustGrowth,
+  standingOver,
   overgrowth,
   nitrogenFixation,
   algalShedding,
