@@ -6,7 +6,7 @@ import {
   factsOfStart,
   type Model,
 } from '@holdfast/ecosystem'
-import { coralBands, factsOfSystem } from '@holdfast/facts'
+import { coralBands, fact, factsOfSystem } from '@holdfast/facts'
 import { factsOfReadings } from './kit.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
 import { surveyed } from './surveyed.ts'
@@ -26,12 +26,15 @@ const besides: ReadonlySet<string> = new Set([
 
 /**
  * A sentence for each of the keeper's own values that moves nothing: the catalogue does not know it, its
- * unit is another, or nothing in this system rests on it.
+ * unit is another, no formula reads it, or nothing in this system rests on it.
  */
 export function ownFactRemarks({ facts, factsAsked }: Model): readonly string[] {
   const idle = [...facts.own.keys()].filter((id) => !factsAsked.has(id) && !besides.has(id))
   return [
     ...facts.remarks,
-    ...idle.map((id) => `Your own value of ${id} moves nothing: nothing in this system rests on it.`),
+    ...idle.map(
+      (id) =>
+        `Your own value of ${id} moves nothing: ${fact(id).aside ?? 'nothing in this system rests on it'}.`,
+    ),
   ]
 }

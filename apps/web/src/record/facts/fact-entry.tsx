@@ -30,7 +30,7 @@ export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
     else if (wasOpen.current) opener.current?.focus()
     wasOpen.current = setting
   }, [setting, fact.id])
-  const { id, title, unit, provenance, holds, note } = fact
+  const { id, title, unit, provenance, holds, note, aside } = fact
   const numbers = own ?? fact
   const titleId = `fact-${id}`
   return (
@@ -70,13 +70,17 @@ export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
             </li>
           ))}
         </ul>
-        <p>
-          {drawn
-            ? 'The model of this tank draws on it.'
-            : 'The model of this tank does not draw on it: nothing here needs it, or it is taken as it stands. A value of your own is kept and moves nothing yet.'}
-        </p>
+        {aside === undefined && (
+          <p>
+            {drawn
+              ? 'The model of this tank draws on it.'
+              : 'The model of this tank does not draw on it: nothing here needs it, or it is taken as it stands. A value of your own is kept and moves nothing yet.'}
+          </p>
+        )}
       </details>
-      {setting ? (
+      {aside !== undefined ? (
+        <p class="quiet fact-aside">No formula reads it: {aside}.</p>
+      ) : setting ? (
         <LogForm
           kind="fact-override"
           system={described.system}

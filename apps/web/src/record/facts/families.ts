@@ -1,5 +1,6 @@
 /** What a fact is about, by the first word of its id; the select of the page and the line of a fact say it. */
 const families: Readonly<Record<string, string>> = {
+  al: 'Aluminium media',
   alg: 'Algae',
   algae: 'Algae',
   ammonia: 'Ammonia to the air',
@@ -29,8 +30,12 @@ const families: Readonly<Record<string, string>> = {
   outlook: 'Outlook',
   oxygen: 'Oxygen',
   patch: 'Patches of a surface',
+  redfield: 'Make of living matter',
+  reef: 'Corals and water at surfaces',
+  reef_algae: 'Make of living matter',
   rock: 'Rock',
   sand: 'Sand',
+  seaweed: 'Make of living matter',
   si: 'Silicate',
   sorb: 'Phosphate on carbonate',
   start: 'The first day',

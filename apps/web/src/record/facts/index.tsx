@@ -74,9 +74,9 @@ export function Facts({ described }: { readonly described: Described }) {
     <section class="view facts" aria-labelledby="facts-title">
       <h2 id="facts-title">Facts</h2>
       <p class="lead">
-        Every value that the model rests on: low, typical and high are what one tank in twenty lies below, the
-        middle, and what one in twenty lies above. In the picture the typical value stands in the middle, and
-        each mark is ten times the last.
+        Every value that the model rests on or is checked against: low, typical and high are what one tank in
+        twenty lies below, the middle, and what one in twenty lies above. In the picture the typical value
+        stands in the middle, and each mark is ten times the last.
       </p>
       <div class="blank search">
         <label for="facts-words">Search</label>
