@@ -1,4 +1,4 @@
-import type { Fact } from '@holdfast/facts'
+import { type Fact, familyOf, howKnown, referencesOf } from '@holdfast/facts'
 import type { BodyOf, EntryKind, Moment, OwnFact } from '@holdfast/logbook'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { addressOf } from '../../shell/address.ts'
@@ -7,8 +7,7 @@ import { LogForm } from '../log/form.tsx'
 import type { Texts } from '../log/own-texts.ts'
 import { nameOfStart } from '../log/started.ts'
 import { Band } from './band.tsx'
-import { familyOf } from './families.ts'
-import { provenanceInWords, rangeInWords, referencesOf } from './in-words.ts'
+import { rangeInWords } from './in-words.ts'
 
 interface FactEntryOf {
   readonly fact: Fact
@@ -30,7 +29,7 @@ export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
     else if (wasOpen.current) opener.current?.focus()
     wasOpen.current = setting
   }, [setting, fact.id])
-  const { id, title, unit, provenance, holds, note, aside } = fact
+  const { id, title, unit, holds, aside } = fact
   const numbers = own ?? fact
   const titleId = `fact-${id}`
   return (
@@ -52,9 +51,7 @@ export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
           <a href={addressOf('record', undefined, { words: id })}>Find it in the log to undo it</a>
         </p>
       )}
-      <p>
-        {provenanceInWords[provenance]} {note}
-      </p>
+      <p>{howKnown(fact)}</p>
       <details aria-labelledby={titleId}>
         <summary>Source and conditions</summary>
         <p>Holds for: {holds}.</p>

@@ -1,4 +1,4 @@
-/** What a fact is about, by the first word of its id; the select of the page and the line of a fact say it. */
+/** What a fact is about, by the first word of its id; pages and commands say it. */
 const families: Readonly<Record<string, string>> = {
   al: 'Aluminium media',
   alg: 'Algae',
@@ -48,7 +48,7 @@ const families: Readonly<Record<string, string>> = {
   wc: 'Water changes',
 }
 
-/** The family of a fact, such as foam.k.tank; a family without a name yet goes by the word of its ids. */
+/** The family of a fact in words, such as Foam fractionation for foam.k.tank. */
 export function familyOf(id: string): string {
   const [first = id] = id.split('.')
   return families[first] ?? first
