@@ -19,7 +19,6 @@ export function Water({ data }: { readonly data: SystemData }) {
   const today = useMemo(() => routineOf(data.system), [data])
   const start = today ?? { volume_L: 0, every_days: 7 }
   const [set, setSet] = useState<Routine>(() => routineInAddress(start))
-  const [moving, setMoving] = useState(false)
   const moved = set.volume_L !== start.volume_L || set.every_days !== start.every_days
 
   const base = useMemo(() => ({ kind: 'outlook', outlook: questionOf(data) }) as const, [data])
@@ -27,11 +26,10 @@ export function Water({ data }: { readonly data: SystemData }) {
     () => (moved ? ({ kind: 'outlook', outlook: questionOf(data, { waterChange: set }) } as const) : base),
     [base, data, moved, set],
   )
-  const { now, today: unmoved } = useOutlook(base, asked, moving)
+  const { now, today: unmoved } = useOutlook(base, asked)
 
   const settle = (routine: Routine) => {
     setSet(routine)
-    setMoving(false)
     const same = routine.volume_L === start.volume_L && routine.every_days === start.every_days
     intoAddress({
       volume: same ? undefined : String(routine.volume_L),
@@ -66,10 +64,7 @@ export function Water({ data }: { readonly data: SystemData }) {
           system={data.system}
           today={today}
           set={set}
-          onMove={(routine) => {
-            setSet(routine)
-            setMoving(true)
-          }}
+          onMove={setSet}
           onSettle={settle}
           onBack={() => settle(start)}
         />
