@@ -1,10 +1,12 @@
 import type { Summed } from '@holdfast/inference/summed'
 import { asMilligrams, atomicMass } from '../../figure/atoms.ts'
-import type { Derivation, LogEntry } from '../../figure/computed.ts'
+import type { Derivation } from '../../figure/computed.ts'
+import { entriesOfAll, weighing } from '../../figure/entry-ids.ts'
 import { plain } from '../../figure/numbers.ts'
 import { spaced } from '../../figure/spaced.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { BandedRow, LedgerAnswer } from '../../worker/answers.ts'
+import { dayText } from '../days.ts'
 import type { Basin, River } from './streams.ts'
 
 /** What the figures of one ledger are derived from. */
@@ -66,8 +68,8 @@ const conversion = (amount: Summed, river: River) => ({
   withValues: `${milligrams(amount.amount_umol, river)} = ${umol(amount.amount_umol, river)} × ${atomicMass[river.atom]} g/mol ÷ 1000`,
 })
 
-const overMembers = ({ answer }: LedgerGround) =>
-  `Summed over the span in ${answer.members} simulated tanks, weighed by how well they meet your readings; the figure is their mean.`
+const overMembers = ({ answer, data }: LedgerGround) =>
+  `Summed from ${dayText(answer.ledger.from, data.system.timeZone)} to ${dayText(answer.ledger.to, data.system.timeZone)} in ${answer.members} simulated tanks, weighed by how well they meet your readings; the figure is their mean.`
 
 const eventOfAccount: Readonly<Record<string, string>> = {
   'outside.discarded-water': 'water change',
@@ -80,21 +82,11 @@ const eventOfAccount: Readonly<Record<string, string>> = {
 }
 
 /** Entries that moved these atoms; where no entry did, the readings by which the members were weighed. */
-function entriesBehind(rows: readonly BandedRow[], { answer, data }: LedgerGround): readonly LogEntry[] {
+function entriesBehind(rows: readonly BandedRow[], { answer, data }: LedgerGround): readonly string[] {
   const kinds = new Set(rows.flatMap((row) => [eventOfAccount[row.from], eventOfAccount[row.to]]))
   const { from, to } = answer.ledger
-  const ids = new Set(
-    data.events
-      .filter((event) => kinds.has(event.kind) && event.day >= from && event.day <= to)
-      .map((event) => event.entry),
+  const moved = entriesOfAll(
+    data.events.filter((event) => kinds.has(event.kind) && event.day >= from && event.day <= to),
   )
-  const moved = data.entries.filter((entry) => ids.has(entry.id))
   return moved.length > 0 ? moved : weighing(data)
-}
-
-function weighing(data: SystemData): readonly LogEntry[] {
-  const ids = new Set(
-    data.observations.filter((reading) => reading.day <= data.asOf).map((reading) => reading.entry),
-  )
-  return data.entries.filter((entry) => ids.has(entry.id))
 }

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks'
 import { atomNames } from '../../figure/atoms.ts'
 import { Says } from '../../figure/says.tsx'
 import { useWidth } from '../../figure/use-width.ts'
+import { fromAddress } from '../../shell/address.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
 import type { LedgerAnswer } from '../../worker/answers.ts'
@@ -31,7 +32,8 @@ export function Ledger({ data, choice, onAnswer }: LedgerOf) {
     [data, choice],
   )
   const asked = useLedger(question)
-  const [asTable, setAsTable] = useState(false)
+  // Rows stand in the table alone.
+  const [asTable, setAsTable] = useState(() => fromAddress('why')?.startsWith('row.') ?? false)
   useEffect(() => {
     if (asked.answer) onAnswer(asked.answer)
   }, [asked.answer, onAnswer])

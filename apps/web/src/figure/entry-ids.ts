@@ -1,0 +1,13 @@
+import type { SystemData } from '../shell/system-data.ts'
+
+/** The entries that readings or events came from, each once, in the order of time. */
+export const entriesOfAll = (
+  those: readonly { readonly entry?: string | undefined }[],
+): readonly string[] => [...new Set(those.flatMap(({ entry }) => entry ?? []))]
+
+/** The entries whose readings weigh the simulated tanks. */
+export const weighing = ({
+  observations,
+  asOf,
+}: Pick<SystemData, 'observations' | 'asOf'>): readonly string[] =>
+  entriesOfAll(observations.filter((reading) => reading.day <= asOf))
