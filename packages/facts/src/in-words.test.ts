@@ -5,6 +5,8 @@ test('how a fact is known is told in sentences, its note among them', () => {
   expect(howKnown(fact('nit.nob.inhib_nh3'))).toBe(
     'Recalled from its source, and not looked up again. Explains the long nitrite peak after an overdose of ammonia.',
   )
+  expect(howKnown(fact('den.inside_rock_share'))).toMatch(/^Estimate: in coastal sediment/)
+  expect(howKnown(fact('fish.retain_p.adult'))).toMatch(/^An estimate made here\. By analogy/)
   expect(facts().filter((one) => !/[.?!]$/.test(howKnown(one)))).toEqual([])
 })
 

@@ -2,8 +2,11 @@ import type { Fact, Provenance } from './fact.ts'
 import { type Source, source } from './source.ts'
 
 /** How a number is known and what is to be said of it, such as how an estimate was made. */
-export const howKnown = ({ provenance, note }: Fact): string =>
-  note === undefined ? provenanceInWords[provenance] : `${provenanceInWords[provenance]} ${ended(note)}`
+export function howKnown({ provenance, note }: Fact): string {
+  if (note === undefined) return provenanceInWords[provenance]
+  const saysSo = provenance === 'estimate' && note.startsWith('Estimate')
+  return saysSo ? ended(note) : `${provenanceInWords[provenance]} ${ended(note)}`
+}
 
 const provenanceInWords: Readonly<Record<Provenance, string>> = {
   read: 'Read in its source.',

@@ -12,14 +12,14 @@ import { rangeInWords } from './in-words.ts'
 interface FactEntryOf {
   readonly fact: Fact
   readonly own: OwnFact | undefined
-  /** Whether the model of this tank draws on it. */
-  readonly drawn: boolean
+  /** Whether what is reckoned for this tank rests on it. */
+  readonly matters: boolean
   readonly described: Described
   readonly onSet: (body: BodyOf<EntryKind>, moment: Moment, typed: Texts) => void
 }
 
 /** A fact: what it is, its numbers, where they come from, and what the keeper says instead. */
-export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
+export function FactEntry({ fact, own, matters, described, onSet }: FactEntryOf) {
   const [setting, setSetting] = useState(false)
   const opener = useRef<HTMLButtonElement>(null)
   const wasOpen = useRef(false)
@@ -69,14 +69,14 @@ export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
         </ul>
         {aside === undefined && (
           <p>
-            {drawn
-              ? 'The model of this tank draws on it.'
-              : 'The model of this tank does not draw on it: nothing here needs it, or it is taken as it stands. A value of your own is kept and moves nothing yet.'}
+            {matters
+              ? 'What is reckoned for this tank rests on it.'
+              : 'Nothing that is reckoned for this tank rests on it: a value of your own is kept and moves nothing yet.'}
           </p>
         )}
       </details>
       {aside !== undefined ? (
-        <p class="quiet fact-aside">No formula reads it: {aside}.</p>
+        <p class="quiet">No formula reads it: {aside}.</p>
       ) : setting ? (
         <LogForm
           kind="fact-override"

@@ -1,5 +1,6 @@
 import '../../style/facts.css'
 import { assemble } from '@holdfast/ecosystem'
+import { restsOn } from '@holdfast/inference'
 import { type BodyOf, type EntryKind, type Moment, sayEntry } from '@holdfast/logbook'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { addressOf, fromAddress, intoAddress } from '../../shell/address.ts'
@@ -27,10 +28,7 @@ export function Facts({ described }: { readonly described: Described }) {
   const [wanted, setWanted] = useState<Wanted>(wantedInAddress)
   const [shown, setShown] = useState(page)
   const [last, setLast] = useState<Act | undefined>()
-  const drawn = useMemo(
-    () => new Set(assemble(system).parameters.flatMap(({ known, fact }) => (known ? [] : [fact]))),
-    [system],
-  )
+  const model = useMemo(() => assemble(system), [system])
   const count = outgoing.waiting.length
   const before = useRef(count)
   useEffect(() => {
@@ -135,7 +133,7 @@ export function Facts({ described }: { readonly described: Described }) {
             key={fact.id}
             fact={fact}
             own={own?.get(fact.id)}
-            drawn={drawn.has(fact.id)}
+            matters={restsOn(model, fact.id)}
             described={described}
             onSet={set}
           />
