@@ -94,14 +94,28 @@ describe('the derivation of a figure', () => {
     await page.context().close()
   })
 
+  it('is found from the entry too: what rests on a reading, and the way back', async () => {
+    const { page, complaints } = await visit(browser, `${server.address}?rests=reading-9-n`)
+    const rests = page.getByRole('region', { name: 'What rests on this entry' })
+    await rests.getByText('6 Nov 2025: nitrate 10 mg/L NO3').waitFor()
+    expect(await rests.textContent()).toMatch(
+      /one of 27 readings.*You read 10 mg\/L NO3, which with the error of its kit is 8 to 12; that day the tanks have [\d.]+ \(/,
+    )
+    await rests.getByRole('button').last().press('Enter')
+    expect(await rests.locator('.derivation').count()).toBe(1)
+    expect(await accessibilityIssues(page)).toEqual([])
+    expect(complaints).toEqual([])
+    await page.context().close()
+  })
+
   it('that rests on many entries shows the newest, and earlier ones at a press', async () => {
     const { page } = await visit(browser, server.address)
     await page.locator('.fan-view .figure').first().press('Enter')
     const entries = page.locator('.derivation .entries a')
     await entries.first().waitFor()
     expect(await entries.count()).toBe(8)
-    await page.getByRole('button', { name: 'Show 19 of 19 earlier ones' }).click()
-    await expect.poll(() => entries.count()).toBe(27)
+    await page.getByRole('button', { name: 'Show 27 of 27 earlier ones' }).click()
+    await expect.poll(() => entries.count()).toBe(35)
     expect(await entries.first().getAttribute('href')).toBe('?place=record&entry=reading-0-n')
     await page.context().close()
   })

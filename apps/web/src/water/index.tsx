@@ -10,6 +10,7 @@ import { Outlook } from './outlook/index.tsx'
 import { useOutlook } from './outlook/use-outlook.ts'
 import { type Routine, routineOf } from './planned.ts'
 import { questionOf } from './question.ts'
+import { RestsOn } from './rests/index.tsx'
 import { isSpanChoice, type SpanChoice, spanChoices, spanOf, spanWords } from './span.ts'
 
 /** The place "Water": ledger, outlook and the lever under it. */
@@ -28,6 +29,7 @@ export function Water({ data }: { readonly data: SystemData }) {
   )
   const { now, today: unmoved } = useOutlook(base, asked)
 
+  const rests = fromAddress('rests')
   const settle = (routine: Routine) => {
     setSet(routine)
     const same = routine.volume_L === start.volume_L && routine.every_days === start.every_days
@@ -51,6 +53,7 @@ export function Water({ data }: { readonly data: SystemData }) {
           setChoice(next)
         }}
       />
+      {rests !== null && <RestsOn id={rests} data={data} ledger={ledger} outlook={now.answer} />}
       <Ledger data={data} choice={choice} onAnswer={setLedger} />
       <div class="outlook-and-levers">
         <Outlook

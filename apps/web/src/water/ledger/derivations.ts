@@ -71,19 +71,20 @@ const conversion = (amount: Summed, river: River) => ({
 const overMembers = ({ answer, data }: LedgerGround) =>
   `Summed from ${dayText(answer.ledger.from, data.system.timeZone)} to ${dayText(answer.ledger.to, data.system.timeZone)} in ${answer.members} simulated tanks, weighed by how well they meet your readings; the figure is their mean.`
 
-const eventOfAccount: Readonly<Record<string, string>> = {
-  'outside.discarded-water': 'water change',
-  'outside.source-water': 'water change',
-  'outside.salt': 'water change',
-  'outside.hand-removed': 'hand removal',
-  'outside.spent-media': 'media removed',
-  'outside.dose': 'dose',
-  'outside.feed': 'feed change',
+/** Kinds of events that make a process move atoms, where they do not bear its name. */
+const eventsOfProcess: Readonly<Record<string, readonly string[]>> = {
+  feeding: ['feed change'],
+  'carbon removed': ['media removed'],
+  'crew arrives': ['animals added'],
+  'crew leaves': ['animals lost', 'animals moved'],
+  'dead matter arrives': ['rock added'],
+  'exchangeable phosphate arrives': ['rock added'],
+  'nitrifiers arrive': ['rock added'],
 }
 
 /** Entries that moved these atoms; where no entry did, the readings by which the members were weighed. */
 function entriesBehind(rows: readonly BandedRow[], { answer, data }: LedgerGround): readonly string[] {
-  const kinds = new Set(rows.flatMap((row) => [eventOfAccount[row.from], eventOfAccount[row.to]]))
+  const kinds = new Set<string>(rows.flatMap(({ process }) => eventsOfProcess[process] ?? [process]))
   const { from, to } = answer.ledger
   const moved = entriesOfAll(
     data.events.filter((event) => kinds.has(event.kind) && event.day >= from && event.day <= to),

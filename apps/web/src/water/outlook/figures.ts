@@ -1,5 +1,5 @@
 import type { ComputedFigure, Derivation } from '../../figure/computed.ts'
-import { weighing } from '../../figure/entry-ids.ts'
+import { takenIn } from '../../figure/entry-ids.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { OutlookAnswer } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
@@ -46,7 +46,7 @@ function derivationOfFan(subject: Subject, { answer, data }: OutlookGround): Der
     ],
     processes,
     facts: band ? [band.fact] : [],
-    entries: weighing(data),
+    entries: takenIn(data),
   }
 }
 
