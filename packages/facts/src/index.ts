@@ -3,6 +3,7 @@ export { fact, facts } from './catalogue.ts'
 export { type CoralBand, coralBand, coralBands } from './coral-band.ts'
 export { type CultivatedAlga, cultivatedAlga } from './cultivated-alga.ts'
 export type { Fact, Provenance, Range } from './fact.ts'
+export { familyOf } from './family.ts'
 export { type FeedKind, feedKind, feedKinds } from './feed-kind.ts'
 export {
   type ConsumptionRule,
@@ -15,6 +16,7 @@ export {
   type Stocking,
 } from './grazer.ts'
 export { consumptionId, mortalityId, needId } from './grazer-facts.ts'
+export { howKnown, type Reference, referencesOf } from './in-words.ts'
 export { type Mouth, type MouthKey, mouth, mouths } from './mouth.ts'
 export {
   type Circumstances,
@@ -37,6 +39,7 @@ export {
   type Party,
   pairRules,
 } from './pair-rule.ts'
+export { factsHolding } from './search.ts'
 export { type Source, source, sources } from './source.ts'
 export {
   type PatchKey,

@@ -1,7 +1,7 @@
 import { border, type Observation, type System } from '@holdfast/ecosystem'
 import { expect, test } from 'vitest'
 import { ledgerOf } from './ledger-of.ts'
-import { outlook, outlookFrom } from './outlook.ts'
+import { futures, outlook, outlookFrom, outlookOf } from './outlook.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
 import { past } from './past.ts'
 
@@ -107,6 +107,18 @@ test('a larger water change lowers nitrate, and today stays as it is', () => {
   const last = kept.days.length - 1
   expect(changed.quantiles.p50[today]).toBe(kept.quantiles.p50[today])
   expect(changed.quantiles.p50[last]).toBeLessThan(0.8 * kept.quantiles.p50[last])
+})
+
+test('members run on in any shares come to the same outlook, and the first of them to a rougher one', () => {
+  const known = past(question)
+  const run = futures(known.model, question)
+  const { members } = known
+  const courses = [...run(members.slice(0, 3)), ...run(members.slice(3, 4)), ...run(members.slice(4))]
+  const whole = outlookFrom(known, question)
+  expect(outlookOf(known, question, courses)).toEqual(whole)
+  const rough = outlookOf(known, question, courses.slice(0, 4)).outlook
+  expect(rough.members).toBe(4)
+  expect(rough.fans[0].quantiles.p50).not.toEqual(whole.outlook.fans[0].quantiles.p50)
 })
 
 test('a phosphate that is never read keeps its fan between nothing and the limit, and moves with it', () => {

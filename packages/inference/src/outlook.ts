@@ -1,14 +1,15 @@
-import { type Day, pairs, simulateTogether, timeline } from '@holdfast/ecosystem'
+import { type Day, type Model, simulateTogether, timeline } from '@holdfast/ecosystem'
 import { coralBand, coralBands, type FactsOfSystem } from '@holdfast/facts'
 import type { OutlookAnswer } from './answers.ts'
 import { ownFactRemarks } from './assembled-on.ts'
 import { explanations, factUsed } from './explain.ts'
+import { type InRounds, workedOff } from './in-rounds.ts'
 import { readingInterval } from './kit.ts'
 import type { Fan, Outlook, OutlookQuestion } from './outlook-types.ts'
-import { daysBetween, type Member, type Past, past } from './past.ts'
+import { daysBetween, firstOf, type Member, type Past, past } from './past.ts'
 import { weightedQuantiles } from './quantiles.ts'
-import type { Seen } from './quantities-seen.ts'
-import { quietly, type Running, stopped } from './running.ts'
+import { type Seen, seenIn } from './quantities-seen.ts'
+import { quietly, type Running } from './running.ts'
 
 /** The outlook: each member of the ensemble runs on from today, and the fans are their weighted quantiles. */
 export function outlook(question: OutlookQuestion, running: Running = quietly): OutlookAnswer {
@@ -25,45 +26,60 @@ export function outlookFrom(
   question: OutlookQuestion,
   running: Running = quietly,
 ): OutlookAnswer {
-  const { model } = known
-  const to = question.asOf + question.horizonDays
-  const days = daysBetween(question.asOf, to)
+  const work: InRounds<Present, Course, OutlookAnswer> = {
+    run: futures(known.model, question),
+    *rounds() {
+      return outlookOf(known, question, yield known.members)
+    },
+    total: known.members.length,
+  }
+  return workedOff(work, running)
+}
+
+/** What a member needs to run on. */
+export type Present = Pick<Member, 'parameters' | 'states' | 'settings'>
+
+/** What could be read of one member from today on, day after day: one list for each of what is seen. */
+export type Course = readonly Float64Array[]
+
+/** Runs members on from today, any share of them at a time. */
+export function futures(
+  model: Model,
+  question: OutlookQuestion,
+): (members: readonly Present[]) => readonly Course[] {
+  const seen = seenIn(model)
+  const { asOf: from } = question
+  const to = from + question.horizonDays
+  const samples = daysBetween(from, to)
   const moments = timeline({
     ...question,
     system: model.system,
     facts: model.facts,
-    from: question.asOf,
+    from,
     to,
-    ...(question.levers ? { change: { from: question.asOf, ...question.levers } } : {}),
+    ...(question.levers ? { change: { from, ...question.levers } } : {}),
   })
-  let done = 0
-  const courses = pairs(known.members).flatMap((pair) => {
-    if (running.cancelled()) throw stopped
-    const runs = simulateTogether(
-      {
-        model,
-        // What was done to the tank is the same for every member.
-        settings: pair[0].settings,
-        from: question.asOf,
-        to,
-        samples: days,
-        timeline: moments,
-      },
-      pair.map(({ parameters, states }) => ({ parameters, start: states })),
+  return (members) =>
+    simulateTogether(
+      // What was done to the tank is the same for every member.
+      { model, settings: members[0].settings, from, to, samples, timeline: moments },
+      members.map(({ parameters, states }) => ({ parameters, start: states })),
+    ).map((run, m) =>
+      seen.map(({ of }) => Float64Array.from(run.samples, (states) => of(states, members[m].parameters))),
     )
-    done += pair.length
-    running.onProgress(done / known.members.length)
-    return runs.map(({ samples }, m) =>
-      known.seen.map(({ of }) => Float64Array.from(samples, (states) => of(states, pair[m].parameters))),
-    )
-  })
-  const fans = known.seen.flatMap((seen, which) => fanOf(seen, which, known, days, courses))
+}
+
+/** The outlook of as many members as have a course, the first ones of the past. */
+export function outlookOf(known: Past, question: OutlookQuestion, courses: readonly Course[]): OutlookAnswer {
+  const { model } = known
+  const some = firstOf(known, courses.length)
+  const days = daysBetween(question.asOf, question.asOf + question.horizonDays)
   const answer: Outlook = {
-    fans,
+    fans: known.seen.flatMap((seen, which) => fanOf(seen, which, some, days, courses)),
     asOf: question.asOf,
-    members: known.members.length,
-    effectiveMembers: known.weights.effective,
-    tempering: known.weights.tempering,
+    members: some.members.length,
+    effectiveMembers: some.weights.effective,
+    tempering: some.weights.tempering,
     readingsUsed: known.readingsUsed,
     remarks: remarksOf(known),
     inputsHash: '',
@@ -85,7 +101,7 @@ function fanOf(
   which: number,
   known: Past,
   days: readonly Day[],
-  courses: readonly (readonly Float64Array[])[],
+  courses: readonly Course[],
 ): readonly Fan[] {
   const { quantity } = seen
   if (quantity !== 'nitrate' && quantity !== 'phosphate' && quantity !== 'cover') return []
@@ -112,13 +128,8 @@ function fanOf(
   ]
 }
 
-const valueAt = (
-  member: Member,
-  future: readonly Float64Array[],
-  which: number,
-  i: number,
-  before: number,
-): number => (i < before ? member.course[which][i] : future[which][i - before])
+const valueAt = (member: Member, future: Course, which: number, i: number, before: number): number =>
+  i < before ? member.course[which][i] : future[which][i - before]
 
 function remarksOf(known: Past): readonly string[] {
   const { weights, members, model, readingsUsed } = known

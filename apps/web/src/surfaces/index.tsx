@@ -11,7 +11,7 @@ import { SurfaceView } from './surface.tsx'
 /** The place "Surfaces": where algae can grip, as described, as surveyed, and as the model has it today. */
 export function Surfaces({ data }: { readonly data: SystemData }) {
   const asked = useMemo(() => ({ kind: 'outlook', outlook: questionOf(data) }) as const, [data])
-  const { now } = useOutlook(asked, asked, false)
+  const { now } = useOutlook(asked, asked)
   const subjects = useMemo(() => (now.answer ? subjectsOf(now.answer) : []), [now.answer])
   const { vessels, surfaces } = data.system
   return (

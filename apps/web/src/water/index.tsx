@@ -10,6 +10,7 @@ import { Outlook } from './outlook/index.tsx'
 import { useOutlook } from './outlook/use-outlook.ts'
 import { type Routine, routineOf } from './planned.ts'
 import { questionOf } from './question.ts'
+import { RestsOn } from './rests/index.tsx'
 import { isSpanChoice, type SpanChoice, spanChoices, spanOf, spanWords } from './span.ts'
 
 /** The place "Water": ledger, outlook and the lever under it. */
@@ -19,7 +20,6 @@ export function Water({ data }: { readonly data: SystemData }) {
   const today = useMemo(() => routineOf(data.system), [data])
   const start = today ?? { volume_L: 0, every_days: 7 }
   const [set, setSet] = useState<Routine>(() => routineInAddress(start))
-  const [moving, setMoving] = useState(false)
   const moved = set.volume_L !== start.volume_L || set.every_days !== start.every_days
 
   const base = useMemo(() => ({ kind: 'outlook', outlook: questionOf(data) }) as const, [data])
@@ -27,11 +27,11 @@ export function Water({ data }: { readonly data: SystemData }) {
     () => (moved ? ({ kind: 'outlook', outlook: questionOf(data, { waterChange: set }) } as const) : base),
     [base, data, moved, set],
   )
-  const { now, today: unmoved } = useOutlook(base, asked, moving)
+  const { now, today: unmoved } = useOutlook(base, asked)
 
+  const rests = fromAddress('rests')
   const settle = (routine: Routine) => {
     setSet(routine)
-    setMoving(false)
     const same = routine.volume_L === start.volume_L && routine.every_days === start.every_days
     intoAddress({
       volume: same ? undefined : String(routine.volume_L),
@@ -53,6 +53,7 @@ export function Water({ data }: { readonly data: SystemData }) {
           setChoice(next)
         }}
       />
+      {rests !== null && <RestsOn id={rests} data={data} ledger={ledger} outlook={now.answer} />}
       <Ledger data={data} choice={choice} onAnswer={setLedger} />
       <div class="outlook-and-levers">
         <Outlook
@@ -66,10 +67,7 @@ export function Water({ data }: { readonly data: SystemData }) {
           system={data.system}
           today={today}
           set={set}
-          onMove={(routine) => {
-            setSet(routine)
-            setMoving(true)
-          }}
+          onMove={setSet}
           onSettle={settle}
           onBack={() => settle(start)}
         />

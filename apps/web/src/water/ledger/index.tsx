@@ -2,11 +2,12 @@ import { useEffect, useMemo, useState } from 'preact/hooks'
 import { atomNames } from '../../figure/atoms.ts'
 import { Says } from '../../figure/says.tsx'
 import { useWidth } from '../../figure/use-width.ts'
+import { fromAddress } from '../../shell/address.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
 import type { LedgerAnswer } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
-import { coarseMembers, questionOf } from '../question.ts'
+import { firstMembers, questionOf } from '../question.ts'
 import { type SpanChoice, spanOf } from '../span.ts'
 import type { LedgerGround } from './derivations.ts'
 import { RiverLegend } from './legend.tsx'
@@ -27,11 +28,12 @@ interface LedgerOf {
 /** The budget of N and P over a span: rivers, three sentences, and all of it as a table. */
 export function Ledger({ data, choice, onAnswer }: LedgerOf) {
   const question = useMemo(
-    () => ({ kind: 'ledger', outlook: questionOf(data), coarseMembers, span: spanOf(choice, data) }) as const,
+    () => ({ kind: 'ledger', outlook: questionOf(data), firstMembers, span: spanOf(choice, data) }) as const,
     [data, choice],
   )
   const asked = useLedger(question)
-  const [asTable, setAsTable] = useState(false)
+  // Rows stand in the table alone.
+  const [asTable, setAsTable] = useState(() => fromAddress('why')?.startsWith('row.') ?? false)
   useEffect(() => {
     if (asked.answer) onAnswer(asked.answer)
   }, [asked.answer, onAnswer])

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks'
 import { Says } from '../../figure/says.tsx'
 import { sentenceText } from '../../figure/sentence.ts'
+import { fromAddress } from '../../shell/address.ts'
 import type { Span } from '../../worker/answers.ts'
 import { dayText, shortDayText } from '../days.ts'
 import { ceilingOf, drawFan } from './fan.ts'
@@ -22,7 +23,7 @@ export interface FanViewOf {
 
 /** One fan: picture, sentence, table, and a line that walks from day to day with the arrow keys or a finger. */
 export function FanView({ subject, before, ground, shown, changes, width }: FanViewOf) {
-  const [step, setStep] = useState<number | undefined>()
+  const [step, setStep] = useState(() => stepNamed(subject, ground))
   const [asTable, setAsTable] = useState(false)
   const { asOf } = ground.answer.outlook
   const zone = ground.data.system.timeZone
@@ -74,6 +75,14 @@ export function FanView({ subject, before, ground, shown, changes, width }: FanV
       {asTable && <FanTable subject={subject} shown={shown} ground={ground} />}
     </figure>
   )
+}
+
+/** The day whose figure the address names. */
+function stepNamed(subject: Subject, ground: OutlookGround): number | undefined {
+  const why = fromAddress('why')
+  if (why === null || !why.startsWith(`fan.${subject.key}.`)) return undefined
+  const found = subject.fan.days.findIndex((_, step) => fanFigure(subject, step, ground).id === why)
+  return found < 0 ? undefined : found
 }
 
 function inShown(step: number, days: readonly number[], shown: Span): number {

@@ -1,4 +1,5 @@
 import type { ComputedFigure, Derivation } from '../../figure/computed.ts'
+import { takenIn } from '../../figure/entry-ids.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { OutlookAnswer } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
@@ -15,6 +16,7 @@ export function fanFigure(subject: Subject, step: number, ground: OutlookGround)
   const at = (quantile: keyof typeof quantiles) => (quantiles[quantile][step] ?? Number.NaN) * subject.factor
   const day = days[step] ?? ground.answer.outlook.asOf
   return {
+    id: `fan.${subject.key}.${new Date(day * 86_400_000).toISOString().slice(0, 10)}`,
     name: `${subject.name} on ${dayText(day, ground.data.system.timeZone)}`,
     value: at('p50'),
     low: at('p05'),
@@ -26,9 +28,6 @@ export function fanFigure(subject: Subject, step: number, ground: OutlookGround)
 
 function derivationOfFan(subject: Subject, { answer, data }: OutlookGround): Derivation {
   const { outlook, bands } = answer
-  const weighed = new Set(
-    data.observations.filter((reading) => reading.day <= outlook.asOf).map((reading) => reading.entry),
-  )
   const processes = answer.processes.filter(({ accounts }) =>
     accounts.some((account) => account.startsWith(accountBehind(subject))),
   )
@@ -47,7 +46,7 @@ function derivationOfFan(subject: Subject, { answer, data }: OutlookGround): Der
     ],
     processes,
     facts: band ? [band.fact] : [],
-    entries: data.entries.filter((entry) => weighed.has(entry.id)),
+    entries: takenIn(data),
   }
 }
 

@@ -34,23 +34,25 @@ export function FanTable({
           </tr>
         </thead>
         <tbody>
-          {seen.map((i) => (
-            <TableLine key={i} columns={4}>
-              <th scope="row">{dayText(days[i] ?? 0, zone)}</th>
-              <td>
-                <Figure of={fanFigure(subject, i, ground)} />
-              </td>
-              <td class="number">{middleHalf(quantiles.p25[i], quantiles.p75[i], subject)}</td>
-              <td class="number">
-                {readingsOn(days[i] ?? 0)
-                  .map(
-                    ({ reading }) =>
-                      `${reading.belowDetection ? 'under ' : ''}${plain(reading.value * subject.factor)} ${subject.unit}`,
-                  )
-                  .join(', ')}
-              </td>
-            </TableLine>
-          ))}
+          {seen
+            .map((i) => [i, fanFigure(subject, i, ground)] as const)
+            .map(([i, figure]) => (
+              <TableLine key={i} figures={[figure]} columns={4}>
+                <th scope="row">{dayText(days[i] ?? 0, zone)}</th>
+                <td>
+                  <Figure of={figure} />
+                </td>
+                <td class="number">{middleHalf(quantiles.p25[i], quantiles.p75[i], subject)}</td>
+                <td class="number">
+                  {readingsOn(days[i] ?? 0)
+                    .map(
+                      ({ reading }) =>
+                        `${reading.belowDetection ? 'under ' : ''}${plain(reading.value * subject.factor)} ${subject.unit}`,
+                    )
+                    .join(', ')}
+                </td>
+              </TableLine>
+            ))}
         </tbody>
       </table>
     </div>
