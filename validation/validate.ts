@@ -11,6 +11,7 @@ import { fuzzQuantities } from './fuzz-quantities.ts'
 import { fuzzSheets } from './fuzz-sheets.ts'
 import { grazedReefs } from './grazed-reefs.ts'
 import { againstGsw } from './gsw.ts'
+import { keyCalibration } from './key/calibration.ts'
 import { equippedSystems, ordinarySystems } from './ordinary.ts'
 import { checkRecord } from './record/index.ts'
 import { againstScipy } from './scipy.ts'
@@ -32,6 +33,7 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   equippedSystems,
   ordinarySystems,
   grazedReefs,
+  keyCalibration,
   () => checkRecord({ full }),
   () => checkCopies({ full }),
 ]

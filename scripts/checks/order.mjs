@@ -14,6 +14,7 @@ const stepDown = {
   inference: ['ecosystem'],
   planning: ['inference'],
   survey: ['facts'],
+  identification: ['facts', 'elementary'],
   logbook: ['seawater'],
   client: ['logbook'],
   'page-headers': [],

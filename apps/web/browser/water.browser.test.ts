@@ -53,6 +53,7 @@ describe('the water page', () => {
     expect(await page.locator('main').textContent()).toContain('Your log is kept in the file long-lagoon.db')
     await page.getByRole('link', { name: 'Not modelled yet' }).click()
     expect(await page.locator('#not-modelled').textContent()).toContain('refugium: its growth and harvests')
+    expect(await page.locator('#not-modelled').textContent()).toContain('moves nothing in this ledger')
     await page.context().close()
   })
 

@@ -672,11 +672,6 @@ export interface operations {
                 content: {
                     readonly "application/json": {
                         readonly asOf: number;
-                        readonly entries: readonly {
-                            readonly at: string;
-                            readonly id: string;
-                            readonly text: string;
-                        }[];
                         readonly events: readonly components["schemas"]["Event"][];
                         readonly from: number;
                         readonly kept: string;

@@ -1,10 +1,13 @@
 export { type AlgaeKind, algaeKind, algaeKinds } from './algae-kind.ts'
 export { fact, facts } from './catalogue.ts'
+export { type Caution, caution, cautions } from './caution.ts'
+export { complaintShare, complaintsKnownBy } from './complaint.ts'
 export { type CoralBand, coralBand, coralBands } from './coral-band.ts'
 export { type CultivatedAlga, cultivatedAlga } from './cultivated-alga.ts'
 export type { Fact, Provenance, Range } from './fact.ts'
 export { familyOf } from './family.ts'
 export { type FeedKind, feedKind, feedKinds } from './feed-kind.ts'
+export { type FinerKind, type FinerKinds, finerKinds, finerKindsOf } from './finer-kind.ts'
 export {
   type ConsumptionRule,
   consumptionRules,
@@ -17,6 +20,7 @@ export {
 } from './grazer.ts'
 export { consumptionId, mortalityId, needId } from './grazer-facts.ts'
 export { howKnown, type Reference, referencesOf } from './in-words.ts'
+export { type LookAlike, lookAlikes, lookAlikesKnownBy } from './look-alike.ts'
 export { type Mouth, type MouthKey, mouth, mouths } from './mouth.ts'
 export {
   type Circumstances,
@@ -39,6 +43,7 @@ export {
   type Party,
   pairRules,
 } from './pair-rule.ts'
+export { type Response, responses } from './response.ts'
 export { factsHolding } from './search.ts'
 export { type Source, source, sources } from './source.ts'
 export {
@@ -50,6 +55,8 @@ export {
   surfaceKinds,
 } from './surface-kind.ts'
 export { type Taste, taste } from './taste.ts'
+export { type Trait, type TraitState, trait, traits } from './trait.ts'
+export { kindsOfKey, leastChance, type TraitChances, traitChance, traitChances } from './trait-chance.ts'
 export { UnknownKey, type UnknownKeyIssue } from './unknown-key.ts'
 export { weakest } from './weakest.ts'
 export { finenessOf, meant, type Whom, whom } from './whom.ts'

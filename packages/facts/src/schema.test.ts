@@ -18,6 +18,13 @@ const definitions: Readonly<Record<string, string>> = {
   'coral-bands.json': 'coralBands',
   'neighbours.json': 'neighbours',
   'pair-rules.json': 'pairRules',
+  'traits.json': 'traits',
+  'trait-chances.json': 'traitChances',
+  'complaints.json': 'complaints',
+  'look-alikes.json': 'lookAlikes',
+  'responses.json': 'responses',
+  'finer-kinds.json': 'finerKinds',
+  'cautions.json': 'cautions',
 }
 
 const ajv = new Ajv({ allErrors: true, allowUnionTypes: true, strict: true }).addSchema(schema, 'catalogue')

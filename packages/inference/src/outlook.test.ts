@@ -109,6 +109,39 @@ test('a larger water change lowers nitrate, and today stays as it is', () => {
   expect(changed.quantiles.p50[last]).toBeLessThan(0.8 * kept.quantiles.p50[last])
 })
 
+test('the chance of being in the band is the weight of the tanks that are in it', () => {
+  const answer = outlook({ ...question, members: 8 })
+  const [fan] = answer.outlook.fans
+  const [{ low, high }] = answer.bands
+  fan.quantiles.p05.forEach((p05, day) => {
+    const chance = fan.inBand?.[day] ?? Number.NaN
+    expect(chance).toBeGreaterThanOrEqual(0)
+    expect(chance).toBeLessThanOrEqual(1)
+    if (p05 > high || fan.quantiles.p95[day] < low) expect(chance).toBeLessThanOrEqual(0.1)
+    if (p05 >= low && fan.quantiles.p95[day] <= high) expect(chance).toBeGreaterThanOrEqual(0.8)
+  })
+  expect(fan.inBand).toHaveLength(fan.days.length)
+})
+
+test('media that a lever puts in take phosphorus up, and the fan of their load says how much', () => {
+  const reactor = { kind: 'ferric media reactor', mass_g: 0 } as const
+  const known = past({ ...question, system: { ...tank, equipment: [...tank.equipment, reactor] } })
+  const ends = (levers: OutlookQuestion['levers']) => {
+    const { fans } = outlookFrom(known, {
+      ...question,
+      system: known.model.system,
+      ...(levers && { levers }),
+    }).outlook
+    const end = (quantity: string) =>
+      fans.find((fan) => fan.quantity === quantity)?.quantiles.p50.at(-1) ?? Number.NaN
+    return { phosphate: end('phosphate'), load: end('media load') }
+  }
+  const [without, filled] = [ends(undefined), ends({ media: { mass_g: 30, every_days: 60 } })]
+  expect(without.load).toBe(0)
+  expect(filled.load).toBeGreaterThan(1)
+  expect(filled.phosphate).toBeLessThan(without.phosphate)
+})
+
 test('members run on in any shares come to the same outlook, and the first of them to a rougher one', () => {
   const known = past(question)
   const run = futures(known.model, question)

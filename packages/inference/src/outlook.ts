@@ -74,8 +74,9 @@ export function outlookOf(known: Past, question: OutlookQuestion, courses: reado
   const { model } = known
   const some = firstOf(known, courses.length)
   const days = daysBetween(question.asOf, question.asOf + question.horizonDays)
+  const bands = bandsOf(question.system.corals?.kind, model.facts)
   const answer: Outlook = {
-    fans: known.seen.flatMap((seen, which) => fanOf(seen, which, some, days, courses)),
+    fans: known.seen.flatMap((seen, which) => fanOf(seen, which, some, days, courses, bands)),
     asOf: question.asOf,
     members: some.members.length,
     effectiveMembers: some.weights.effective,
@@ -89,12 +90,12 @@ export function outlookOf(known: Past, question: OutlookQuestion, courses: reado
     readings: question.observations
       .filter(({ day }) => day <= question.asOf)
       .map((reading) => ({ reading, ...readingInterval(reading, model.facts) })),
-    bands: bandsOf(question.system.corals?.kind, model.facts),
+    bands,
     processes: explanations(model),
   }
 }
 
-const units = { nitrate: 'mg/L NO3', phosphate: 'mg/L PO4', cover: 'share' } as const
+const units = { nitrate: 'mg/L NO3', phosphate: 'mg/L PO4', cover: 'share', 'media load': 'mg P' } as const
 
 function fanOf(
   seen: Seen,
@@ -102,19 +103,20 @@ function fanOf(
   known: Past,
   days: readonly Day[],
   courses: readonly Course[],
+  bands: OutlookAnswer['bands'],
 ): readonly Fan[] {
   const { quantity } = seen
-  if (quantity !== 'nitrate' && quantity !== 'phosphate' && quantity !== 'cover') return []
+  if (quantity === 'ammonia' || quantity === 'nitrite') return []
   // The last day of the past is the first of the future.
   const before = known.days.slice(0, -1)
   const all = [...before, ...days]
-  const rows = all.map((_, i) =>
-    weightedQuantiles(
-      known.members.map((member, m) => valueAt(member, courses[m], which, i, before.length)),
-      known.weights.of,
-      [0.05, 0.25, 0.5, 0.75, 0.95],
-    ),
+  const values = all.map((_, i) =>
+    known.members.map((member, m) => valueAt(member, courses[m], which, i, before.length)),
   )
+  const rows = values.map((ofDay) =>
+    weightedQuantiles(ofDay, known.weights.of, [0.05, 0.25, 0.5, 0.75, 0.95]),
+  )
+  const band = bands.find((one) => one.quantity === quantity)
   const column = (k: number): readonly number[] => rows.map((row) => row[k])
   return [
     {
@@ -124,9 +126,21 @@ function fanOf(
       unit: units[quantity],
       days: all,
       quantiles: { p05: column(0), p25: column(1), p50: column(2), p75: column(3), p95: column(4) },
+      ...(band ? { inBand: values.map((ofDay) => weightWithin(band, ofDay, known.weights.of)) } : {}),
     },
   ]
 }
+
+/** Weight of the members whose value lies in a band. */
+const weightWithin = (
+  { low, high }: OutlookAnswer['bands'][number],
+  values: readonly number[],
+  weights: readonly number[],
+): number =>
+  Math.min(
+    1,
+    values.reduce((sum, value, m) => (value >= low && value <= high ? sum + weights[m] : sum), 0),
+  )
 
 const valueAt = (member: Member, future: Course, which: number, i: number, before: number): number =>
   i < before ? member.course[which][i] : future[which][i - before]

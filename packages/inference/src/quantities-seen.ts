@@ -3,15 +3,15 @@ import { convert } from '@holdfast/quantities'
 
 /** Something that can be read in the tank, worked out from the states and parameters of a member. */
 export interface Seen {
-  readonly quantity: 'nitrate' | 'phosphate' | 'ammonia' | 'nitrite' | 'cover'
+  readonly quantity: 'nitrate' | 'phosphate' | 'ammonia' | 'nitrite' | 'cover' | 'media load'
   readonly surface?: string
   readonly algae?: string
   readonly of: (states: Float64Array, parameters: Float64Array) => number
 }
 
-/** Everything that can be read in this system, in the units of readings. */
+/** Everything that can be read in this system, in the units of readings, and what the media hold. */
 export function seenIn(model: Model): readonly Seen[] {
-  return [...waterOf(model), ...coversOf(model)]
+  return [...waterOf(model), ...coversOf(model), ...mediaOf(model)]
 }
 
 function waterOf(model: Model): readonly Seen[] {
@@ -26,6 +26,14 @@ function waterOf(model: Model): readonly Seen[] {
     dissolved('ammonia', 'water.ammonia/N', 'mg N L⁻¹'),
     dissolved('nitrite', 'water.nitrite/N', 'mg NO2 L⁻¹'),
   ]
+}
+
+/** Phosphorus that the ferric media hold, mg. */
+function mediaOf(model: Model): readonly Seen[] {
+  if (!model.system.equipment.some(({ kind }) => kind === 'ferric media reactor')) return []
+  const index = stateIndex(model, 'media.ferric/P')
+  const factor = convert(1, 'µmol', 'mg P')
+  return [{ quantity: 'media load', of: (states) => Math.max(0, states[index] * factor) }]
 }
 
 function coversOf(model: Model): readonly Seen[] {

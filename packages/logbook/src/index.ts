@@ -63,3 +63,4 @@ export type {
 export { type SystemText, systemFileJsonSchema } from './system-file/document.ts'
 export { readSystemFile, type SystemFileRead } from './system-file/read-system-file.ts'
 export { type SystemLog, systemLog } from './system-log.ts'
+export { type LogOfModel, SystemLogs } from './system-logs.ts'
