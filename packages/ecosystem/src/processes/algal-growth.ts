@@ -12,7 +12,7 @@ import {
   state,
   type Transfer,
 } from '../declare/index.ts'
-import { ammonia, nitrate, phosphate, temperature } from './readings.ts'
+import { temperature } from './readings.ts'
 import {
   type Growing,
   hoursSetting,
@@ -48,9 +48,6 @@ export interface WayOfGrowing {
 const reads = {
   ...standing,
   ...stored.reads,
-  ammonia,
-  nitrate,
-  phosphate,
   temperature,
   light: setting<Growing>(
     ({ stand }) => lightSetting(stand.surface),
@@ -73,8 +70,6 @@ const parameters = {
   ...standFacts,
   fastest: fact<Growing>(ofKind('growth'), 'd⁻¹'),
   saturation: fact<Growing>(ofKind('light_saturation'), 'µmol photons m⁻² s⁻¹'),
-  halfN: fact<Growing>(ofKind('half_saturation_N'), 'µmol L⁻¹'),
-  halfP: fact<Growing>(ofKind('half_saturation_P'), 'µmol L⁻¹'),
   leastN: fact<Growing>(ofKind('quota_N_min'), 'µmol g⁻¹'),
   fedN: fact<Growing>(ofKind('quota_N_max'), 'µmol g⁻¹'),
   leastP: fact<Growing>(ofKind('quota_P_min'), 'µmol g⁻¹'),
@@ -82,13 +77,9 @@ const parameters = {
   best: fact<Growing>(ofKind('temperature_best'), '°C'),
   onBare: fact<Growing>(ofKind('settles_on_bare'), '1'),
   onCrust: fact<Growing>(ofKind('settles_on_crust'), '1'),
-  uptakeOverNeed: fact<Growing>('algae.uptake_over_need', '1'),
-  ammoniaFirst: fact<Growing>('alg.nh4_first', 'µmol L⁻¹'),
   shade: fact<Growing>('alg.self_shade', 'm² g⁻¹'),
   warming: fact<Growing>('alg.q10', '1'),
   respiration: fact<Growing>('alg.resp', 'd⁻¹'),
-  transferN: fact<Growing>('coral.s_nh4', 'L m⁻² d⁻¹'),
-  transferP: fact<Growing>('coral.s_po4', 'L m⁻² d⁻¹'),
   renewal: fact<Growing>(({ surface }) => surfaceKind(surface.kind).transferShare, '1'),
   patchLight: fact<Growing>(({ stand }) => `patch.light.${stand.patch}`, '1'),
   settles: fact<Growing>('algae.settling_rate', 'd⁻¹'),
@@ -104,10 +95,7 @@ const silicon = {
   },
 }
 
-/**
- * Stores of N and P in the tissue, so that algae live on pulses and on recycled nutrients; uptake with
- * the water's way to the frond and the frond's own half-saturation as resistances in a row.
- */
+/** Growth of the stands by light, warmth and the scarcer of the stores that algal-uptake.ts fills. */
 export function algalGrowth({ id, title, says, takes, room, cover, silicate, flat }: WayOfGrowing): Process {
   // A crust is there in full where it is there at all; others begin thin.
   const grown = `speed * room * carbon + settled * ${flat ? '' : 'germling * '}area * fullMass * carbonContent`
@@ -132,6 +120,7 @@ export function algalGrowth({ id, title, says, takes, room, cover, silicate, fla
       cover: { key: standKey, sum: 'cover', unit: '1' },
       thickness: { key: standKey, sum: 'thickness', unit: '1' },
       tissue: { key: storesKey, sum: 'carbon', unit: 'µmol' },
+      washed: { key: storesKey, sum: 'renewal * covered', unit: 'm²' },
     },
     terms: {
       ...standTerms,
@@ -157,29 +146,6 @@ export function algalGrowth({ id, title, says, takes, room, cover, silicate, fla
         unit: 'd⁻¹',
       },
       room: { is: room, unit: '1' },
-      supplyN: { is: 'transferN * renewal * covered', unit: 'L d⁻¹' },
-      supplyP: { is: 'transferP * renewal * covered', unit: 'L d⁻¹' },
-      capacityN: {
-        is: 'uptakeOverNeed * fastest * fedN * mass * positive(1 - storeN / fedN)',
-        unit: 'µmol d⁻¹',
-      },
-      capacityP: {
-        is: 'uptakeOverNeed * fastest * fedP * mass * positive(1 - storeP / fedP)',
-        unit: 'µmol d⁻¹',
-      },
-      // The tables tell half-saturations of growth. A starved stand takes up more than it needs, so that of
-      // its uptake is larger: by what makes steady growth at full light come out half at the tabled value, and
-      // a third more, since in plenty the store stands a little under full.
-      uptakeHalfN: {
-        is: 'halfN * most(1.33 * (uptakeOverNeed * (fedN / leastN - 1) - 1), 1)',
-        unit: 'µmol L⁻¹',
-      },
-      uptakeHalfP: {
-        is: 'halfP * most(1.33 * (uptakeOverNeed * (fedP / leastP - 1) - 1), 1)',
-        unit: 'µmol L⁻¹',
-      },
-      gripN: { is: 'uptakeHalfN + capacityN / supplyN', unit: 'µmol L⁻¹' },
-      gripP: { is: 'uptakeHalfP + capacityP / supplyP', unit: 'µmol L⁻¹' },
     },
     transfers: [
       move({
@@ -194,24 +160,6 @@ export function algalGrowth({ id, title, says, takes, room, cover, silicate, fla
         to: outside.inorganicCarbon,
         // Slow kinds burn little: at most a quarter of what they can grow by.
         rate: 'least(respiration, fastest / 4) * positive(1 - lit) * carbon',
-      }),
-      move({
-        atom: 'N',
-        from: water.ammonia,
-        to: tissueOf.N.from,
-        rate: 'capacityN * monod(ammonia, gripN)',
-      }),
-      move({
-        atom: 'N',
-        from: water.nitrate,
-        to: tissueOf.N.from,
-        rate: 'capacityN * monod(nitrate, gripN) * inhibited(ammonia, ammoniaFirst)',
-      }),
-      move({
-        atom: 'P',
-        from: water.phosphate,
-        to: tissueOf.P.from,
-        rate: 'capacityP * monod(phosphate, gripP)',
       }),
       ...shells,
       ...('changes' in cover

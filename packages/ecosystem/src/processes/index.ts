@@ -1,6 +1,7 @@
 import type { Process } from '../declare/index.ts'
 import { activatedCarbon } from './activated-carbon.ts'
 import { algalShedding } from './algal-shedding.ts'
+import { algalUptake } from './algal-uptake.ts'
 import { ammoniaEvasion } from './ammonia-evasion.ts'
 import { ammoniaOxidation } from './ammonia-oxidation.ts'
 import { bacterialFoam } from './bacterial-foam.ts'
@@ -74,6 +75,7 @@ export const processes: readonly Process[] = [
   filmGrowth,
   diatomGrowth,
   crustGrowth,
+  algalUptake,
   standingOver,
   overgrowth,
   nitrogenFixation,

@@ -71,7 +71,8 @@ export const patchKey = ({ stand }: Growing): string => `${stand.surface} ${stan
 export const storesKey = ({ stand, surface }: Growing): string => `${surface.vessel} ${stand.kind}`
 export const standKey = ({ stand }: Growing): string => `${stand.surface} ${stand.patch} ${stand.kind}`
 
-const stores = ({ stand, surface }: Growing): Account => storesAccount(surface.vessel, stand.kind)
+/** What all stands of the kind in the vessel have stored. */
+export const stores = ({ stand, surface }: Growing): Account => storesAccount(surface.vessel, stand.kind)
 
 /** Mass and area of a stand. */
 export const standing = {

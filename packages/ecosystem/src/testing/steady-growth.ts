@@ -54,7 +54,7 @@ export function steadyGrowth(kind: string, water: { readonly N: number; readonly
     const index = at(id)
     return model.fluxes.reduce(
       (sum, flux, k) =>
-        flux.process.id.startsWith('algal-growth') && flux.to === index ? sum + out[k] : sum,
+        /^algal-(growth|uptake)/.test(flux.process.id) && flux.to === index ? sum + out[k] : sum,
       0,
     )
   }
