@@ -8,11 +8,14 @@ const cautionsOf = (answers: Readonly<Record<string, string>>, passedOver: reado
 
 describe('the end', () => {
   test('comes when the measures agree, though dinoflagellate and chrysophyte are still both possible', () => {
-    const { ends, best, chances, next } = identify({ form: 'slime_lumps_strings', colour: 'golden_yellow' })
+    const { ends, best, chances, questions } = identify({
+      form: 'slime_lumps_strings',
+      colour: 'golden_yellow',
+    })
     expect(ends).toBe('agreed')
     expect(best.response.key).toBe('feed_the_water')
     expect(chances[1].chance).toBeGreaterThan(0.2)
-    expect(next).toBeUndefined()
+    expect(questions).toEqual([])
   })
 
   test('may be open: what a keeper cannot look at is not asked for ever', () => {
@@ -92,6 +95,13 @@ describe('finer kinds', () => {
     const { finer } = identify(stringy)
     expect(finer?.chances[0].key).toBe('dino_ostreopsis')
     expect(finer?.best.response.key).toBe('lamp_at_night')
+  })
+
+  test('come after the look that parts the kind from those it is taken for', () => {
+    const slime = { form: 'slime_lumps_strings', colour: 'brown', gas_bubbles_afternoon: 'many_trapped' }
+    expect(identify(slime).next?.key).toBe('night_retreat')
+    expect(identify(slime, ['night_retreat']).next?.key).toBe('cells_microscope')
+    expect(identify({ ...slime, night_retreat: 'clearly_less' }).next?.key).toBe('mainly_on')
   })
 
   test('dinoflagellates that lie in the sand are met by leaving the sand alone', () => {
