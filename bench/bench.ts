@@ -7,6 +7,7 @@ import { isMainThread, parentPort } from 'node:worker_threads'
 const parts: Readonly<Record<string, () => Promise<unknown>>> = {
   year: () => import('./year.ts').then(({ yearBench }) => yearBench()),
   ensemble: () => import('./ensemble.ts').then(({ ensembleBench }) => ensembleBench(option('members', 500))),
+  integrators: () => import('./integrators.ts').then(({ integratorsBench }) => integratorsBench()),
   record: () => import('./record.ts').then(({ recordBench }) => recordBench()),
   start: () => import('./start.ts').then(({ startBench }) => startBench(option('minutes', 0.5))),
 }

@@ -16,6 +16,7 @@ import { equippedSystems, ordinarySystems } from './ordinary.ts'
 import { checkRecord } from './record/index.ts'
 import { againstScipy } from './scipy.ts'
 import { onStiffProblems } from './stiff/index.ts'
+import { otherMethods } from './stiff/methods.ts'
 import { typedFromPapers } from './typed/index.ts'
 
 const full = process.argv.includes('--full')
@@ -26,6 +27,7 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   againstScipy,
   typedFromPapers,
   onStiffProblems,
+  ...(full ? [otherMethods] : []),
   cycles,
   fuzzQuantities,
   () => fuzzSheets({ full }),
