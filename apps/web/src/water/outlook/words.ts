@@ -1,19 +1,43 @@
 import { plain } from '../../figure/numbers.ts'
 import type { Sentence } from '../../figure/sentence.ts'
-import { fanFigure, type OutlookGround, stepAt } from './figures.ts'
+import { weeksAhead } from './chance.ts'
+import { chanceFigure, fanFigure, type OutlookGround, stepAt } from './figures.ts'
 import type { Subject } from './subjects.ts'
 
+const inFourWeeks = 28
+
 /** What a fan says in words: today, four weeks on, and where that lies in the coral band. */
-export function fanSentence(subject: Subject, ground: OutlookGround, moved: boolean): Sentence {
+export function fanSentence(subject: Subject, ground: OutlookGround): Sentence {
   const { asOf } = ground.answer.outlook
   const now = fanFigure(subject, stepAt(subject, asOf), ground)
-  const later = fanFigure(subject, stepAt(subject, asOf + 28), ground)
+  const later = fanFigure(subject, stepAt(subject, asOf + inFourWeeks), ground)
   return [
     `${subject.name} stands at `,
     now,
-    moved ? ' today and, with the levers where you set them, at ' : ' today and, kept as it is, at ',
+    ' today and, kept as it is, at ',
     later,
     ` in four weeks. ${bandWords(subject, later)}`,
+    ...chanceWords(subject, ground),
+  ]
+}
+
+/** The same under other levers. */
+export function otherSentence(subject: Subject, ground: OutlookGround): Sentence {
+  const { asOf } = ground.answer.outlook
+  const later = fanFigure(subject, stepAt(subject, asOf + inFourWeeks), ground)
+  const name = ground.under?.name ?? ''
+  return [`With ${name} it stands at `, later, ' in four weeks.', ...chanceWords(subject, ground)]
+}
+
+/** In the last whole week that is foreseen. */
+function chanceWords(subject: Subject, ground: OutlookGround): Sentence {
+  const weeks = weeksAhead(subject, ground.answer.outlook.asOf)
+  const last = weeks.at(-1)
+  if (!last) return []
+  return [
+    ` In week ${weeks.length} the chance of being in band is `,
+    chanceFigure(subject, last, ground),
+    '.',
   ]
 }
 
