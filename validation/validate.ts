@@ -7,6 +7,7 @@ import type { Check } from './check.ts'
 import { checkCopies } from './copies/index.ts'
 import { againstCvode } from './cvode.ts'
 import { cycles } from './cycle.ts'
+import { fedOtherwise } from './fed-otherwise.ts'
 import { fuzzQuantities } from './fuzz-quantities.ts'
 import { fuzzSheets } from './fuzz-sheets.ts'
 import { grazedReefs } from './grazed-reefs.ts'
@@ -34,6 +35,7 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   againstGsw,
   equippedSystems,
   ordinarySystems,
+  fedOtherwise,
   grazedReefs,
   keyCalibration,
   () => checkRecord({ full }),
