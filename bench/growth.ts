@@ -1,5 +1,6 @@
 /** How cost grows with members, days and size: linearly, or one would see it here. */
 import { benchmarkRun, benchmarkSystem } from './benchmark-system.ts'
+import { processorTime } from './processor-time.ts'
 import { runShare } from './share.ts'
 import { table } from './table.ts'
 
@@ -26,7 +27,8 @@ export function growthBench(): void {
   const rows = sizes.map(({ surfaces, kinds, members, days }) => {
     const run = benchmarkRun(days, benchmarkSystem(surfaces, kinds))
     const { states, fluxes } = run.model
-    const each = processorTime(() => runShare(run, { first: 0, count: members, days })) / (members * days)
+    const ms = processorTime(() => runShare(run, { first: 0, count: members, days }))
+    const each = (1000 * ms) / (members * days)
     return [
       `${surfaces} x 3 x ${kinds}`,
       ...[states.length, fluxes.length, members, days].map(String),
@@ -44,15 +46,4 @@ export function growthBench(): void {
     'ns a flow of it',
   ]
   console.log(table([head, ...rows]))
-}
-
-/** Of one call, µs, the shortest of three: of the processor and not of the clock, for lines are to be compared. */
-function processorTime(call: () => unknown): number {
-  const times = [0, 1, 2].map(() => {
-    const before = process.cpuUsage()
-    call()
-    const { user, system } = process.cpuUsage(before)
-    return user + system
-  })
-  return Math.min(...times)
 }

@@ -8,7 +8,7 @@ import steps from './steps.h?raw'
 import stiff from './stiff.h?raw'
 
 export interface MethodRun {
-  /** s for one run, wall clock. */
+  /** s of the processor for one run. */
   readonly seconds: number
   readonly steps: number
   readonly rejected: number
