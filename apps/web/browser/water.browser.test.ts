@@ -123,7 +123,7 @@ describe('the water page', () => {
   it('walks a fan day by day with the arrow keys and shows its table with T', async () => {
     const { page } = await visit(browser, server.address)
     await page.getByRole('group', { name: /^Nitrate/ }).focus()
-    const readout = page.locator('.readout').first()
+    const readout = page.locator('.fan-view .readout').first()
     await page.keyboard.press('ArrowRight')
     const first = await readout.textContent()
     expect(first).toMatch(/^29 Nov 2025: [\d.]+ \([\d.]+ to [\d.]+\) mg\/L NO3$/)

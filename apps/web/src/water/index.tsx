@@ -12,7 +12,7 @@ import { Outlook } from './outlook/index.tsx'
 import { useOutlook } from './outlook/use-outlook.ts'
 import { questionOf } from './question.ts'
 import { RestsOn } from './rests/index.tsx'
-import { leversOf, type Settings } from './settings.ts'
+import { isSame, leversOf, type Settings } from './settings.ts'
 import { isSpanChoice, type SpanChoice, spanChoices, spanOf, spanWords } from './span.ts'
 import { useLevers } from './use-levers.ts'
 import { Compare } from './variants/compare.tsx'
@@ -33,19 +33,25 @@ export function Water({ data }: { readonly data: SystemData }) {
 
   const inHand = isMoved ? outlook.now : undefined
   const others = useMemo((): readonly Alternative[] => {
-    const levers = inHand?.answer && {
-      mark: 'levers' as const,
-      name: 'the levers as you set them',
-      set,
-      answer: inHand.answer,
-      old: inHand.old,
-    }
     const answered = variants.flatMap((variant, i) => {
       const answer = outlook.kept[i]
-      return answer ? [{ ...variant, answer, old: false }] : []
+      return answer
+        ? [{ ...variant, name: `“${variant.name}”`, answer, old: false, inHand: isSame(variant.set, set) }]
+        : []
     })
-    return [...(levers ? [levers] : []), ...answered]
-  }, [inHand?.answer, inHand?.old, variants, ...outlook.kept])
+    const isKept = answered.some((variant) => variant.inHand)
+    if (!inHand?.answer || isKept) return answered
+    const { answer, old } = inHand
+    const levers = {
+      mark: 'levers',
+      name: 'the levers as you set them',
+      set,
+      answer,
+      old,
+      inHand: true,
+    } as const
+    return [levers, ...answered]
+  }, [inHand?.answer, inHand?.old, variants, ...outlook.kept, inHand?.old ? undefined : set])
 
   const rests = fromAddress('rests')
   const from = spanOf(choice, data).from

@@ -7,6 +7,7 @@ const stepOf = (ration_g: number) => (ration_g >= 10 ? 0.5 : ration_g >= 1 ? 0.1
 export const feed: Lever = {
   key: 'feed',
   title: 'Feed',
+  short: 'Feed',
   lacks: ({ feed_g = 0 }) =>
     feed_g > 0 ? undefined : 'Nothing is fed by your letter, so there is no ration to move.',
   handles: [

@@ -42,12 +42,7 @@ export function Handle({ of, reach, value, today, costs, onMove, onSettle }: Han
   return (
     <div class="lever">
       <div class="lever-row">
-        <div>
-          <label for={`${id}-range`}>{title}</label>
-          <span class="quiet">
-            {today === undefined ? 'no plan today' : `today ${inUnit(measure, today)}`}
-          </span>
-        </div>
+        <label for={`${id}-range`}>{title}</label>
         <span class="typed">
           <input
             type="text"
@@ -83,7 +78,7 @@ export function Handle({ of, reach, value, today, costs, onMove, onSettle }: Han
         {today !== undefined && <TodayMark share={(shown(measure, today) - min) / (max - min)} />}
       </div>
       <p class="costs" id={`${id}-costs`}>
-        {costs}
+        {today === undefined ? 'Today: no plan.' : `Today: ${inUnit(measure, today)}.`} {costs}
       </p>
       {issue && (
         <p class="issue" id={`${id}-issue`} role="alert">

@@ -27,10 +27,10 @@ export function Levers({ system, today, set, onMove, onSettle }: LeversOf) {
       </div>
       <fieldset class="span lever-choice">
         <legend class="spoken">Lever in sight</legend>
-        {levers.map(({ key, title }) => (
+        {levers.map(({ key, short }) => (
           <label key={key}>
             <input type="radio" name="lever" checked={key === near} onChange={() => setNear(key)} />
-            <span>{title}</span>
+            <span>{short}</span>
           </label>
         ))}
       </fieldset>

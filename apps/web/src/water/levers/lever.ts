@@ -5,6 +5,8 @@ import type { Setting, Settings, Today } from '../settings.ts'
 export interface Lever {
   readonly key: 'feed' | 'water' | 'media'
   readonly title: string
+  /** Where room is scarce. */
+  readonly short: string
   /** What a system must have for it, in words, where it has it not. */
   readonly lacks: (today: Today) => string | undefined
   readonly handles: readonly HandleOfLever[]

@@ -4,6 +4,7 @@ import { type Lever, upTo, volumeOf } from './lever.ts'
 export const media: Lever = {
   key: 'media',
   title: 'Phosphate media',
+  short: 'Media',
   lacks: ({ media_g }) =>
     media_g === undefined
       ? 'Your letter has no reactor for phosphate media. Describe one there, and its lever stands here.'

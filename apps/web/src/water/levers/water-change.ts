@@ -5,6 +5,7 @@ import { type Lever, upTo, volumeOf } from './lever.ts'
 export const waterChange: Lever = {
   key: 'water',
   title: 'Water changes',
+  short: 'Water',
   lacks: () => undefined,
   handles: [
     {

@@ -10,6 +10,8 @@ export interface Alternative {
   readonly answer: OutlookAnswer
   /** True: the answer is to other settings, and another is being worked out. */
   readonly old: boolean
+  /** True: so the levers stand. */
+  readonly inHand: boolean
 }
 
 /** As it stands in a picture: a kept variant by its letter, the levers in hand without one. */

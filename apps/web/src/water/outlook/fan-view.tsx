@@ -16,9 +16,7 @@ import { inShown, readingNear, stepAtPointer } from './walk.ts'
 import { fanSentence, otherSentence } from './words.ts'
 
 /** The same subject under other levers. */
-export interface OtherFan {
-  readonly mark: Alternative['mark']
-  readonly old: boolean
+export interface OtherFan extends Pick<Alternative, 'mark' | 'old' | 'inHand'> {
   readonly subject: Subject
   readonly ground: OutlookGround
 }
@@ -31,10 +29,11 @@ export interface FanViewOf {
   readonly planned: readonly Planned[]
   readonly width: number
   readonly height: number
+  readonly hint: string
 }
 
 /** One fan: picture, sentence, table, and a line that walks from day to day with the arrow keys or a finger. */
-export function FanView({ subject, others, ground, shown, planned, width, height }: FanViewOf) {
+export function FanView({ subject, others, ground, shown, planned, width, height, hint }: FanViewOf) {
   const [step, setStep] = useState(() => stepNamed(subject, ground))
   const [asTable, setAsTable] = useState(false)
   const { asOf } = ground.answer.outlook
@@ -59,14 +58,6 @@ export function FanView({ subject, others, ground, shown, planned, width, height
   return (
     <figure class="fan-view">
       <h3>{subject.title}</h3>
-      <Says sentence={sentence} />
-      {others
-        .filter(({ mark }) => mark === 'levers')
-        .map((other) => (
-          <div key={other.mark} class={other.old ? 'outline-old' : undefined}>
-            <Says sentence={otherSentence(other.subject, other.ground)} />
-          </div>
-        ))}
       <div
         class="walkable"
         role="group"
@@ -91,10 +82,27 @@ export function FanView({ subject, others, ground, shown, planned, width, height
           cursor={day === undefined ? undefined : drawing.x(day)}
         />
       </div>
-      <Readout subject={subject} others={others} ground={ground} planned={planned} step={step} />
-      <button type="button" class="key" aria-expanded={asTable} onClick={() => setAsTable(!asTable)}>
-        {asTable ? 'Put the table away' : 'Show as a table'}
-      </button>
+      <div class="under-picture">
+        <Readout
+          subject={subject}
+          others={others}
+          ground={ground}
+          planned={planned}
+          step={step}
+          hint={hint}
+        />
+        <button type="button" class="key" aria-expanded={asTable} onClick={() => setAsTable(!asTable)}>
+          {asTable ? 'Put the table away' : 'As a table'}
+        </button>
+      </div>
+      <Says sentence={sentence} />
+      {others
+        .filter(({ inHand }) => inHand)
+        .map((other) => (
+          <div key={other.mark} class={other.old ? 'outline-old' : undefined}>
+            <Says sentence={otherSentence(other.subject, other.ground)} />
+          </div>
+        ))}
       {asTable && <FanTable subject={subject} others={others} shown={shown} ground={ground} />}
     </figure>
   )

@@ -24,6 +24,16 @@ export interface OutlookOf {
 /** Of the plot with its axis, pixels: what corals live in stands tall, what is watched beside it lower. */
 const heights = { water: 230, beside: 170 }
 
+/** Pixels between fans that stand side by side, as the style sheet has them. */
+const gap = 32
+const leastWidth = 300
+
+/** Two stand side by side where both have room. */
+const widthBeside = (width: number) => {
+  const half = Math.floor((width - gap) / 2)
+  return half >= leastWidth ? half : width
+}
+
 /** Where nitrate, phosphate, cover and media came from and where they go, as fans. */
 export function Outlook({ data, asked, today, others, from }: OutlookOf) {
   const [element, width] = useWidth<HTMLDivElement>(360)
@@ -37,7 +47,7 @@ export function Outlook({ data, asked, today, others, from }: OutlookOf) {
     [data, today, last],
   )
   const isWater = ({ band }: Subject) => band !== undefined
-  const view = (subject: Subject, height: number) =>
+  const view = (subject: Subject, ofWidth: number, height: number) =>
     answer && (
       <FanView
         key={subject.key}
@@ -46,8 +56,9 @@ export function Outlook({ data, asked, today, others, from }: OutlookOf) {
         ground={{ answer, data }}
         shown={shown}
         planned={planned}
-        width={width}
+        width={ofWidth}
         height={height}
+        hint={subject === subjects[0] ? 'Point at a day, or walk with the arrow keys.' : ''}
       />
     )
   return (
@@ -59,8 +70,12 @@ export function Outlook({ data, asked, today, others, from }: OutlookOf) {
       </p>
       <Working asked={asked} what="The outlook" />
       <div ref={element} class="fans">
-        {subjects.filter(isWater).map((subject) => view(subject, heights.water))}
-        {subjects.filter((subject) => !isWater(subject)).map((subject) => view(subject, heights.beside))}
+        {subjects.filter(isWater).map((subject) => view(subject, width, heights.water))}
+        <div class="fans-beside">
+          {subjects
+            .filter((subject) => !isWater(subject))
+            .map((subject) => view(subject, widthBeside(width), heights.beside))}
+        </div>
       </div>
       <p class="caption">
         Dark band: the middle half of the tanks that fit your log. Pale band: nine of ten. The ground tone is
@@ -74,7 +89,7 @@ export function Outlook({ data, asked, today, others, from }: OutlookOf) {
   )
 }
 
-function fansUnder({ mark, name, old, answer }: Alternative, data: SystemData): readonly OtherFan[] {
+function fansUnder({ mark, name, old, inHand, answer }: Alternative, data: SystemData): readonly OtherFan[] {
   const ground = { answer, data, under: { mark, name } }
-  return subjectsOf(answer).map((subject) => ({ mark, old, subject, ground }))
+  return subjectsOf(answer).map((subject) => ({ mark, old, inHand, subject, ground }))
 }

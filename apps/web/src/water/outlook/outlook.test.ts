@@ -66,13 +66,13 @@ describe('the sentence over a fan', () => {
 
   it('says today, four weeks on, units, and the band', () => {
     expect(sentenceText(fanSentence(subjectOf('nitrate'), ground))).toBe(
-      'Nitrate stands at 10.0 (8.2 to 12.2) mg/L NO3 today and, kept as it is, at 12 (7 to 20) mg/L NO3 in four weeks. More than half of that lies above where corals want it, 1 to 10 mg/L\u00a0NO3. In week 8 the chance of being in band is 20 (10 to 36) %.',
+      'Nitrate: 10.0 (8.2 to 12.2) mg/L NO3 today and, kept as it is, 12 (7 to 20) mg/L NO3 in four weeks. More than half of that lies above where corals want it, 1 to 10 mg/L\u00a0NO3. Chance of being in band in week 8: 20 (10 to 36) %.',
     )
   })
 
   it('says cover as per cent of a named place', () => {
     expect(sentenceText(fanSentence(subjectOf('cover'), ground))).toContain(
-      'Cover of hair green on rock face stands at 16 (11 to 23) %',
+      'Cover of hair green on rock face: 16 (11 to 23) % today',
     )
   })
 })

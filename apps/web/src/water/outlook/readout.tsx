@@ -14,17 +14,15 @@ interface ReadoutOf {
   readonly ground: OutlookGround
   readonly planned: readonly Planned[]
   readonly step: number | undefined
+  /** How to point at a day, while nobody does. */
+  readonly hint: string
 }
 
 /** What the fan shows on the day one points at: the figure, what was read, what is planned, and the variants. */
 export function Readout(of: ReadoutOf) {
   return (
     <div class="readout" aria-live="polite">
-      {of.step === undefined ? (
-        <p class="line quiet">Point at a day, or walk with the arrow keys.</p>
-      ) : (
-        <Says sentence={onDay(of, of.step)} />
-      )}
+      {of.step === undefined ? <p class="line quiet">{of.hint}</p> : <Says sentence={onDay(of, of.step)} />}
     </div>
   )
 }

@@ -51,7 +51,7 @@ function wordsFor(fan: Fan): Pick<Subject, 'title' | 'name' | 'unit' | 'factor' 
   const what = spaced(fan.algae ?? 'algae')
   const where = spaced(fan.surface ?? 'all surfaces')
   return {
-    title: `Cover of ${what} on ${where}, % of the surface`,
+    title: `${what}, % of ${where}`,
     name: `Cover of ${what} on ${where}`,
     unit: '%',
     factor: 100,

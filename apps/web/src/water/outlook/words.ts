@@ -12,11 +12,12 @@ export function fanSentence(subject: Subject, ground: OutlookGround): Sentence {
   const now = fanFigure(subject, stepAt(subject, asOf), ground)
   const later = fanFigure(subject, stepAt(subject, asOf + inFourWeeks), ground)
   return [
-    `${subject.name} stands at `,
+    `${subject.name}: `,
     now,
-    ' today and, kept as it is, at ',
+    ' today and, kept as it is, ',
     later,
-    ` in four weeks. ${bandWords(subject, later)}`,
+    ' in four weeks.',
+    bandWords(subject, later),
     ...chanceWords(subject, ground),
   ]
 }
@@ -25,8 +26,7 @@ export function fanSentence(subject: Subject, ground: OutlookGround): Sentence {
 export function otherSentence(subject: Subject, ground: OutlookGround): Sentence {
   const { asOf } = ground.answer.outlook
   const later = fanFigure(subject, stepAt(subject, asOf + inFourWeeks), ground)
-  const name = ground.under?.name ?? ''
-  return [`With ${name} it stands at `, later, ' in four weeks.', ...chanceWords(subject, ground)]
+  return [`With ${ground.under?.name ?? ''}: `, later, ' in four weeks.', ...chanceWords(subject, ground)]
 }
 
 /** In the last whole week that is foreseen. */
@@ -34,11 +34,7 @@ function chanceWords(subject: Subject, ground: OutlookGround): Sentence {
   const weeks = weeksAhead(subject, ground.answer.outlook.asOf)
   const last = weeks.at(-1)
   if (!last) return []
-  return [
-    ` In week ${weeks.length} the chance of being in band is `,
-    chanceFigure(subject, last, ground),
-    '.',
-  ]
+  return [` Chance of being in band in week ${weeks.length}: `, chanceFigure(subject, last, ground), '.']
 }
 
 function bandWords(
@@ -48,10 +44,10 @@ function bandWords(
   if (!band) return ''
   const [low, high] = [band.low * factor, band.high * factor]
   const range = `where corals want it, ${plain(low)} to ${plain(high)} ${unit.replace(' ', '\u00a0')}`
-  if (later.low >= low && later.high <= high) return `All of that lies ${range}.`
-  if (later.low > high) return `All of that lies above ${range}.`
-  if (later.high < low) return `All of that lies below ${range}.`
-  if (later.value > high) return `More than half of that lies above ${range}.`
-  if (later.value < low) return `More than half of that lies below ${range}.`
-  return `The middle of that lies ${range}; its interval reaches beyond.`
+  if (later.low >= low && later.high <= high) return ` All of that lies ${range}.`
+  if (later.low > high) return ` All of that lies above ${range}.`
+  if (later.high < low) return ` All of that lies below ${range}.`
+  if (later.value > high) return ` More than half of that lies above ${range}.`
+  if (later.value < low) return ` More than half of that lies below ${range}.`
+  return ` The middle of that lies ${range}; its interval reaches beyond.`
 }

@@ -17,12 +17,21 @@ export interface CompareOf {
   readonly others: readonly Alternative[]
 }
 
+/** One way of keeping the system. */
+interface Row {
+  readonly name: string
+  readonly settings: string
+  readonly old: boolean
+  readonly ground: OutlookGround
+}
+
 /** Today's husbandry, the levers and the variants beside each other: the last day foreseen, and the last week's chance. */
 export function Compare({ data, today, answer, others }: CompareOf) {
-  const rows: readonly { readonly name: string; readonly old: boolean; readonly ground: OutlookGround }[] = [
-    { name: 'As today', old: false, ground: { answer, data } },
+  const rows: readonly Row[] = [
+    { name: 'As today', settings: '', old: false, ground: { answer, data } },
     ...others.map((other) => ({
-      name: `${[letterOf(other), other.mark === 'levers' ? 'The levers' : other.name].filter(Boolean).join(': ')} (${settingWords(other.set, today)})`,
+      name: other.mark === 'levers' ? 'The levers' : `${letterOf(other)}: ${other.name}`,
+      settings: settingWords(other.set, today),
       old: other.old,
       ground: { answer: other.answer, data, under: { mark: other.mark, name: other.name } },
     })),
@@ -51,11 +60,13 @@ export function Compare({ data, today, answer, others }: CompareOf) {
             </tr>
           </thead>
           <tbody>
-            {rows.map(({ name, old, ground }) => {
+            {rows.map(({ name, settings, old, ground }) => {
               const cells = columns.flatMap(({ key }) => endOf(key, ground))
               return (
                 <TableLine key={name} figures={cells} columns={1 + 2 * columns.length}>
-                  <th scope="row">{name}</th>
+                  <th scope="row">
+                    {name} <span class="quiet">{settings}</span>
+                  </th>
                   {cells.map((cell) => (
                     <td key={cell.id} class={old ? 'outline-old' : undefined}>
                       <Figure of={cell} />
