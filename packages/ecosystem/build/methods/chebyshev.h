@@ -15,7 +15,7 @@ static double fastest_decay(const double* y, const double* f0) {
     const int end = flow[k] > 0 ? edge_from[k] : edge_to[k];
     if (end >= 0) f[end] += fabs(flow[k]);
   }
-  for (int i = 0; i < count; i++) emptying = fmax(emptying, f[i] / fmax(y[i], 0.01 * absolute[i]));
+  for (int i = 0; above_zero && i < count; i++) emptying = fmax(emptying, f[i] / fmax(y[i], 0.01 * absolute[i]));
   double radius = 0;
   for (int iteration = 0; iteration < 40; iteration++) {
     double size = 0;
