@@ -6,6 +6,13 @@ import { identify } from './identify.ts'
 const cautionsOf = (answers: Readonly<Record<string, string>>, passedOver: readonly string[] = []) =>
   identify(answers, passedOver).cautions.map(({ key }) => key)
 
+const slimeThatSwims = {
+  form: 'slime_lumps_strings',
+  colour: 'brown',
+  slime_strings: 'long_with_bubble_tip',
+  night_retreat: 'clearly_less',
+}
+
 describe('the end', () => {
   test('comes when the measures agree, though dinoflagellate and chrysophyte are still both possible', () => {
     const { ends, best, chances, questions } = identify({
@@ -74,11 +81,35 @@ describe('cautions', () => {
 
   test.each(['calcified', 'peroxide_drop'])('%s is looked at outside the tank', (asked) => {
     const { chances } = identify({ form: 'hard_crust' })
-    expect(cautionsFor(chances, false, trait(asked)).map(({ key }) => key)).toContain('acid_or_bleach')
+    expect(cautionsFor(chances, false, trait(asked), []).map(({ key }) => key)).toContain('acid_or_bleach')
   })
 
-  test('a ball of green asks for nothing that could hurt', () => {
-    expect(cautionsOf({ form: 'ball', colour: 'bright_green' })).toEqual([])
+  test('stand before what is done by hand too', () => {
+    const green = { form: 'ball', colour: 'bright_green' }
+    expect(identify(green).ends).toBe('agreed')
+    expect(cautionsOf(green)).toEqual(['mains_near_water', 'remove_loosened_algae', 'do_not_release'])
+  })
+
+  test('a look that needs no hand needs no caution', () => {
+    expect(cautionsOf({ form: 'feather' })).not.toContain('mains_near_water')
+  })
+
+  test('stand before a look that nobody asked for but the keeper wants', () => {
+    const { next, cautions } = identify({ form: 'feather' }, [], 'calcified')
+    expect(next?.key).toBe('calcified')
+    expect(cautions.map(({ key }) => key)).toContain('acid_or_bleach')
+  })
+
+  test('what may be a polyp is not scrubbed', () => {
+    const animal = { form: 'animal_body', texture: 'sponge_like', colour: 'white_clear_grey' }
+    expect(identify(animal).best.response.key).toBe('find_out')
+    expect(cautionsOf(animal)).toEqual(['palytoxin', 'hot_rock'])
+  })
+
+  test('the lamp that meets what swims up is not looked into', () => {
+    const swims = { ...slimeThatSwims, cell_shape: 'drop_on_a_tip', mainly_on: 'rock' }
+    expect(identify(swims).finer?.best.response.key).toBe('lamp_at_night')
+    expect(cautionsOf(swims)).toContain('ultraviolet')
   })
 })
 

@@ -1,10 +1,11 @@
-import type { Caution, Trait } from '@holdfast/facts'
+import type { Caution, Response, Trait } from '@holdfast/facts'
 import { cautionsFor } from './cautions.ts'
 import { fieldKey, slimeKinds } from './field-key.ts'
 import { finerKey } from './finer-key.ts'
 import { type Answers, chanceOf } from './key.ts'
 import { type SetApart, setApart } from './look-alikes.ts'
 import { slimeFrom } from './next-question.ts'
+import { answerable } from './read-answers.ts'
 import { type Verdict, verdictOf } from './verdict.ts'
 
 /** What a growth is, what to do on what is known, and what to look at next. */
@@ -29,8 +30,13 @@ const settledFrom = 0.5
  *
  * @param answers     as `readAnswers` gives them: traits in any order
  * @param passedOver  traits that the keeper cannot look at: they are not asked for again
+ * @param wanted      a trait that the keeper wants to say next, asked for or not
  */
-export function identify(answers: Answers, passedOver: readonly string[] = []): Identification {
+export function identify(
+  answers: Answers,
+  passedOver: readonly string[] = [],
+  wanted?: string,
+): Identification {
   const verdict = verdictOf(fieldKey, answers, passedOver)
   const [first] = verdict.chances
   const settled = verdict.ends === 'agreed' && first !== undefined && first.chance >= settledFrom
@@ -41,6 +47,7 @@ export function identify(answers: Answers, passedOver: readonly string[] = []): 
     slime > slimeFrom || (verdict.suspect !== undefined && slimeKinds.includes(verdict.suspect.key))
   const lookAlikes = setApart(fieldKey, verdict.chances, answers, handsOff)
   const next =
+    answerable().find((one) => one.key === wanted) ??
     verdict.questions[0]?.trait ??
     (finer && (confirming(lookAlikes, passedOver) ?? finer.questions[0]?.trait))
   return {
@@ -49,7 +56,7 @@ export function identify(answers: Answers, passedOver: readonly string[] = []): 
     handsOff,
     ...(finer && { finer }),
     ...(next && { next }),
-    cautions: cautionsFor(verdict.chances, handsOff, next),
+    cautions: cautionsFor(verdict.chances, handsOff, next, actsOf(verdict, finer)),
     lookAlikes,
   }
 }
@@ -60,3 +67,7 @@ function confirming(lookAlikes: readonly SetApart[], passedOver: readonly string
   const look = open.find((key) => !passedOver.includes(key))
   return fieldKey.traits.find(({ key, contact }) => key === look && contact !== 'touch')
 }
+
+/** What is proposed to be done: nothing before the measures agree. */
+const actsOf = (verdict: Verdict, finer: Verdict | undefined): readonly Response[] =>
+  [verdict, finer].flatMap((one) => (one?.ends === 'agreed' ? [one.best.response] : []))

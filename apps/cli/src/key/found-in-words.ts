@@ -18,7 +18,7 @@ export function foundInWords(found: Identification): string {
     ...(cautions.length > 0 ? ['', ...cautions.map(({ title, says }) => `! ${title}. ${says}`)] : []),
     ...(act === '' ? [] : ['', act]),
     ...(open.length > 0
-      ? ['', ...open.map(({ from, test }) => `Taken for ${from.title} (${percentOf(from)}). ${test}`)]
+      ? ['', ...open.map(({ from, test }) => `Or ${from.title} (${percentOf(from)})? ${test}`)]
       : []),
   ].join('\n')
 }

@@ -1,6 +1,6 @@
 /** The views of the surfaces, by their names in the address; the first is shown where none is named. */
 export const views = {
-  grip: 'Surfaces',
+  grip: 'Where algae grip',
   identify: 'Name a growth',
 } as const
 

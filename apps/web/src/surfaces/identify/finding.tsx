@@ -1,12 +1,20 @@
 import { actInWords, findingInWords, type Identification, percentOf } from '@holdfast/identification'
+import type { ComponentChildren } from 'preact'
 import { Tuft } from '../tuft.tsx'
 
 /** Kinds that round to nothing are not shown, and so many at most. */
 const leastLikely = 0.005
 const most = 5
 
+interface FindingOf {
+  readonly found: Identification
+  readonly heading: string
+  /** Cautions, where they belong to what is to be done. */
+  readonly minded?: ComponentChildren
+}
+
 /** What the growth is as far as one knows, what to do, and what it is taken for. */
-export function Finding({ found, heading }: { readonly found: Identification; readonly heading: string }) {
+export function Finding({ found, heading, minded }: FindingOf) {
   const { chances, ends, suspect, finer, lookAlikes } = found
   const likely = chances.slice(0, most).filter(({ chance }) => chance >= leastLikely)
   const open = lookAlikes.filter(({ looked, waits }) => !looked && !waits)
@@ -16,10 +24,9 @@ export function Finding({ found, heading }: { readonly found: Identification; re
       <h3 id="finding" tabIndex={-1}>
         {heading}
       </h3>
-      <div role="status">
-        {(ends !== 'not yet' || suspect) && <p class="line">{findingInWords(found)}</p>}
-        {act !== '' && <p class="line">{act}</p>}
-      </div>
+      {(ends !== 'not yet' || suspect) && <p class="line">{findingInWords(found)}</p>}
+      {minded}
+      {act !== '' && <p class="line">{act}</p>}
       <table>
         <caption class="spoken">Kinds, the likeliest first</caption>
         <tbody>
@@ -35,11 +42,16 @@ export function Finding({ found, heading }: { readonly found: Identification; re
         </tbody>
       </table>
       {finer && <p class="quiet">Within it: {generaOf(finer.chances)}.</p>}
-      {open.map(({ from, test }) => (
-        <p class="line" key={`${from.key} ${test}`}>
-          <i>Taken for {from.title}?</i> {test}
-        </p>
-      ))}
+      {open.length > 0 && (
+        <details>
+          <summary>What it is taken for</summary>
+          {open.map(({ from, test }) => (
+            <p key={`${from.key} ${test}`}>
+              <i>Or {from.title}?</i> {test}
+            </p>
+          ))}
+        </details>
+      )}
     </section>
   )
 }

@@ -15,7 +15,7 @@ export const forms: Readonly<Record<string, string>> = {
   flat_blade: textures.macro,
   bushy_branches: [0.2, 0.5, 0.8]
     .map((along) => along * width)
-    .map((x) => `M${x} ${floor}v-10l-6 -9m6 9l6 -9m-6 4l-3 -9m3 5l3 -9m-9 2l-4 -2m16 2l4 -2`)
+    .map((x) => `M${x} ${floor}v-12l-3 -9m3 9l3 -9m-3 13l-8 -7l-1 -6m1 6l4 -5m4 12l8 -7l1 -6m-1 6l-4 -5`)
     .join(''),
   soft_lobes: textures.brown_crust_lobe,
   hard_crust: textures.coralline,

@@ -1,9 +1,10 @@
 import '../../style/identify.css'
-import { answerable, type Identification, identify } from '@holdfast/identification'
+import { findingInWords, type Identification, identify } from '@holdfast/identification'
 import { typedTraits } from '@holdfast/logbook'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { keepStarted, nameOfStart } from '../../record/log/started.ts'
 import { addressOf, fromAddress, intoAddress } from '../../shell/address.ts'
+import { speak } from '../../shell/spoken.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { AnyTrait } from './any-trait.tsx'
 import { Cautions } from './cautions.tsx'
@@ -25,8 +26,8 @@ export function Identify({ data }: { readonly data: SystemData }) {
   )
   /** A trait that the keeper wants to say though it is not asked for. */
   const [chosen, setChosen] = useState<string | undefined>()
-  const found = useMemo(() => identify(noted.answers, noted.passedOver), [noted])
-  const trait = answerable().find(({ key }) => key === chosen) ?? found.next
+  const found = useMemo(() => identify(noted.answers, noted.passedOver, chosen), [noted, chosen])
+  const trait = found.next
   const isBegun = Object.keys(noted.answers).length + noted.passedOver.length > 0
   const isEnded = found.ends !== 'not yet'
 
@@ -35,6 +36,10 @@ export function Identify({ data }: { readonly data: SystemData }) {
     setChosen(undefined)
     setNoted(next)
   }
+  // Where a look comes next it is read aloud by its heading; how things stand by now is said beside it.
+  useEffect(() => {
+    if (isBegun) speak(findingInWords(found))
+  }, [found, isBegun])
   useFocusOn(isEnded && chosen === undefined ? 'finding' : 'look', `${chosen} ${JSON.stringify(noted)}`)
 
   const write = () => {
@@ -42,21 +47,25 @@ export function Identify({ data }: { readonly data: SystemData }) {
     keepStarted(nameOfStart(data.system.id, 'observation'), { typed, units: {}, when: 'now' })
     location.assign(addressOf('record', undefined, { kind: 'observation' }))
   }
-  const finding = isBegun && <Finding found={found} heading={headings[found.ends]} />
+  const isAct = isEnded && found.best.response.cautions !== undefined
+  const isByHand = isAct || (trait !== undefined && trait.contact !== 'none')
+  const cautions = <Cautions cautions={found.cautions} inFull={isByHand} />
+  const finding = isBegun && (
+    <Finding found={found} heading={headings[found.ends]} {...(isEnded && { minded: cautions })} />
+  )
   return (
     <section class="view identify" aria-labelledby="identify-title">
       <h2 id="identify-title">Name a growth</h2>
       <p class="lead">
         Say what you see, in any order. Eyes and photos come first; nothing is touched while it may be slime.
       </p>
-      {isBegun && (
-        <Cautions cautions={found.cautions} handled={trait !== undefined && trait.contact !== 'none'} />
-      )}
+      {!isEnded && (isBegun || chosen !== undefined) && cautions}
       {isEnded && finding}
       {trait && (
         <Question
           trait={trait}
           isExtra={isEnded && chosen === undefined}
+          handsOff={found.handsOff}
           onState={(state) => say(note(noted, trait.key, state))}
           onPassOver={() => say(passOver(noted, trait.key))}
         />

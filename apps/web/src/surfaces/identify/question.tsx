@@ -6,13 +6,15 @@ interface QuestionOf {
   readonly trait: Trait
   /** What to do is known already; this look would name it closer. */
   readonly isExtra: boolean
+  /** It may be slime: what is touched for this look is told from memory only. */
+  readonly handsOff: boolean
   readonly onState: (state: string) => void
   readonly onPassOver: () => void
 }
 
 /** One look: what is asked, how one looks, and what one may see. */
-export function Question({ trait, isExtra, onState, onPassOver }: QuestionOf) {
-  const { key, asks, how, tool, states } = trait
+export function Question({ trait, isExtra, handsOff, onState, onPassOver }: QuestionOf) {
+  const { key, asks, how, contact, states } = trait
   return (
     <section class="look" aria-labelledby="look">
       {isExtra && <p class="quiet">You can act on this already. One more look would name it closer:</p>}
@@ -20,8 +22,9 @@ export function Question({ trait, isExtra, onState, onPassOver }: QuestionOf) {
         {asks}
       </h3>
       <p class="quiet">
-        {how}
-        {tool === 'eye' ? '' : ` It takes: ${tool}.`}
+        {handsOff && contact === 'touch'
+          ? 'Only what you know already: touch nothing now, it may be toxic slime.'
+          : how}
       </p>
       <ul class={key === 'form' ? 'states drawn' : 'states'}>
         {states.map((state) => (
