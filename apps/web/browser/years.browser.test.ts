@@ -1,7 +1,7 @@
 import type { Entry } from '@holdfast/logbook'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { buildServer, serveLog } from './log-site.ts'
+import { buildServer, entryOf, serveLog } from './log-site.ts'
 import { accessibilityIssues, startBrowser, visit } from './visitor.ts'
 import { fiveYears, threeReadings } from './years.ts'
 
@@ -19,7 +19,7 @@ afterAll(() => browser?.close())
 async function withLog(entries: readonly Entry[]) {
   const site = await serveLog(program)
   for (let sent = 0; sent < entries.length; sent += 500) await site.send(entries.slice(sent, sent + 500))
-  return { record: site.record, water: site.record.replace('record', 'water') }
+  return { record: site.record, water: site.record.replace('record', 'water'), send: site.send }
 }
 
 /** Until nothing on the page is rough or old. */
@@ -45,6 +45,29 @@ describe('a log', () => {
     await page.locator('.log-line').first().waitFor()
     await expectWhole(page, width)
     expect(complaints).toEqual([])
+    await page.context().close()
+  })
+
+  it('in which another device wrote is taken in on coming back, and what was shown is old until then', async () => {
+    const { water, send } = await withLog(threeReadings())
+    const { page } = await visit(browser, water)
+    await worked(page)
+    expect(await page.locator('.view.old').count()).toBe(0)
+    await send([entryOf({ kind: 'water-change', at: '2026-03-05', body: { volume_L: 30, text: '30 L' } })])
+    const said = page.evaluate(
+      () =>
+        new Promise<string>((resolve) => {
+          new MutationObserver(() => {
+            const old = document.querySelector('.view.old .working')?.textContent
+            if (old) resolve(old)
+          }).observe(document.body, { subtree: true, childList: true, attributes: true, characterData: true })
+          document.dispatchEvent(new Event('visibilitychange'))
+        }),
+    )
+    expect(await said).toContain('is being worked out again')
+    await worked(page)
+    expect(await page.locator('.view.old').count()).toBe(0)
+    expect(await page.locator('main').textContent()).toContain('from 23 Feb 2026 to 5 Mar 2026')
     await page.context().close()
   })
 
