@@ -13,7 +13,11 @@ const looks: Readonly<Record<string, string>> = {
   night_retreat: 'night_look',
   siphon_behaviour: 'siphon_test',
   spread_speed: 'photo_survey',
+  nutrient_readings: 'nitrate',
 }
+
+/** Looks that go by two names. */
+const looksAlso: Readonly<Record<string, readonly string[]>> = { nutrient_readings: ['phosphate'] }
 
 /** Other words for a kind. */
 const kindsAlso: Readonly<Record<string, readonly string[]>> = {
@@ -39,7 +43,7 @@ export const identificationAnswers: Family = {
       if (next === undefined) return { value: 'none' }
       return {
         value: looks[next.key] ?? (next.tool === 'eye' ? 'photo_survey' : next.key),
-        alsoCalled: [next.key],
+        alsoCalled: [next.key, ...(looksAlso[next.key] ?? [])],
       }
     },
   },
