@@ -23,6 +23,7 @@ export function cautionsFor(
     ...acts.flatMap((act) => act.cautions ?? []),
     ...(maybeSlime ? ['palytoxin', 'hot_rock'] : []),
     ...(chanceOf(chances, ['cyano']) > slimeFrom ? ['cyanotoxin'] : []),
+    ...(next?.contact === 'hose' ? ['siphon_by_mouth'] : []),
     ...(handled ? ['mains_near_water', 'remove_loosened_algae', 'do_not_release'] : []),
     ...(next !== undefined && burning.includes(next.tool) ? ['acid_or_bleach'] : []),
     ...(chanceOf(chances, ['caulerpa']) > slimeFrom ? ['do_not_release'] : []),

@@ -87,7 +87,12 @@ describe('cautions', () => {
   test('stand before what is done by hand too', () => {
     const green = { form: 'ball', colour: 'bright_green' }
     expect(identify(green).ends).toBe('agreed')
-    expect(cautionsOf(green)).toEqual(['mains_near_water', 'remove_loosened_algae', 'do_not_release'])
+    expect(cautionsOf(green)).toEqual([
+      'siphon_by_mouth',
+      'mains_near_water',
+      'remove_loosened_algae',
+      'do_not_release',
+    ])
   })
 
   test('a look that needs no hand needs no caution', () => {
@@ -98,6 +103,11 @@ describe('cautions', () => {
     const { next, cautions } = identify({ form: 'feather' }, [], 'calcified')
     expect(next?.key).toBe('calcified')
     expect(cautions.map(({ key }) => key)).toContain('acid_or_bleach')
+  })
+
+  test('a hose is never started by mouth', () => {
+    const { cautions } = identify({ form: 'slimy_sheet' }, [], 'siphon_behaviour')
+    expect(cautions.map(({ key }) => key)).toContain('siphon_by_mouth')
   })
 
   test('what may be a polyp is not scrubbed', () => {

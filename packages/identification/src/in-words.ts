@@ -30,7 +30,7 @@ export function actInWords({ best, ends, finer, chances, handsOff }: Identificat
   if (ends === 'not yet') return handsOff ? 'Hands off until it is known: it may be toxic slime.' : ''
   if (ends === 'open')
     return handsOff
-      ? 'Not sure, and it does not matter yet: siphon it with a thin hose, gloves and glasses on, photograph it, and look again in a week.'
+      ? 'Not sure, and it does not matter yet: siphon it with a thin hose that is never started by mouth, gloves and glasses on, photograph it, and look again in a week.'
       : 'Not sure, and it does not matter yet: photograph it, and look again in a week.'
   const [first, second] = chances
   const same =
