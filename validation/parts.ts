@@ -4,7 +4,7 @@
  */
 import type { Check } from './case-file.ts'
 
-export const missingParts = ['crew', 'ladder', 'key', 'commissioning'] as const
+export const missingParts = ['crew', 'ladder', 'commissioning'] as const
 
 /** 'model' stands for the model itself where it cannot be asked. */
 export type Part = (typeof missingParts)[number] | 'model'
@@ -19,8 +19,6 @@ const wholly: Readonly<Record<string, Part>> = {
   crew_size_first_step: 'crew',
   crew_count_max: 'crew',
   diet_score: 'crew',
-  identify_kind: 'key',
-  ask_next: 'key',
   measure_first: 'ladder',
   measure_not: 'ladder',
   caution_shown: 'ladder',

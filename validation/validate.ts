@@ -7,6 +7,7 @@ import type { Check } from './check.ts'
 import { checkCopies } from './copies/index.ts'
 import { againstCvode } from './cvode.ts'
 import { cycles } from './cycle.ts'
+import { fedOtherwise } from './fed-otherwise.ts'
 import { fuzzQuantities } from './fuzz-quantities.ts'
 import { fuzzSheets } from './fuzz-sheets.ts'
 import { grazedReefs } from './grazed-reefs.ts'
@@ -16,6 +17,7 @@ import { equippedSystems, ordinarySystems } from './ordinary.ts'
 import { checkRecord } from './record/index.ts'
 import { againstScipy } from './scipy.ts'
 import { onStiffProblems } from './stiff/index.ts'
+import { otherMethods } from './stiff/methods.ts'
 import { typedFromPapers } from './typed/index.ts'
 
 const full = process.argv.includes('--full')
@@ -26,12 +28,14 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   againstScipy,
   typedFromPapers,
   onStiffProblems,
+  ...(full ? [otherMethods] : []),
   cycles,
   fuzzQuantities,
   () => fuzzSheets({ full }),
   againstGsw,
   equippedSystems,
   ordinarySystems,
+  fedOtherwise,
   grazedReefs,
   keyCalibration,
   () => checkRecord({ full }),

@@ -5,6 +5,7 @@ import { idleAnswers } from './certain.ts'
 import { conversionAnswers } from './conversion.ts'
 import { dilutionAnswers } from './dilution.ts'
 import { evaporationAnswers } from './evaporation.ts'
+import { identificationAnswers } from './identification.ts'
 import { ledgerAnswers } from './ledger.ts'
 import { logAnswers } from './log-facts.ts'
 import { modelAnswers } from './model-words.ts'
@@ -19,6 +20,7 @@ export const answers: Family = {
   ...conversionAnswers,
   ...trendAnswers,
   ...logAnswers,
+  ...identificationAnswers,
   ...ledgerAnswers,
   ...idleAnswers,
   ...modelAnswers,

@@ -2,7 +2,7 @@ import type { Block, Model } from '../src/assemble/model.ts'
 import { type Input, type Layout, layoutOf } from '../src/declare/index.ts'
 import { ends, type Moment, shapeOf, type Values } from '../src/simulate/index.ts'
 import { cExpression, cIdentifier } from './c-expression.ts'
-import { neededNames } from './names.ts'
+import { neededNames, termsAmong } from './names.ts'
 import { type Expression, parse } from './parse.ts'
 
 /** How C finds the k-th input of an instance. */
@@ -119,8 +119,8 @@ function bodyOf(
     ...layout.inputs.flatMap((input, k) =>
       needed.has(input.name) ? [`  const double ${cIdentifier(input.name)} = ${inputText(input, k)};`] : [],
     ),
-    ...layout.terms.flatMap(({ name, is }) =>
-      needed.has(name) ? [`  const double ${cIdentifier(name)} = ${cExpression(parse(is))};`] : [],
+    ...termsAmong(layout, needed).map(
+      ({ name, is }) => `  const double ${cIdentifier(name)} = ${cExpression(parse(is))};`,
     ),
     ...results.map((expression, k) => `  ${put(k, cExpression(expression))}`),
   ]

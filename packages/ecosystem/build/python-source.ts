@@ -2,7 +2,7 @@ import type { Block, Model } from '../src/assemble/model.ts'
 import { type Input, layoutOf } from '../src/declare/index.ts'
 import { ends, shapeOf } from '../src/simulate/index.ts'
 import { type ExportedRun, orderedMoments } from './c-source.ts'
-import { neededNames } from './names.ts'
+import { neededNames, termsAmong } from './names.ts'
 import { type Expression, parse } from './parse.ts'
 
 /**
@@ -78,8 +78,8 @@ function functionsOf({ process }: Block): readonly string[] {
       ...layout.inputs.flatMap((input, k) =>
         needed.has(input.name) ? [`    ${identifier(input.name)} = ${inputText(input, k)}`] : [],
       ),
-      ...layout.terms.flatMap(({ name: term, is }) =>
-        needed.has(term) ? [`    ${identifier(term)} = ${text(parse(is))}`] : [],
+      ...termsAmong(layout, needed).map(
+        ({ name: term, is }) => `    ${identifier(term)} = ${text(parse(is))}`,
       ),
     ]
   }

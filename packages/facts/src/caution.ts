@@ -13,6 +13,7 @@ export interface Caution {
 
 const all = list as readonly Caution[]
 
+/** All cautions, the gravest first. */
 export const cautions = (): readonly Caution[] => all
 
 /** @throws UnknownKey with the nearest cautions */

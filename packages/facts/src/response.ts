@@ -9,6 +9,8 @@ export interface Response {
   readonly title: string
   readonly does: string
   readonly kinds: readonly string[]
+  /** Cautions that stand before it. */
+  readonly cautions?: readonly string[]
   /**
    * What it costs to do this to a kind that another response was meant for, by that response. 1 where it is
    * not named: a month lost. Under 1: it helps a little; over 1: it harms animals, people or the rock.

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import {
   algaeKind,
+  cautions,
   complaintShare,
   finerKinds,
   kindsOfKey,
@@ -70,6 +71,12 @@ test('a response costs something only instead of one that there is', () => {
   const keys = responses().map(({ key }) => key)
   for (const { costsInsteadOf } of responses())
     expect(keys).toEqual(expect.arrayContaining(Object.keys(costsInsteadOf ?? {})))
+})
+
+test('the cautions of every response are in the list', () => {
+  const all = [...responses(), ...finerKinds().flatMap((finer) => finer.responses)]
+  for (const { cautions: named = [] } of all)
+    expect(cautions().map(({ key }) => key)).toEqual(expect.arrayContaining([...named]))
 })
 
 test('look-alikes are two kinds of the key, parted by a trait of the list', () => {

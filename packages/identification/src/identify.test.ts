@@ -6,13 +6,23 @@ import { identify } from './identify.ts'
 const cautionsOf = (answers: Readonly<Record<string, string>>, passedOver: readonly string[] = []) =>
   identify(answers, passedOver).cautions.map(({ key }) => key)
 
+const slimeThatSwims = {
+  form: 'slime_lumps_strings',
+  colour: 'brown',
+  slime_strings: 'long_with_bubble_tip',
+  night_retreat: 'clearly_less',
+}
+
 describe('the end', () => {
   test('comes when the measures agree, though dinoflagellate and chrysophyte are still both possible', () => {
-    const { ends, best, chances, next } = identify({ form: 'slime_lumps_strings', colour: 'golden_yellow' })
+    const { ends, best, chances, questions } = identify({
+      form: 'slime_lumps_strings',
+      colour: 'golden_yellow',
+    })
     expect(ends).toBe('agreed')
     expect(best.response.key).toBe('feed_the_water')
     expect(chances[1].chance).toBeGreaterThan(0.2)
-    expect(next).toBeUndefined()
+    expect(questions).toEqual([])
   })
 
   test('may be open: what a keeper cannot look at is not asked for ever', () => {
@@ -71,11 +81,45 @@ describe('cautions', () => {
 
   test.each(['calcified', 'peroxide_drop'])('%s is looked at outside the tank', (asked) => {
     const { chances } = identify({ form: 'hard_crust' })
-    expect(cautionsFor(chances, false, trait(asked)).map(({ key }) => key)).toContain('acid_or_bleach')
+    expect(cautionsFor(chances, false, trait(asked), []).map(({ key }) => key)).toContain('acid_or_bleach')
   })
 
-  test('a ball of green asks for nothing that could hurt', () => {
-    expect(cautionsOf({ form: 'ball', colour: 'bright_green' })).toEqual([])
+  test('stand before what is done by hand too', () => {
+    const green = { form: 'ball', colour: 'bright_green' }
+    expect(identify(green).ends).toBe('agreed')
+    expect(cautionsOf(green)).toEqual([
+      'siphon_by_mouth',
+      'mains_near_water',
+      'remove_loosened_algae',
+      'do_not_release',
+    ])
+  })
+
+  test('a look that needs no hand needs no caution', () => {
+    expect(cautionsOf({ form: 'feather' })).not.toContain('mains_near_water')
+  })
+
+  test('stand before a look that nobody asked for but the keeper wants', () => {
+    const { next, cautions } = identify({ form: 'feather' }, [], 'calcified')
+    expect(next?.key).toBe('calcified')
+    expect(cautions.map(({ key }) => key)).toContain('acid_or_bleach')
+  })
+
+  test('a hose is never started by mouth', () => {
+    const { cautions } = identify({ form: 'slimy_sheet' }, [], 'siphon_behaviour')
+    expect(cautions.map(({ key }) => key)).toContain('siphon_by_mouth')
+  })
+
+  test('what may be a polyp is not scrubbed', () => {
+    const animal = { form: 'animal_body', texture: 'sponge_like', colour: 'white_clear_grey' }
+    expect(identify(animal).best.response.key).toBe('find_out')
+    expect(cautionsOf(animal)).toEqual(['palytoxin', 'hot_rock'])
+  })
+
+  test('the lamp that meets what swims up is not looked into', () => {
+    const swims = { ...slimeThatSwims, cell_shape: 'drop_on_a_tip', mainly_on: 'rock' }
+    expect(identify(swims).finer?.best.response.key).toBe('lamp_at_night')
+    expect(cautionsOf(swims)).toContain('ultraviolet')
   })
 })
 
@@ -92,6 +136,13 @@ describe('finer kinds', () => {
     const { finer } = identify(stringy)
     expect(finer?.chances[0].key).toBe('dino_ostreopsis')
     expect(finer?.best.response.key).toBe('lamp_at_night')
+  })
+
+  test('come after the look that parts the kind from those it is taken for', () => {
+    const slime = { form: 'slime_lumps_strings', colour: 'brown', gas_bubbles_afternoon: 'many_trapped' }
+    expect(identify(slime).next?.key).toBe('night_retreat')
+    expect(identify(slime, ['night_retreat']).next?.key).toBe('cells_microscope')
+    expect(identify({ ...slime, night_retreat: 'clearly_less' }).next?.key).toBe('mainly_on')
   })
 
   test('dinoflagellates that lie in the sand are met by leaving the sand alone', () => {

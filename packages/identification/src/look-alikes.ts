@@ -6,7 +6,9 @@ export interface SetApart {
   readonly test: string
   /** True where the test touches what may be slime: it waits. */
   readonly waits: boolean
-  /** True where a trait that parts them was noted already. */
+  /** Traits that part them, the best first. */
+  readonly traits: readonly string[]
+  /** True where one of them was noted already. */
   readonly looked: boolean
 }
 
@@ -28,6 +30,7 @@ export function setApart(
       .map(({ test, touches, traits }) => ({
         from,
         test,
+        traits,
         waits: touches && slime,
         looked: traits.some((trait) => answers[trait] !== undefined),
       }))

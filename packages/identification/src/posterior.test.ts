@@ -48,6 +48,17 @@ describe('the chances of kinds', () => {
     expect(first).toMatchObject({ key: 'bubble', chance: surest })
   })
 
+  test('of dinoflagellates and golden slime rise two- to fourfold on dry rock with readings near nothing', () => {
+    // Rule of thumb of keepers (common practice).
+    const lean = { nutrient_readings: 'near_nothing', first_rock: 'dry_dead' }
+    const odds = (answers: Readonly<Record<string, string>>, kind: string) =>
+      chanceIn(kind, answers) / chanceIn('hair_green', answers)
+    for (const kind of ['dino', 'chrysophyte']) {
+      expect(odds(lean, kind) / odds({}, kind)).toBeGreaterThan(2)
+      expect(odds(lean, kind) / odds({}, kind)).toBeLessThan(4)
+    }
+  })
+
   test('no answer rules a kind out', () => {
     for (const { chance } of posterior(fieldKey, { cells_microscope: 'glass_shells' }))
       expect(chance).toBeGreaterThan(0)

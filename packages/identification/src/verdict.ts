@@ -32,12 +32,13 @@ export function verdictOf(key: Key, answers: Answers, passedOver: readonly strin
   const owed = harms.flatMap(({ look }) => (look === undefined ? [] : [look]))
   if (agreed && owed.length === 0 && suspect === undefined)
     return { chances, best, ends: 'agreed', questions: [] }
-  const worth = worthwhile(key, answers, chances, passedOver)
-  // What is owed is asked when the key would end, whatever it is worth by the table.
-  const questions: readonly Worthwhile[] =
-    !agreed && worth.length > 0
-      ? worth
-      : owed.map((trait) => ({ trait, worth: worthOf(key, answers, chances, trait) / effortOf(trait) }))
+  const worth = agreed ? [] : worthwhile(key, answers, chances, passedOver)
+  // What is owed is asked when the key would end, whatever it is worth by the table; and at once where something
+  // that was noted speaks for the harm.
+  const isOwed = owed.length > 0 && (worth.length === 0 || suspect !== undefined)
+  const questions: readonly Worthwhile[] = isOwed
+    ? owed.map((trait) => ({ trait, worth: worthOf(key, answers, chances, trait) / effortOf(trait) }))
+    : worth
   return {
     chances,
     best,

@@ -18,6 +18,7 @@ const minutes: Readonly<Record<string, number>> = {
   photos: 5,
   'thin hose': 5,
   'nail and vinegar': 5,
+  'test kits': 10,
   microscope: 15,
   'white paper': 15,
   'cup and peroxide': 15,

@@ -125,6 +125,7 @@ const onVinegar: System = {
   source_water: { kind: 'deionised' },
   equipment: [
     { kind: 'organic carbon dosing', substance: 'vinegar', mL_per_day: 10 },
+    { kind: 'ferric media reactor', medium: 'activated alumina', mass_g: 100 },
     ...['ulva', 'gracilaria', 'caulerpa'].map(bed),
   ],
 }

@@ -33,12 +33,8 @@ export function DerivationInPlace({ id, of, onClose }: DerivationOf) {
       <Steps steps={steps} />
       {facts.length > 0 && <Facts facts={facts} />}
       {processes.length > 0 && <h4>{headings.processes}</h4>}
-      {processes.map((process) => (
-        <ProcessBehind
-          key={`${process.process}/${process.instance}`}
-          process={process}
-          open={processes.length === 1}
-        />
+      {byProcess(processes).map((instances) => (
+        <ProcessBehind key={instances[0]?.process} instances={instances} open={processes.length === 1} />
       ))}
       <EntriesBehind ids={entries} />
       <p class="acts">
@@ -67,19 +63,52 @@ function Steps({ steps }: { readonly steps: Explanation['formulas'] }) {
   )
 }
 
-function ProcessBehind({ process, open }: { readonly process: Explanation; readonly open: boolean }) {
+/** What works at each surface or each animal is one process there; it is named once. */
+function byProcess(processes: readonly Explanation[]): readonly (readonly Explanation[])[] {
+  const groups = new Map<string, readonly Explanation[]>()
+  for (const one of processes) groups.set(one.process, [...(groups.get(one.process) ?? []), one])
+  return [...groups.values()]
+}
+
+interface ProcessOf {
+  readonly instances: readonly Explanation[]
+  readonly open: boolean
+}
+
+function ProcessBehind({ instances, open }: ProcessOf) {
+  const [first] = instances
+  if (first === undefined) return null
+  if (instances.length === 1)
+    return (
+      <details open={open}>
+        <summary>{[first.title, spaced(first.instance)].filter(Boolean).join(', ')}</summary>
+        <Worked process={first} />
+      </details>
+    )
   return (
     <details open={open}>
       <summary>
-        {process.title}
-        {process.instance ? `, ${spaced(process.instance)}` : ''}
+        {first.title}, for each of {instances.length}
       </summary>
+      {instances.map((one) => (
+        <details key={one.instance}>
+          <summary>{spaced(one.instance)}</summary>
+          <Worked process={one} />
+        </details>
+      ))}
+    </details>
+  )
+}
+
+function Worked({ process }: { readonly process: Explanation }) {
+  return (
+    <>
       <p>
         {process.says} {headings.values}
       </p>
       <Steps steps={process.formulas} />
       <Facts facts={process.facts} />
-    </details>
+    </>
   )
 }
 

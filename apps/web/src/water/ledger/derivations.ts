@@ -21,9 +21,12 @@ export function derivationOfRows(
   river: River,
   ground: LedgerGround,
 ): Derivation {
-  const processes = ground.answer.processes.filter((known) =>
-    rows.some((row) => row.process === known.process && row.instance === known.instance),
-  )
+  const processes = ground.answer.processes
+    .filter((known) => rows.some((row) => row.process === known.process && row.instance === known.instance))
+    .map((known) => ({
+      ...known,
+      formulas: known.formulas.filter(({ moves }) => moves === undefined || moves.includes(river.atom)),
+    }))
   const sum = {
     formula: `sum over ${rows.map((row) => rowTitle(row, ground)).join(', ')}`,
     withValues: `${umol(amount.amount_umol, river)} = ${rows.map((row) => umol(row.amount_umol, river)).join(' + ')}`,

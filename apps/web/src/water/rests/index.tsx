@@ -1,6 +1,8 @@
 import { useMemo } from 'preact/hooks'
 import { useEntries } from '../../figure/entries.ts'
+import { Figure } from '../../figure/figure.tsx'
 import { whenOf } from '../../figure/in-words.ts'
+import { Line } from '../../figure/line.tsx'
 import { Says } from '../../figure/says.tsx'
 import { addressOf } from '../../shell/address.ts'
 import { restingOn, roleOf, type WorkedOut } from './resting.ts'
@@ -25,10 +27,16 @@ export function RestsOn({ id, ...worked }: WorkedOut & { readonly id: string }) 
         </p>
       )}
       <Says sentence={role} />
-      {figures.length > 0 && <h3>Figures that rest on it</h3>}
-      {figures.map((figure) => (
-        <Says key={figure.id} className="entry" sentence={[`${figure.name}: `, figure]} />
-      ))}
+      {figures.length > 0 && (
+        <div class="legend">
+          <h3>Figures that rest on it</h3>
+          {figures.map((figure) => (
+            <Line key={figure.id} figures={[figure]} className="entry">
+              <span>{figure.name}</span> <Figure of={figure} />
+            </Line>
+          ))}
+        </div>
+      )}
       {!isWhole && <p class="quiet">More may follow: the model is at work.</p>}
       {isWhole && figures.length === 0 && (
         <p class="line">No figure of the span you look at rests on it. Look at the whole log to see more.</p>

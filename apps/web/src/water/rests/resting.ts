@@ -1,5 +1,5 @@
 import type { ComputedFigure } from '../../figure/computed.ts'
-import { plain } from '../../figure/numbers.ts'
+import { plain, written } from '../../figure/numbers.ts'
 import type { Sentence } from '../../figure/sentence.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { LedgerAnswer, OutlookAnswer } from '../../worker/answers.ts'
@@ -80,8 +80,8 @@ function metBy(
 }
 
 function readWords({ unit, factor }: Subject, { reading, low, high }: Subject['readings'][number]): string {
-  const put = (value: number) => plain(value * factor)
-  return reading.belowDetection
-    ? `less than ${put(reading.value)} ${unit}`
-    : `${put(reading.value)} ${unit}, which with the error of its kit is ${put(low)} to ${put(high)}`
+  const read = `${plain(reading.value * factor)} ${unit}`
+  if (reading.belowDetection) return `less than ${read}`
+  const put = written(reading.value * factor, low * factor, high * factor)
+  return `${read}, which with the error of its kit is ${put.low} to ${put.high}`
 }
