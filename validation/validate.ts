@@ -15,7 +15,7 @@ import { againstGsw } from './gsw.ts'
 import { keyCalibration } from './key/calibration.ts'
 import { equippedSystems, ordinarySystems } from './ordinary.ts'
 import { checkRecord } from './record/index.ts'
-import { againstScipy } from './scipy.ts'
+import { againstDesolve, againstScipy } from './scripted.ts'
 import { onStiffProblems } from './stiff/index.ts'
 import { otherMethods } from './stiff/methods.ts'
 import { typedFromPapers } from './typed/index.ts'
@@ -28,7 +28,7 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   againstScipy,
   typedFromPapers,
   onStiffProblems,
-  ...(full ? [otherMethods] : []),
+  ...(full ? [againstDesolve, otherMethods] : []),
   cycles,
   fuzzQuantities,
   () => fuzzSheets({ full }),

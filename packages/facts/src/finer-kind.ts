@@ -37,3 +37,7 @@ export const finerKinds = (): readonly FinerKinds[] => all
 /** The finer kinds within a kind, or undefined where it has none that differ in what to do. */
 export const finerKindsOf = (kind: string): FinerKinds | undefined =>
   all.find(({ parent }) => parent === kind)
+
+/** A finer kind by its key, or undefined where there is none. */
+export const finerKind = (key: string): FinerKind | undefined =>
+  all.flatMap(({ kinds }) => kinds).find((kind) => kind.key === key)

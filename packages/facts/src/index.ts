@@ -7,7 +7,7 @@ export { type CultivatedAlga, cultivatedAlga } from './cultivated-alga.ts'
 export type { Fact, Provenance, Range } from './fact.ts'
 export { familyOf } from './family.ts'
 export { type FeedKind, feedKind, feedKinds } from './feed-kind.ts'
-export { type FinerKind, type FinerKinds, finerKinds, finerKindsOf } from './finer-kind.ts'
+export { type FinerKind, type FinerKinds, finerKind, finerKinds, finerKindsOf } from './finer-kind.ts'
 export {
   type ConsumptionRule,
   consumptionRules,

@@ -67,5 +67,6 @@ test('the genus is named where it changes what to do', () => {
     cell_shape: 'drop_on_a_tip',
   })
   expect(finding).toContain('within it most likely a dinoflagellate that swims up')
+  expect(finding).toContain('it kills snails and urchins')
   expect(act).toContain('An ultraviolet lamp at night meets it: it leaves for the water by night')
 })

@@ -1,3 +1,4 @@
+import { finerKind } from '@holdfast/facts'
 import type { Identification } from './identify.ts'
 import type { Chance } from './key.ts'
 
@@ -21,8 +22,10 @@ export function findingInWords({ chances, ends, suspect, finer }: Identification
   if (ends === 'not yet') return `So far: ${likely.map(named).join(', ')}.`
   if (ends === 'open') return `It may be ${orList(likely)}.`
   if (first.chance < namedAloneFrom && likely.length > 1) return `It is ${orList(likely)}.`
-  const genus = finer?.ends === 'agreed' ? `, and within it most likely ${named(finer.chances[0])}` : ''
-  return `It is most likely ${named(first)}${genus}.`
+  if (finer?.ends !== 'agreed') return `It is most likely ${named(first)}.`
+  const [genus] = finer.chances
+  const hazard = finerKind(genus.key)?.hazard ?? ''
+  return `It is most likely ${named(first)}, and within it most likely ${named(genus)}. ${hazard}`.trim()
 }
 
 /** What to do on what is known, in a sentence or two. */

@@ -11,12 +11,18 @@ export function Cautions({ cautions, inFull }: CautionsOf) {
   if (cautions.length === 0) return null
   return (
     <section class="cautions" aria-label="Mind first">
-      {cautions.map(({ key, title, says }) => (
-        <details key={`${key} ${inFull}`} open={inFull}>
-          <summary>{title}</summary>
-          <p>{says}</p>
-        </details>
-      ))}
+      {cautions.map(({ key, title, says }) =>
+        inFull ? (
+          <p key={key}>
+            <b>{title}.</b> {says}
+          </p>
+        ) : (
+          <details key={key}>
+            <summary>{title}</summary>
+            <p>{says}</p>
+          </details>
+        ),
+      )}
     </section>
   )
 }

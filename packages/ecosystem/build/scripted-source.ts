@@ -5,24 +5,41 @@ import { type ExportedRun, orderedMoments } from './c-source.ts'
 import { neededNames, termsAmong } from './names.ts'
 import { type Expression, parse } from './parse.ts'
 
+/** How a scripting language says what the equations need. */
+export interface Dialect {
+  readonly head: readonly string[]
+  readonly identifier: (name: string) => string
+  /** The k-th input of all instances, of a vector. */
+  readonly inputs: (vector: string, k: number) => string
+  readonly volume: string
+  /** A function that adds the sums of all instances up, and one that gives their flows. */
+  readonly gather: (name: string, body: readonly string[], sums: readonly string[]) => readonly string[]
+  readonly rates: (name: string, body: readonly string[], rates: readonly string[]) => readonly string[]
+  readonly list: (name: string, items: readonly string[]) => string
+  readonly pair: (gather: string, rates: string) => string
+}
+
 /**
- * The equations of a model in Python, written from the same declarations as the kernel: a function for each
- * process that works out all its instances at once with NumPy. The forms are expected by the same names.
+ * The equations of a model in a scripting language, written from the same declarations as the kernel: a function for
+ * each process that works out all its instances at once with whole arrays. The forms are expected by the same names.
  */
-export function pythonSource(model: Model): string {
+export function scriptedSource(model: Model, dialect: Dialect): string {
   const events = [...model.events.values()]
+  const both = ({ process }: Block): string => {
+    const name = nameOf(process.id)
+    return dialect.pair(`gather_${name}`, `rates_${name}`)
+  }
   return [
-    'import numpy as np',
-    'from forms import *',
-    ...[...model.blocks, ...events].flatMap(functionsOf),
-    `processes = [${model.blocks.map((block) => tupleOf(block)).join(', ')}]`,
-    `events = [${events.map((block) => tupleOf(block)).join(', ')}]`,
+    ...dialect.head,
+    ...[...model.blocks, ...events].flatMap((block) => functionsOf(block, dialect)),
+    dialect.list('processes', model.blocks.map(both)),
+    dialect.list('events', events.map(both)),
     '',
   ].join('\n')
 }
 
-/** The numbers of a run, for `integrate.py`. */
-export function pythonNumbers(model: Model, run: ExportedRun): unknown {
+/** The numbers of a run, for the scripts that integrate it; places count from 0. */
+export function numbersOf(model: Model, run: ExportedRun): unknown {
   const { tolerance } = shapeOf(model)
   const list = (values: ArrayLike<number>): readonly number[] => Array.from(values)
   const bound = (block: Block): unknown => ({
@@ -55,13 +72,6 @@ export function pythonNumbers(model: Model, run: ExportedRun): unknown {
 }
 
 const nameOf = (id: string): string => id.replaceAll(/[^a-z0-9]/g, '_')
-const identifier = (name: string): string => `_${name.replace('$', 'carried')}`
-
-const tupleOf = ({ process }: Block): string => {
-  const name = nameOf(process.id)
-  return `(gather_${name}, rates_${name})`
-}
-
 const rows = (flat: Int32Array, width: number): readonly (readonly number[])[] =>
   width === 0
     ? []
@@ -69,51 +79,45 @@ const rows = (flat: Int32Array, width: number): readonly (readonly number[])[] =
         Array.from(flat.subarray(n * width, (n + 1) * width)),
       )
 
-function functionsOf({ process }: Block): readonly string[] {
+function functionsOf({ process }: Block, dialect: Dialect): readonly string[] {
   const layout = layoutOf(process)
   const name = nameOf(process.id)
+  const { identifier } = dialect
+  const text = (expression: Expression): string => scripted(expression, identifier)
   const body = (formulas: readonly Expression[]): readonly string[] => {
     const needed = neededNames(layout, formulas)
     return [
       ...layout.inputs.flatMap((input, k) =>
-        needed.has(input.name) ? [`    ${identifier(input.name)} = ${inputText(input, k)}`] : [],
+        needed.has(input.name) ? [`${identifier(input.name)} = ${inputText(input, k, dialect)}`] : [],
       ),
-      ...termsAmong(layout, needed).map(
-        ({ name: term, is }) => `    ${identifier(term)} = ${text(parse(is))}`,
-      ),
+      ...termsAmong(layout, needed).map(({ name: term, is }) => `${identifier(term)} = ${text(parse(is))}`),
     ]
   }
-  const gathers = layout.gathers.map(({ sum }) => parse(sum))
-  const fluxes = layout.fluxes.map(({ rate }) => parse(rate))
+  const sums = layout.gathers.map(({ sum }) => parse(sum))
+  const rates = layout.fluxes.map(({ rate }) => parse(rate))
   return [
-    `def gather_${name}(y, s, p, g, ix, gx):`,
-    ...body(gathers),
-    ...gathers.map((formula, k) => `    np.add.at(g, gx[:, ${k}], ${text(formula)})`),
-    '    return',
-    `def rates_${name}(y, s, p, g, ix, out):`,
-    ...body(fluxes),
-    ...fluxes.map((formula, k) => `    out[:, ${k}] = ${text(formula)}`),
-    '    return',
+    ...dialect.gather(name, body(sums), sums.map(text)),
+    ...dialect.rates(name, body(rates), rates.map(text)),
   ]
 }
 
-function inputText(input: Input, k: number): string {
-  const at = `[ix[:, ${k}]]`
-  if (input.from === 'parameter') return `p${at}`
+function inputText(input: Input, k: number, { inputs, volume }: Dialect): string {
+  if (input.from === 'parameter') return inputs('p', k)
   switch (input.read.read) {
     case 'amount':
     case 'state':
-      return `positive(y${at})`
+      return `positive(${inputs('y', k)})`
     case 'concentration':
-      return `positive(y${at}) / s[0]`
+      return `positive(${inputs('y', k)}) / ${volume}`
     case 'setting':
-      return `s${at}`
+      return inputs('s', k)
     case 'gathered':
-      return `g${at}`
+      return inputs('g', k)
   }
 }
 
-function text(expression: Expression): string {
+function scripted(expression: Expression, identifier: Dialect['identifier']): string {
+  const text = (inner: Expression): string => scripted(inner, identifier)
   switch (expression.type) {
     case 'number':
       return String(expression.value)
