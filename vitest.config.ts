@@ -1,11 +1,13 @@
 import { defineConfig } from 'vitest/config'
-import { browserFlags, findBrowser } from './scripts/find-browser.mjs'
+import { browserFlags, findBrowser, findFirefox } from './scripts/find-browser.mjs'
 import { plugins } from './vite.shared.ts'
 
 declare module 'vitest' {
   interface ProvidedContext {
     /** How playwright-core starts the browser of this machine: `chromium.launch(inject('browser'))`. */
     browser: { executablePath: string; args: string[] }
+    /** The path of Firefox, empty where there is none. */
+    firefox: string
   }
 }
 
@@ -26,7 +28,10 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['apps/web/**/*.browser.test.ts'],
-          provide: { browser: { executablePath: findBrowser() ?? '', args: browserFlags() } },
+          provide: {
+            browser: { executablePath: findBrowser() ?? '', args: browserFlags() },
+            firefox: findFirefox() ?? '',
+          },
           testTimeout: 60_000,
           hookTimeout: 120_000,
           fileParallelism: false,

@@ -1,4 +1,4 @@
-import { type Model, stateId } from '@holdfast/ecosystem'
+import { coverOf, type Model, namedStands, stateIndex, typicalParameters } from '@holdfast/ecosystem'
 
 /** How far a run is from a reference, as shares: largest over all samples. */
 export interface Accuracy {
@@ -11,25 +11,26 @@ export interface Accuracy {
 /** Covers below this are all the same to whoever looks at them. */
 const leastCover = 0.01
 
-/** Nitrate and phosphate relative to what they are at that very sample. */
+/** Nitrate and phosphate relative to what they are at that very sample; covers at typical parameters. */
 export function accuracy(
   model: Model,
   samples: readonly Float64Array[],
   reference: readonly Float64Array[],
 ): Accuracy {
-  const ids = model.states.map(stateId)
+  const parameters = typicalParameters(model)
   const relative = (id: string): number => {
-    const i = ids.indexOf(id)
+    const i = stateIndex(model, id)
     return Math.max(...samples.map((sample, k) => Math.abs(sample[i] / reference[k][i] - 1)))
   }
-  const covers = ids.flatMap((id, i) => (id.startsWith('cover.') ? [i] : []))
   return {
     nitrate: relative('water.nitrate/N'),
     phosphate: relative('water.phosphate/P'),
     cover: Math.max(
-      ...covers.map((i) => {
-        const most = Math.max(leastCover, ...reference.map((sample) => sample[i]))
-        return Math.max(...samples.map((sample, k) => Math.abs(sample[i] - reference[k][i]))) / most
+      ...namedStands(model.system).map(({ of: { stand } }) => {
+        const cover = coverOf(model, stand)
+        const theirs = reference.map((sample) => cover(sample, parameters))
+        const off = samples.map((sample, k) => Math.abs(cover(sample, parameters) - theirs[k]))
+        return Math.max(...off) / Math.max(leastCover, ...theirs)
       }),
     ),
   }

@@ -7,6 +7,11 @@ import { isMainThread, parentPort } from 'node:worker_threads'
 const parts: Readonly<Record<string, () => Promise<unknown>>> = {
   year: () => import('./year.ts').then(({ yearBench }) => yearBench()),
   ensemble: () => import('./ensemble.ts').then(({ ensembleBench }) => ensembleBench(option('members', 500))),
+  browser: () =>
+    import('./browser/browser.ts').then(({ browserBench }) => browserBench(option('members', 500))),
+  lever: () => import('./lever.ts').then(({ leverBench }) => leverBench()),
+  growth: () => import('./growth.ts').then(({ growthBench }) => growthBench()),
+  integrators: () => import('./integrators.ts').then(({ integratorsBench }) => integratorsBench()),
   record: () => import('./record.ts').then(({ recordBench }) => recordBench()),
   start: () => import('./start.ts').then(({ startBench }) => startBench(option('minutes', 0.5))),
 }
@@ -30,7 +35,7 @@ async function main(): Promise<void> {
 
 /** A worker of the ensemble: it keeps the assembled model, and runs the members it is told. */
 async function work(): Promise<void> {
-  const { runShare } = await import('./ensemble.ts')
+  const { runShare } = await import('./share.ts')
   const { benchmarkRun } = await import('./benchmark-system.ts')
   const run = benchmarkRun(90)
   parentPort?.on('message', (share) => {

@@ -1,94 +1,15 @@
-/** Many members: 500 over 90 days, a lever dragged, memory, and how cost grows. */
+/** Many members: 500 over 90 days, a lever dragged, memory. */
 import { Worker } from 'node:worker_threads'
-import {
-  type IntegratorSettings,
-  type MemberRun,
-  pairs,
-  patches,
-  patchShare,
-  type Statistics,
-  simulateTogether,
-  standCover,
-  stateIndex,
-  usualSettings,
-} from '@holdfast/ecosystem'
-import { drawMember, weightedQuantiles } from '@holdfast/inference'
-import { type BenchmarkRun, benchmarkRun, benchmarkSystem } from './benchmark-system.ts'
-import { least } from './least.ts'
+import { usualSettings } from '@holdfast/ecosystem'
+import { weightedQuantiles } from '@holdfast/inference'
+import { type BenchmarkRun, benchmarkRun } from './benchmark-system.ts'
+import { type Course, daily, runShare, type Seen, type Share, seenIn } from './share.ts'
 import { table } from './table.ts'
 
 const horizon = 90
 /** After so many members memory is read. */
 const batch = 20
 const levels = [0.05, 0.25, 0.5, 0.75, 0.95]
-
-/** Members of a run, the first of them number `first`. */
-export interface Share {
-  readonly first: number
-  readonly count: number
-  readonly days: number
-}
-
-/** Every day, as the outlook draws them. */
-const daily = (days: number): readonly number[] => Array.from({ length: days }, (_, day) => day + 0.8)
-
-const membersOf = (run: BenchmarkRun, { first, count }: Omit<Share, 'days'>): readonly MemberRun[] =>
-  Array.from({ length: count }, (_, n) => ({
-    parameters: drawMember(run.model, 1, first + n),
-    start: run.start,
-  }))
-
-/** What an outlook keeps of a member: what can be seen, day after day. */
-export interface Course {
-  /** Each of `seenIn` on each day. */
-  readonly seen: readonly Float64Array[]
-  readonly statistics: Statistics
-}
-
-interface Seen {
-  readonly name: 'nitrate' | 'phosphate' | 'cover'
-  readonly of: (states: Float64Array) => number
-}
-
-/** Nitrate, phosphate, and the cover of every kind on every surface, its patches together. */
-function seenIn({ model }: BenchmarkRun): readonly Seen[] {
-  const amount = (name: Seen['name'], id: string): Seen => {
-    const i = stateIndex(model, id)
-    return { name, of: (states) => states[i] }
-  }
-  const kinds = [...new Set(model.system.algae.map(({ kind }) => kind))]
-  return [
-    amount('nitrate', 'water.nitrate/N'),
-    amount('phosphate', 'water.phosphate/P'),
-    ...model.system.surfaces.flatMap((surface) =>
-      kinds.map((kind): Seen => {
-        const parts = patches.map((patch) => ({
-          i: stateIndex(model, standCover({ surface: surface.id, kind, patch }).id),
-          share: patchShare(surface, patch, model.facts),
-        }))
-        return {
-          name: 'cover',
-          of: (states) => parts.reduce((sum, { i, share }) => sum + share * states[i], 0),
-        }
-      }),
-    ),
-  ]
-}
-
-export function runShare(
-  run: BenchmarkRun,
-  share: Share,
-  integrator: IntegratorSettings = usualSettings,
-): readonly Course[] {
-  const all = seenIn(run)
-  const question = { ...run, to: share.days, samples: daily(share.days), integrator }
-  return pairs(membersOf(run, share)).flatMap((pair) =>
-    simulateTogether(question, pair).map(({ samples, statistics }) => ({
-      seen: all.map(({ of }) => Float64Array.from(samples, of)),
-      statistics,
-    })),
-  )
-}
 
 /** @param members  500 are asked for; fewer where time is short */
 export async function ensembleBench(members: number): Promise<void> {
@@ -125,7 +46,6 @@ export async function ensembleBench(members: number): Promise<void> {
     ]),
   )
   accuracyOf(run, all)
-  growth()
 }
 
 /** Shares of the members in warm workers, side by side; ms until the last is done. */
@@ -186,26 +106,3 @@ const quantiles = (values: readonly number[]): readonly number[] =>
     values.map(() => 1 / values.length),
     levels,
   )
-
-/** One line for each size: time for each member and day, and for each state of it. */
-function growth(): void {
-  const rows: string[][] = [['surfaces x kinds', 'states', 'flows', 'members', 'days', 'µs a member and day']]
-  const line = (surfaces: number, kinds: number, count: number, days: number): void => {
-    const run = benchmarkRun(days, benchmarkSystem(surfaces, kinds))
-    const ms = least(() => runShare(run, { first: 0, count, days }), 1)
-    const { states, fluxes } = run.model
-    const each = ((1000 * ms) / (count * days)).toFixed(0)
-    rows.push([`${surfaces} x ${kinds}`, `${states.length}`, `${fluxes.length}`, `${count}`, `${days}`, each])
-  }
-  for (const count of [4, 16, 64]) line(9, 5, count, 30)
-  for (const days of [90, 365]) line(9, 5, 4, days)
-  for (const [surfaces, kinds] of [
-    [3, 5],
-    [15, 5],
-    [9, 10],
-    [20, 15],
-  ])
-    line(surfaces, kinds, 4, 30)
-  console.log()
-  console.log(table(rows))
-}

@@ -2,7 +2,7 @@
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { type Entry, JournalSearch, journalPage, type Logbook } from '@holdfast/logbook'
+import { type Entry, JournalSearch, journalPage, type Logbook, systemLog } from '@holdfast/logbook'
 import { nitrate } from '@holdfast/logbook/conformance/nitrate.ts'
 import { openStore } from '@holdfast/logbook/open'
 import { postgresBinaries } from '@holdfast/logbook/testing/postgres-binaries.ts'
@@ -40,6 +40,10 @@ const labels = [
   'the list: newest 100 lines',
   'the list again',
   '100 lines of ten years ago',
+  'the first search',
+  'a search that finds nothing',
+  'the next search',
+  'what the model takes',
   'one entry stored',
   'all entries read',
 ]
@@ -61,12 +65,17 @@ async function timesOf(place: {
     const question = { system: 'reef', limit: 100, ...(before !== undefined && { before }) }
     return journalPage(log, question, new JournalSearch(log))
   }
+  const search = new JournalSearch(log)
   const times = [
     stored,
     open,
     await time(() => list()),
     await time(() => list()),
     await time(() => list('2016-03-01.999999')),
+    await time(() => search.find({ system: 'reef' }, 'nitrate', 100)),
+    await time(() => search.find({ system: 'reef' }, 'hydrometer', 100)),
+    await time(() => search.find({ system: 'reef' }, 'nitrate 5', 100)),
+    await time(async () => systemLog(await log.read({ system: 'reef' }))),
     await time(() => log.append([nitrate(entries)])),
     await time(() => log.read({ system: 'reef' })),
   ]

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { browserFlags, findBrowser } from './find-browser.mjs'
+import { browserFlags, findBrowser, findFirefox } from './find-browser.mjs'
 
 describe('a browser', () => {
   it.each([
@@ -24,6 +24,14 @@ describe('a browser', () => {
 
   it('is not found where there is none', () => {
     expect(findBrowser({ platform: 'linux', env: {}, exists: () => false })).toBeUndefined()
+  })
+
+  it('is Firefox where a second engine is asked, in its usual place or as named', () => {
+    const exists = (path: string) => path.endsWith('firefox-esr')
+    expect(findFirefox({ platform: 'linux', env: { PATH: '/usr/bin' }, exists })).toBe('/usr/bin/firefox-esr')
+    expect(
+      findFirefox({ platform: 'linux', env: { PATH: '/usr/bin', HOLDFAST_FIREFOX: '/opt/fox' }, exists }),
+    ).toBe(undefined)
   })
 
   it('calls nobody while it is tested', () => {

@@ -16,6 +16,7 @@ const programs = {
   'record-writer': 'validation/record/writer.ts',
   'check-cases': 'validation/check-cases.ts',
   'check-values': 'validation/check-values.ts',
+  'check-key': 'validation/check-key.ts',
   'check-imports': 'validation/check-imports.ts',
   bench: 'bench/bench.ts',
   'make-example': 'examples/make-example.ts',

@@ -2,7 +2,7 @@ import { fittingCrew, keptAtNumber } from '@holdfast/ecosystem/testing/fitting-c
 import { ordinaryReef } from '@holdfast/ecosystem/testing/ordinary-reef'
 import { run } from '@holdfast/ecosystem/testing/run'
 import { tallCover } from '@holdfast/ecosystem/testing/tall-cover'
-import type { Check } from './check.ts'
+import { type Check, judged } from './check.ts'
 
 /** Algae taller than this are what keepers call an outbreak, mm. */
 const tall_mm = 5
@@ -68,10 +68,5 @@ function median(values: readonly number[]): number {
   return ((sorted[Math.floor(middle)] ?? Number.NaN) + (sorted[Math.ceil(middle) - 1] ?? Number.NaN)) / 2
 }
 
-function outcome(what: string, holds: boolean, says: string): Check {
-  const name = `free lit rock under algae over 5 mm after a year ${what}`
-  if (!gaps.has(what)) return { name, outcome: holds ? 'passed' : 'failed', says }
-  return holds
-    ? { name, outcome: 'failed', says: `${says}: a gap no more, take it off the list` }
-    : { name, outcome: 'gap', says }
-}
+const outcome = (what: string, holds: boolean, says: string): Check =>
+  judged(`free lit rock under algae over 5 mm after a year ${what}`, holds, says, gaps.has(what))

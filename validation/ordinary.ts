@@ -1,46 +1,51 @@
 import { atoms, belowZero, drift } from '@holdfast/ecosystem/testing/drift'
-import { equippedSystem, ordinarySystem } from '@holdfast/ecosystem/testing/ordinary'
+import { equippedSystem } from '@holdfast/ecosystem/testing/ordinary'
+import { type OrdinaryWater, ordinaryWater } from '@holdfast/ecosystem/testing/ordinary-water'
 import { run } from '@holdfast/ecosystem/testing/run'
-import type { Check } from './check.ts'
+import { type Check, judged } from './check.ts'
 
 /** What keepers of ordinary systems read after a year, mg/L (common practice): middle, and 5 to 95 % of systems. */
 const usual = {
-  nitrate: { id: 'water.nitrate/N', mass: 62.005, middle: [3, 25], span: [0.3, 80] },
-  phosphate: { id: 'water.phosphate/P', mass: 94.97, middle: [0.03, 0.2], span: [0.005, 1] },
+  nitrate: { middle: [3, 25], span: [0.3, 80] },
+  phosphate: { middle: [0.03, 0.2], span: [0.005, 1] },
 } as const
 
 /**
- * Where the model is known to miss what keepers read: too lean where grazers have starved and hair algae
- * took over, too rich where no media are used, since a way out of phosphate is wanting (decision 0005).
+ * Where the model is known to miss what keepers read: too lean where ferric media are used and too rich where
+ * none are, since a way out of phosphate is wanting (decision 0005).
  */
-const gaps: ReadonlySet<string> = new Set(['nitrate, 5 %', 'phosphate, 5 %', 'phosphate, 95 %'])
+const gaps: ReadonlySet<string> = new Set(['phosphate, 5 %', 'phosphate, 95 %'])
 
-/** The same facts for twenty invented systems: nothing is set for one of them. */
+/**
+ * The same facts for twenty invented systems: nothing is set for one of them. Twenty more, at which nobody looked
+ * while priors were chosen, are told beside and judged by no one.
+ */
 export function ordinarySystems(): readonly Check[] {
-  const years = Array.from({ length: 20 }, (_, n) =>
-    run({
-      system: ordinarySystem(n + 1),
-      days: 365,
-      samples: [365],
-      opening: { nitrate_mg_L: 8, phosphate_mg_L: 0.06 },
-    }),
-  )
-  const ends = (id: string, mass: number): readonly number[] =>
-    years
-      .map(({ concentrations }) => ((concentrations(id)[0] ?? Number.NaN) * mass) / 1000)
-      .sort((a, b) => a - b)
-  const waters = Object.entries(usual).flatMap(([name, { id, mass, middle, span }]): readonly Check[] => {
-    const sorted = ends(id, mass)
-    const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))] ?? Number.NaN
-    return [
-      within(`${name}, median`, at(0.5), middle),
-      within(`${name}, 5 %`, at(0.05), span),
-      within(`${name}, 95 %`, at(0.95), span),
-    ]
-  })
-  const ammonia = ends('water.ammonia/N', 14.007).at(-1) ?? Number.NaN
-  return [...waters, within('ammonia nitrogen, most', ammonia, [0, 0.03])]
+  const [judgedYears, others] = [1, 21].map(twentyFrom)
+  const { nitrate, phosphate } = usual
+  return (
+    [
+      ['nitrate, median', spread('nitrate', 0.5), nitrate.middle],
+      ['nitrate, 5 %', spread('nitrate', 0.05), nitrate.span],
+      ['nitrate, 95 %', spread('nitrate', 0.95), nitrate.span],
+      ['phosphate, median', spread('phosphate', 0.5), phosphate.middle],
+      ['phosphate, 5 %', spread('phosphate', 0.05), phosphate.span],
+      ['phosphate, 95 %', spread('phosphate', 0.95), phosphate.span],
+      ['ammonia nitrogen, most', spread('ammonia', 1), [0, 0.03]],
+    ] as const
+  ).map(([what, of, span]) => within(what, of(judgedYears), of(others), span))
 }
+
+const twentyFrom = (first: number): readonly OrdinaryWater[] =>
+  Array.from({ length: 20 }, (_, n) => ordinaryWater(first + n, [365])).flat()
+
+/** The value that this share of the systems stays under. */
+const spread =
+  (nutrient: keyof OrdinaryWater, share: number) =>
+  (waters: readonly OrdinaryWater[] = []): number => {
+    const sorted = waters.map((water) => water[nutrient]).sort((a, b) => a - b)
+    return sorted[Math.round(share * (sorted.length - 1))] ?? Number.NaN
+  }
 
 /** Two hundred draws of equipment, rock, sand and corals: every atom is kept and nothing is below zero. */
 export function equippedSystems(): readonly Check[] {
@@ -63,12 +68,13 @@ export function equippedSystems(): readonly Check[] {
   ]
 }
 
-function within(what: string, value: number, [low, high]: readonly [number, number]): Check {
-  const name = `twenty ordinary systems after a year: ${what}`
-  const says = `${value.toPrecision(3)} mg/L, asked ${low} to ${high}`
+function within(
+  what: string,
+  value: number,
+  elsewhere: number,
+  [low, high]: readonly [number, number],
+): Check {
   const holds = value >= low && value <= high
-  if (!gaps.has(what)) return { name, outcome: holds ? 'passed' : 'failed', says }
-  return holds
-    ? { name, outcome: 'failed', says: `${says}: a gap no more, take it off the list` }
-    : { name, outcome: 'gap', says }
+  const says = `${value.toPrecision(3)} mg/L, asked ${low} to ${high}; twenty others ${elsewhere.toPrecision(3)}`
+  return judged(`twenty ordinary systems after a year: ${what}`, holds, says, gaps.has(what))
 }

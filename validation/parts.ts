@@ -4,15 +4,13 @@
  */
 import type { Check } from './case-file.ts'
 
-export const missingParts = ['ladder', 'key', 'commissioning'] as const
+export const missingParts = ['ladder', 'commissioning'] as const
 
 /** 'model' stands for the model itself where it cannot be asked. */
 export type Part = (typeof missingParts)[number] | 'model'
 
 /** Quantities that belong to one missing part, whatever the system. */
 const wholly: Readonly<Record<string, Part>> = {
-  identify_kind: 'key',
-  ask_next: 'key',
   measure_first: 'ladder',
   measure_not: 'ladder',
   caution_shown: 'ladder',

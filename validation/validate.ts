@@ -7,14 +7,17 @@ import type { Check } from './check.ts'
 import { checkCopies } from './copies/index.ts'
 import { againstCvode } from './cvode.ts'
 import { cycles } from './cycle.ts'
+import { fedOtherwise } from './fed-otherwise.ts'
 import { fuzzQuantities } from './fuzz-quantities.ts'
 import { fuzzSheets } from './fuzz-sheets.ts'
 import { grazedReefs } from './grazed-reefs.ts'
 import { againstGsw } from './gsw.ts'
+import { keyCalibration } from './key/calibration.ts'
 import { equippedSystems, ordinarySystems } from './ordinary.ts'
 import { checkRecord } from './record/index.ts'
-import { againstScipy } from './scipy.ts'
+import { againstDesolve, againstScipy } from './scripted.ts'
 import { onStiffProblems } from './stiff/index.ts'
+import { otherMethods } from './stiff/methods.ts'
 import { typedFromPapers } from './typed/index.ts'
 
 const full = process.argv.includes('--full')
@@ -25,13 +28,16 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   againstScipy,
   typedFromPapers,
   onStiffProblems,
+  ...(full ? [againstDesolve, otherMethods] : []),
   cycles,
   fuzzQuantities,
   () => fuzzSheets({ full }),
   againstGsw,
   equippedSystems,
   ordinarySystems,
+  fedOtherwise,
   grazedReefs,
+  keyCalibration,
   () => checkRecord({ full }),
   () => checkCopies({ full }),
 ]

@@ -1,5 +1,6 @@
 import {
   assemble,
+  coverOf,
   type Event,
   type Model,
   type Opening,
@@ -7,7 +8,6 @@ import {
   patchShare,
   type System,
   simulate,
-  standCover,
   startOf,
   stateIndex,
   timeline,
@@ -21,7 +21,7 @@ import { convert } from '@holdfast/quantities'
 export const tank: Tank = {
   seed: 600,
   member: 9,
-  distance: 0.4,
+  distance: 0.45,
   // So that what comes in and what leaves come to a year between poor and rich.
   facts: { 'unexplained.nitrate': 1.1, 'unexplained.phosphate': 1.3 },
   opening: { nitrate_mg_L: 7, phosphate_mg_L: 0.07 },
@@ -69,14 +69,14 @@ export function truthOf(
     samples: days,
     timeline: timeline({ system, events, from, to, asOf: to }),
   })
-  return samples.map((states, i) => truthAt(model, states, days[i]))
+  return samples.map((states, i) => truthAt(model, parameters, states, days[i]))
 }
 
 /** On the scale of logarithms, where both are above zero. */
 const between = (typical: number, drawn: number, distance: number): number =>
   typical > 0 && drawn > 0 ? typical * pow(drawn / typical, distance) : typical
 
-function truthAt(model: Model, states: Float64Array, day: number): Truth {
+function truthAt(model: Model, parameters: Float64Array, states: Float64Array, day: number): Truth {
   const dissolved = (id: string, unit: string): number =>
     convert(states[stateIndex(model, id)] / model.volume_L, 'µmol L⁻¹', unit)
   return {
@@ -90,7 +90,7 @@ function truthAt(model: Model, states: Float64Array, day: number): Truth {
         (sum, patch) =>
           sum +
           patchShare(surface, patch, model.facts) *
-            states[stateIndex(model, standCover({ surface: id, kind, patch }).id)],
+            coverOf(model, { surface: id, kind, patch })(states, parameters),
         0,
       )
     },

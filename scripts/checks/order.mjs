@@ -15,6 +15,7 @@ const stepDown = {
   planning: ['inference'],
   'crew-plan': ['inference'],
   survey: ['facts'],
+  identification: ['facts', 'elementary'],
   logbook: ['seawater'],
   client: ['logbook'],
   'page-headers': [],

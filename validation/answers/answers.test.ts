@@ -258,3 +258,44 @@ test('top-off leaves behind whatever it carries but water', () => {
     asked({ quantity: 'input_accumulates_from_topoff' }, expected, { system: { source_water } }).result,
   ).toBe('passed')
 })
+
+const noted = (date: string, traits: Readonly<Record<string, string>>): CaseEvent => ({
+  date,
+  kind: 'observation',
+  traits,
+})
+
+test('a growth is named from all that was noted of it, a later note before an earlier one', () => {
+  const events = [
+    noted('2026-03-20', { colour: 'wine_red', siphon_behaviour: 'lifts_in_sheets' }),
+    noted('2026-03-10', { colour: 'bright_green', form: 'slimy_sheet' }),
+  ]
+  expect(asked({ quantity: 'identify_kind' }, { equals: 'cyano' }, { events }).result).toBe('passed')
+  expect(asked({ quantity: 'identify_kind' }, { equals: 'cyanobacteria' }, { events }).result).toBe('passed')
+  expect(asked({ quantity: 'identify_kind' }, { equals: 'dino' }, { events }).result).toBe('failed')
+})
+
+test('of brown slime the next look is at dawn or through a microscope, and nothing is touched', () => {
+  const events = [
+    noted('2026-03-10', {
+      colour: 'brown',
+      form: 'slime_lumps_strings',
+      gas_bubbles_afternoon: 'many_trapped',
+      mainly_on: 'rock',
+    }),
+  ]
+  const next = { one_of: ['microscope', 'night_look'] }
+  expect(asked({ quantity: 'ask_next' }, next, { events })).toMatchObject({ result: 'passed' })
+})
+
+test('where the measures agree nothing more is asked', () => {
+  const events = [noted('2026-03-10', { form: 'ball', colour: 'bright_green', texture: 'rubbery' })]
+  expect(asked({ quantity: 'ask_next' }, { equals: 'none' }, { events }).result).toBe('passed')
+})
+
+test('without an observation no growth is named', () => {
+  expect(asked({ quantity: 'identify_kind' }, { equals: 'cyano' })).toMatchObject({
+    result: 'failed',
+    got: expect.stringContaining('needs an observation'),
+  })
+})

@@ -6,6 +6,7 @@ import { conversionAnswers } from './conversion.ts'
 import { crewAnswers } from './crew.ts'
 import { dilutionAnswers } from './dilution.ts'
 import { evaporationAnswers } from './evaporation.ts'
+import { identificationAnswers } from './identification.ts'
 import { ledgerAnswers } from './ledger.ts'
 import { logAnswers } from './log-facts.ts'
 import { modelAnswers } from './model-words.ts'
@@ -20,6 +21,7 @@ export const answers: Family = {
   ...conversionAnswers,
   ...trendAnswers,
   ...logAnswers,
+  ...identificationAnswers,
   ...ledgerAnswers,
   ...idleAnswers,
   ...modelAnswers,

@@ -47,6 +47,7 @@ const processNames: Readonly<Record<string, string>> = {
   'water change': 'water_change',
   'ferric-media': 'ferric_media',
   'hand removal': 'hand_removed_algae',
+  'algal-uptake': 'surface_algae',
   'algal-growth': 'surface_algae',
   'algal-growth-of-films': 'surface_algae',
   'algal-growth-of-diatoms': 'surface_algae',

@@ -44,7 +44,7 @@ export function growth(file: CaseFile, surface: string, algae: string) {
       to,
       timeline: moments,
     })
-    return { gross: grown / held, net: cover ? cover.of(end) - cover.of(states) : 0 }
+    return { gross: grown / held, net: cover ? cover.of(end, parameters) - cover.of(states, parameters) : 0 }
   })
   const of = (key: 'gross' | 'net') =>
     median(

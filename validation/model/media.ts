@@ -122,9 +122,10 @@ export function reboundOfChange(file: CaseFile, days: number): number {
       samples: [question.asOf + days],
       timeline: moments,
     })
-    const before = phosphate?.of(states) ?? Number.NaN
+    const before = phosphate?.of(states, parameters) ?? Number.NaN
     const low = before - fraction * (before - water.PO4_mg_L)
-    const later = run.samples[0] === undefined ? Number.NaN : (phosphate?.of(run.samples[0]) ?? Number.NaN)
+    const [after] = run.samples
+    const later = after === undefined ? Number.NaN : (phosphate?.of(after, parameters) ?? Number.NaN)
     return (later - low) / (before - low)
   })
   return median(shares, known.weights.of)

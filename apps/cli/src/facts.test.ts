@@ -17,10 +17,26 @@ function run(words: readonly string[], options: FactsOptions = {}): string {
 }
 
 test('a fact is found by a word of its id, with its band, unit, source and how it is known', () => {
-  const line = run(['foam.k.tank']).split('\n')[1]
+  const line = run(['foam'])
+    .split('\n')
+    .find((row) => row.startsWith('foam.k.tank '))
   const { low, typical, high } = fact('foam.k.tank')
   for (const text of [`${low}`, `${typical}`, `${high}`, 'd⁻¹', 'memory', 'Feldman'])
     expect(line).toContain(text)
+})
+
+test('a fact that is found alone is told in full: conditions, how it is known, references, what reads it', () => {
+  const { title, holds, aside } = fact('fish.tan_rule')
+  const told = run(['fish.tan_rule'])
+  for (const text of [title, 'Fish, fish.tan_rule', `Holds for: ${holds}.`, 'Recalled', 'Timmons & Ebeling'])
+    expect(told).toContain(text)
+  expect(told).toContain(`No formula reads it: ${aside}.`)
+  expect(run(['coral.ks_po4'])).not.toContain('No formula reads it')
+})
+
+test('an id asks for its own fact, whoever else names it', () => {
+  expect(fact('den.ks_sand').aside).toContain('den.ks')
+  expect(run(['den.ks']).split('\n')[0]).toBe(fact('den.ks').title)
 })
 
 test('every word must be found, in title, conditions or source, whatever their case', () => {

@@ -62,3 +62,6 @@ export function waterChange(text: string): WaterChange {
   if (!volume.ok || !interval.ok || issues.length > 0) throw new InvalidArgumentError(issues.join(' '))
   return { volume_L: volume.value, every_days: interval.value }
 }
+
+/** Gathers an option that may be given more than once. */
+export const gathered = (text: string, before: readonly string[]): readonly string[] => [...before, text]

@@ -5,12 +5,13 @@ import { convertCommand } from './commands/convert.ts'
 import { exportCommand } from './commands/export.ts'
 import { factsCommand } from './commands/facts.ts'
 import { importCommand } from './commands/import-sheet.ts'
+import { keyCommand } from './commands/key.ts'
 import { logCommands } from './commands/log/index.ts'
 import { restoreCommand } from './commands/restore.ts'
 import { systemAdd, systemList, systemShow } from './commands/system.ts'
 import { undoImport } from './commands/undo-import.ts'
 import { waterCommand } from './commands/water.ts'
-import { answer, date, numberAboveZero, waterChange, wholeNumber } from './options.ts'
+import { answer, date, gathered, numberAboveZero, waterChange, wholeNumber } from './options.ts'
 import type { Terminal } from './terminal.ts'
 
 const after = `
@@ -34,6 +35,7 @@ Examples:
   holdfast export log.xlsx
   holdfast backup
   holdfast facts coral nitrate
+  holdfast key colour=brown form=dust_film mainly_on=sand
 `
 
 /** The commands; each action sets the exit code through `end` when it is not 0. */
@@ -124,6 +126,16 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
     .option('--weakest <count>', 'the estimates that leave most open', wholeNumber(1, 1000))
     .option('--json', 'one JSON document for programs')
     .action((words, options) => factsCommand(words, options, terminal))
+
+  holdfast
+    .command('key [traits...]')
+    .description(
+      'What a growth is, from what you noted of it (colour=brown form=dust_film), and what to look at next.',
+    )
+    .option('--unknown <trait>', 'a trait that you cannot look at; repeat for each', gathered, [])
+    .option('--traits', 'list every trait with its states')
+    .option('--json', 'one JSON document for programs')
+    .action((noted, options) => keyCommand(noted, options, terminal))
 
   // The model is loaded by the commands that run it; the others start without.
   const run = (name: string, says: string): Command =>

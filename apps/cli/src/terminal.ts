@@ -10,6 +10,8 @@ export interface Terminal {
   readonly redraws: boolean
   /** A question of yes or no; undefined where nobody is there to answer. */
   readonly agrees: (question: string) => Promise<boolean | undefined>
+  /** A question in words, answered with a line; absent where nobody is there to answer. */
+  readonly asks?: (question: string) => Promise<string>
 }
 
 /** The terminal of this process. */
@@ -19,13 +21,20 @@ export function processTerminal(): Terminal {
     err: (text) => process.stderr.write(text),
     redraws: process.stderr.isTTY === true,
     async agrees(question) {
-      if (!process.stdin.isTTY || !process.stderr.isTTY) return undefined
-      const lines = createInterface({ input: process.stdin, output: process.stderr })
-      try {
-        return /^y(es)?$/i.test((await lines.question(`${question} [y/N] `)).trim())
-      } finally {
-        lines.close()
-      }
+      return isAnswered() ? /^y(es)?$/i.test((await lineFor(`${question} [y/N] `)).trim()) : undefined
     },
+    ...(isAnswered() && { asks: lineFor }),
+  }
+}
+
+/** Whether somebody reads the questions and types. */
+const isAnswered = (): boolean => process.stdin.isTTY === true && process.stderr.isTTY === true
+
+async function lineFor(question: string): Promise<string> {
+  const lines = createInterface({ input: process.stdin, output: process.stderr })
+  try {
+    return await lines.question(question)
+  } finally {
+    lines.close()
   }
 }

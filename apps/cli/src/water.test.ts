@@ -85,7 +85,7 @@ test('what has two meanings is asked about with exit code 2', () => {
 test('a result says for what it holds and what it rests on', () => {
   const { out } = run('oxygen_saturation', ['S=35', 't=25'])
   expect(out).toContain('Holds for S 0 to 42, t -1.922')
-  expect(out).toContain('Rests on oxygenSaturationGarciaGordon1992.')
+  expect(out).toContain('Rests on Garcia & Gordon 1992.')
   // Carbonic acid holds for S 19 to 43, 2 to 35 °C (Lueker et al. 2000), aragonite for S 5 to 44, 5 to 40 °C
   // (Mucci 1983), as their files in the package of sea water say.
   const pair = ['TA_umol_kg=2300', 'pH_total=8.1', 'S=35', 't=25']

@@ -1,5 +1,6 @@
-import { issueInWords, JournalSearch, type Logbook, Refused } from '@holdfast/logbook'
+import { issueInWords, JournalSearch, type Logbook, Refused, SystemLogs } from '@holdfast/logbook'
 import { Hono } from 'hono'
+import { etag } from 'hono/etag'
 import { declaredOf, mounted } from './api/mount.ts'
 import { failed, nothingAt } from './api/refusals.ts'
 import { routes } from './api/routes.ts'
@@ -28,7 +29,13 @@ export function app({ logbook, kept, webFolder, start, tell }: AppOptions): Hono
     await next()
     if (!context.res.headers.has('cache-control')) context.res.headers.set('cache-control', 'no-store')
   })
-  server.route('/', mounted(routes, { logbook, search: new JournalSearch(logbook), kept, start }))
+  // The log of years is the one answer that is worth keeping: asked again, it goes out only where it has changed.
+  server.get('/api/systems/:system', etag(), async (context, next) => {
+    await next()
+    context.res.headers.set('cache-control', 'private, no-cache')
+  })
+  const [search, logs] = [new JournalSearch(logbook), new SystemLogs(logbook)]
+  server.route('/', mounted(routes, { logbook, search, logs, kept, start }))
   server.all('/api/*', (context) => context.json({ issues: [nothingAt(context.req.path)] }, 404))
   server.get('*', webFiles(webFolder))
   server.onError((error, context) => {

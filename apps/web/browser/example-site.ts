@@ -6,7 +6,7 @@ import { extname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { pageHeaders } from '@holdfast/page-headers'
 import { build } from 'vite'
-import { exampleData } from '../src/fixtures/example-system.ts'
+import { exampleData, exampleEntries } from '../src/fixtures/example-system.ts'
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -42,6 +42,8 @@ export async function serveSite(folder: string) {
     if (pathname === '/api/systems') return void json([{ id: system.id, name: system.name }])
     const shown = [`/api/systems/${system.id}`, `/api/systems/${system.id}/description`]
     if (shown.includes(pathname)) return void json(exampleData)
+    const entry = exampleEntries.find(({ id }) => pathname === `/api/entries/${id}`)
+    if (entry) return void json({ entry: { id: entry.id, at: entry.at }, says: entry.text })
     const path = pathname === '/' ? '/index.html' : pathname
     try {
       const file = await readFile(join(folder, path))

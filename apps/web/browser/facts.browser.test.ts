@@ -30,7 +30,7 @@ it.each(looks)('a fact is found, set for this tank and put back, $width wide and
   await fact.getByText('0.2 to 3, typically 0.8 d⁻¹').waitFor()
   await fact.getByText('Recalled from its source, and not looked up again.').waitFor()
   await fact.getByText('Source and conditions').click()
-  await fact.getByText('The model of this tank draws on it.').waitFor()
+  await fact.getByText('What is reckoned for this tank rests on it.').waitFor()
   await fact.getByRole('button', { name: 'Set for this tank' }).press('Enter')
   await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('set-foam.k.tank-low')
   await fact.getByLabel('Typical').fill('1.5')
@@ -48,6 +48,16 @@ it.each(looks)('a fact is found, set for this tank and put back, $width wide and
   await page.getByRole('button', { name: 'Undo' }).click()
   await fact.locator('.fact-own').waitFor({ state: 'detached' })
   expect(await fact.locator('.fact-numbers').textContent()).toBe('0.2 to 3, typically 0.8 d⁻¹')
+
+  await page.getByLabel('Search').fill('protein fed')
+  await page.screenshot({
+    path: join(folder, `facts-aside-${look.width}-${look.scheme}.png`),
+    fullPage: true,
+  })
+  const check = entry(page, 'Ammonia N per protein fed, rule of farms')
+  await check.getByText('No formula reads it: what is excreted').waitFor()
+  expect(await check.getByRole('button').count()).toBe(0)
+  expect(await accessibilityIssues(page)).toEqual([])
 
   await page.getByLabel('Search').fill('')
   await page.getByLabel('Order').selectOption('least sure first')
@@ -76,7 +86,11 @@ it('a link shows the same facts, and a value set elsewhere stands at its fact', 
   await page.getByText('Set for this tank: another kit').waitFor()
   expect(await page.locator('.fact').count()).toBe(1)
   await page.getByText('Source and conditions').click()
-  await page.getByText('A value of your own is kept and moves nothing yet.').waitFor()
+  await page.getByText('What is reckoned for this tank rests on it.').waitFor()
+  await page.getByLabel('Search').fill('alg.gracil.ik')
+  await page.getByText('Source and conditions').click()
+  await page.getByText('Nothing that is reckoned for this tank rests on it').waitFor()
+  await page.getByLabel('Search').fill('kit.nitrate.step')
   await page.getByRole('link', { name: 'Find it in the log to undo it' }).click()
   await page.getByRole('region', { name: 'What is written down' }).getByText('another kit').waitFor()
   await page.context().close()

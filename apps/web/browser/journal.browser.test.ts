@@ -81,6 +81,22 @@ describe('what was logged', () => {
     await page.context().close()
   })
 
+  it('is reached by its own address, open, with the way to what rests on it', async () => {
+    const many = Array.from({ length: 60 }, (_, i) => change(i + 1))
+    const asked = change(70, { at: '2025-12-30' })
+    const site = await serveLog(program, [...many, asked])
+    const { page } = await visit(browser, `${site.record}&entry=${asked.id}`, { from: 'heading' })
+    const one = page.getByRole('region', { name: 'From Tuesday, 30 December 2025' })
+    await one.getByText('Water change of 70 L').waitFor()
+    expect(await one.getByRole('button').first().getAttribute('aria-expanded')).toBe('true')
+    const way = one.getByRole('link', { name: 'What rests on it' })
+    expect(await way.getAttribute('href')).toContain(`rests=${asked.id}`)
+    await one.getByRole('button', { name: 'Undo', exact: true }).click()
+    await one.getByText('Taken back.').waitFor()
+    expect(await accessibilityIssues(page)).toEqual([])
+    await page.context().close()
+  })
+
   it('and corrected on two devices says so, and which of the two holds', async () => {
     const first = change(40)
     const site = await serveLog(program, [first])

@@ -28,7 +28,7 @@ describe('the water page', () => {
     async ({ width, scheme }) => {
       const { page, complaints } = await visit(browser, server.address, { width, scheme })
       expect(await page.locator('.river').count()).toBe(2)
-      expect(await page.locator('.fan').count()).toBe(3)
+      expect(await page.locator('.fan').count()).toBe(4)
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
       expect(await accessibilityIssues(page)).toEqual([])
       const folder = process.env.HOLDFAST_SCREENSHOTS ?? (await mkdtemp(join(tmpdir(), 'holdfast-look-')))
@@ -53,6 +53,7 @@ describe('the water page', () => {
     expect(await page.locator('main').textContent()).toContain('Your log is kept in the file long-lagoon.db')
     await page.getByRole('link', { name: 'Not modelled yet' }).click()
     expect(await page.locator('#not-modelled').textContent()).toContain('refugium: its growth and harvests')
+    expect(await page.locator('#not-modelled').textContent()).toContain('moves nothing in this ledger')
     await page.context().close()
   })
 
@@ -93,7 +94,7 @@ describe('the water page', () => {
     const controls = await page.evaluate(() => {
       const all = [
         ...document.querySelectorAll<HTMLElement>('a, button:not(:disabled), input, select, [tabindex="0"]'),
-      ]
+      ].filter((element) => element.checkVisibility())
       all.forEach((element, i) => {
         element.dataset.order = String(i)
       })
@@ -122,7 +123,7 @@ describe('the water page', () => {
   it('walks a fan day by day with the arrow keys and shows its table with T', async () => {
     const { page } = await visit(browser, server.address)
     await page.getByRole('group', { name: /^Nitrate/ }).focus()
-    const readout = page.locator('.readout').first()
+    const readout = page.locator('.fan-view .readout').first()
     await page.keyboard.press('ArrowRight')
     const first = await readout.textContent()
     expect(first).toMatch(/^29 Nov 2025: [\d.]+ \([\d.]+ to [\d.]+\) mg\/L NO3$/)
@@ -161,24 +162,28 @@ describe('the water page', () => {
 
   it('redraws the fans while the lever moves, and keeps figure and handle in step', async () => {
     const { page, complaints } = await visit(browser, server.address)
-    const sentence = page.locator('.fan-view .line').first()
-    const before = await sentence.textContent()
-    const handle = page.getByRole('slider', { name: 'Volume of a water change' })
+    const nitrate = page.locator('.fan-view').first()
+    const under = nitrate.getByText('With the levers as you set them')
+    const base = await nitrate.locator('.fan-wide').getAttribute('d')
+    const handle = page.getByRole('slider', { name: 'Water each time' })
     await handle.focus()
     for (let i = 0; i < 20; i += 1) await page.keyboard.press('ArrowRight')
-    await expect.poll(() => sentence.textContent()).toContain('with the levers where you set them')
-    expect(await sentence.textContent()).not.toBe(before)
-    expect(await page.getByRole('textbox', { name: 'Volume of a water change' }).inputValue()).toBe('50')
-    await expect.poll(() => page.locator('.old').count()).toBe(0)
+    await under.waitFor()
+    const median = nitrate.locator('.outline-levers .outline-median')
+    expect(await median.getAttribute('d')).not.toBe(await nitrate.locator('.fan-median').getAttribute('d'))
+    expect(await page.getByRole('textbox', { name: 'Water each time' }).inputValue()).toBe('50')
+    await expect.poll(() => page.locator('.outline-old').count()).toBe(0)
+    // The ground stands still: only the lines of the levers move.
+    expect(await nitrate.locator('.fan-wide').getAttribute('d')).toBe(base)
     await page.getByRole('button', { name: 'As today' }).click()
-    await expect.poll(() => sentence.textContent()).toBe(before)
+    await expect.poll(() => under.count()).toBe(0)
     expect(complaints).toEqual([])
     await page.context().close()
   })
 
   it('takes a typed value on Enter, with its unit, and says what it cannot take', async () => {
     const { page } = await visit(browser, server.address)
-    const typed = page.getByRole('textbox', { name: 'Volume of a water change' })
+    const typed = page.getByRole('textbox', { name: 'Water each time' })
     await typed.fill('10 US gal')
     await typed.press('Enter')
     await expect.poll(() => typed.inputValue()).toBe('37.9')
@@ -197,6 +202,7 @@ describe('the water page', () => {
           'nav a, .key, .figure, .span label, input[type=range], .typed input',
         ),
       ]
+        .filter((element) => element.checkVisibility())
         .map((element) => ({ text: element.textContent, height: element.getBoundingClientRect().height }))
         .filter(({ height }) => height < 43.5),
     )

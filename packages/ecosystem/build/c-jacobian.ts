@@ -12,7 +12,7 @@ import { madeOf, type Value, valueGraph } from './value-graph.ts'
  *
  * Derivatives are listed flow by flow: `direct_flux` and `direct_state` say of which flow by which state,
  * `gathered_flux` and `gathered_slot` of which flow by which sum, `sum_slot` and `sum_state` of which sum by
- * which state.
+ * which state, `inner_slot` and `inner_by` of which sum by which sum that is made before it.
  */
 export function cJacobian(model: Model): string {
   const written = model.blocks.map(blockSource)
@@ -48,7 +48,15 @@ ${ints(
   'sum_state',
   written.flatMap(({ sums }) => sums.map(({ by }) => by)),
 )}
-enum { DIRECT = ${written.flatMap(({ direct }) => direct).length}, BY_SUM = ${written.flatMap(({ gathered }) => gathered).length}, SUMS = ${written.flatMap(({ sums }) => sums).length} };
+${ints(
+  'inner_slot',
+  written.flatMap(({ inner }) => inner.map(({ flux }) => flux)),
+)}
+${ints(
+  'inner_by',
+  written.flatMap(({ inner }) => inner.map(({ by }) => by)),
+)}
+enum { DIRECT = ${written.flatMap(({ direct }) => direct).length}, BY_SUM = ${written.flatMap(({ gathered }) => gathered).length}, SUMS = ${written.flatMap(({ sums }) => sums).length}, INNER = ${written.flatMap(({ inner }) => inner).length} };
 static void prepare_all(const double* s) {
   double* h = fixed_values;
 ${calls(({ name, instances, inputs, fixed }) => `  for (int n = 0; n < ${instances}; n++, h += ${fixed}) prepare_${name}(s, inputs_${name} + n * ${inputs}, h);`)}
@@ -61,9 +69,9 @@ ${calls(({ name, instances, inputs, fixed, gathers }) => `  for (int n = 0; n < 
 ${calls(({ name, instances, inputs, fixed, fluxes, firstFlux }) => `  for (int n = 0; n < ${instances}; n++, h += ${fixed}) quick_rates_${name}(y, s, inputs_${name} + n * ${inputs}, h, g, out + ${firstFlux} + n * ${fluxes});`)}
 }
 /* After rates_quick at the same states: its sums are used. */
-static void jacobian_all(const double* y, const double* s, const double* g, double* direct, double* by_sum, double* sums) {
+static void jacobian_all(const double* y, const double* s, const double* g, double* direct, double* by_sum, double* sums, double* inner) {
   const double* h = fixed_values;
-${calls(({ name, instances, inputs, fixed }) => `  for (int n = 0; n < ${instances}; n++, h += ${fixed}) jacobian_${name}(y, s, inputs_${name} + n * ${inputs}, h, g, &direct, &by_sum, &sums);`)}
+${calls(({ name, instances, inputs, fixed }) => `  for (int n = 0; n < ${instances}; n++, h += ${fixed}) jacobian_${name}(y, s, inputs_${name} + n * ${inputs}, h, g, &direct, &by_sum, &sums, &inner);`)}
 }
 `
 }
@@ -86,6 +94,7 @@ interface Written {
   readonly direct: readonly Entry[]
   readonly gathered: readonly Entry[]
   readonly sums: readonly Entry[]
+  readonly inner: readonly Entry[]
 }
 
 function blockSource({ process, names, inputs, gathers, firstFlux }: Block): Written {
@@ -121,13 +130,12 @@ function blockSource({ process, names, inputs, gathers, firstFlux }: Block): Wri
   }
   const byStates = (value: Value) => derivatives.inputs(value).filter((k) => !isSum(k))
   const bySums = (value: Value) => derivatives.inputs(value).filter(isSum)
-  if (graph.gathers.some((value) => bySums(value).length > 0))
-    throw new Error(`${process.id}: a sum of sums is not differentiated.`)
   const entries = (values: readonly Value[], by: (value: Value) => readonly number[]) =>
     values.flatMap((value, k) => by(value).map((input) => ({ k, input, value })))
   const direct = entries(graph.fluxes, byStates)
   const gathered = entries(graph.fluxes, bySums)
   const sums = entries(graph.gathers, byStates)
+  const inner = entries(graph.gathers, bySums)
   const results = (into: string, list: typeof direct): readonly string[] =>
     list.map(({ value, input }) => {
       const is = derivatives.of(value, input)
@@ -147,12 +155,13 @@ function blockSource({ process, names, inputs, gathers, firstFlux }: Block): Wri
     ...lines(graph.fluxes, true),
     ...graph.fluxes.map((value, k) => `  out[${k}] = ${text(asExpression(value))};`),
     '}',
-    `static inline void jacobian_${name}(${head} const double* g, double** direct, double** by_sum, double** sums) {`,
+    `static inline void jacobian_${name}(${head} const double* g, double** direct, double** by_sum, double** sums, double** inner) {`,
     ...lines(roots, true),
     ...derivatives.steps.map(({ name: step, is }) => `  const double ${step} = ${text(is)};`),
     ...results('direct', direct),
     ...results('by_sum', gathered),
     ...results('sums', sums),
+    ...results('inner', inner),
     '}',
   ].join('\n')
   const each = <T>(make: (n: number) => readonly T[]): readonly T[] => names.flatMap((_, n) => make(n))
@@ -160,6 +169,10 @@ function blockSource({ process, names, inputs, gathers, firstFlux }: Block): Wri
   const ofFlux = (list: typeof direct) =>
     each((n) =>
       list.map(({ k, input }) => ({ flux: firstFlux + n * graph.fluxes.length + k, by: at(n, input) })),
+    )
+  const ofSum = (list: typeof direct) =>
+    each((n) =>
+      list.map(({ k, input }) => ({ flux: gathers[n * graph.gathers.length + k], by: at(n, input) })),
     )
   return {
     name,
@@ -172,9 +185,8 @@ function blockSource({ process, names, inputs, gathers, firstFlux }: Block): Wri
     firstFlux,
     direct: ofFlux(direct),
     gathered: ofFlux(gathered),
-    sums: each((n) =>
-      sums.map(({ k, input }) => ({ flux: gathers[n * graph.gathers.length + k], by: at(n, input) })),
-    ),
+    sums: ofSum(sums),
+    inner: ofSum(inner),
   }
 }
 

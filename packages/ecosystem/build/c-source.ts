@@ -2,7 +2,7 @@ import type { Block, Model } from '../src/assemble/model.ts'
 import { type Input, type Layout, layoutOf } from '../src/declare/index.ts'
 import { ends, type Moment, shapeOf, type Values } from '../src/simulate/index.ts'
 import { cExpression, cIdentifier } from './c-expression.ts'
-import { neededNames } from './names.ts'
+import { neededNames, termsAmong } from './names.ts'
 import { type Expression, parse } from './parse.ts'
 
 /** How C finds the k-th input of an instance. */
@@ -35,7 +35,7 @@ export interface ExportedRun {
 
 /**
  * The equations of a model in C, written from the same declarations as the kernel, for comparison with
- * solvers of others: functions `gather_all`, `rates_all` and `event`, and the run's numbers as arrays.
+ * solvers of others: functions `sums_all`, `rates_all` and `event`, and the run's numbers as arrays.
  * The forms are expected in C by the same names.
  */
 export function cSource(model: Model, run: ExportedRun): string {
@@ -57,7 +57,7 @@ export function cSource(model: Model, run: ExportedRun): string {
     doubles('sample_days', Float64Array.from(run.samples)),
     `enum { SAMPLES = ${run.samples.length} };`,
     `static const double last_day = ${run.to};`,
-    'static void rates_all(const double* y, const double* s, double* g, double* out) {',
+    'static void sums_all(const double* y, const double* s, double* g) {',
     '  for (int k = 0; k < GATHERED; k++) g[k] = 0;',
     ...blocks
       .filter(({ compiled }) => compiled.sums > 0)
@@ -65,9 +65,13 @@ export function cSource(model: Model, run: ExportedRun): string {
         ({ process, names, compiled }) =>
           `  for (int n = 0; n < ${names.length}; n++) gather_${nameOf(process.id)}(y, s, parameters, g, inputs_${nameOf(process.id)}, n * ${layoutOf(process).inputs.length}, gathers_${nameOf(process.id)}, n * ${compiled.sums});`,
       ),
+    '}',
+    'static void rates_all(const double* y, const double* s, double* g, double* out) {',
+    '  sums_all(y, s, g);',
     ...blocks.map((block) => `  ${callOf(block)}`),
     '}',
     'static void event(int which, const double* y, const double* s, double* g, double* out) {',
+    '  sums_all(y, s, g);',
     '  switch (which) {',
     ...events.map((block, index) => `    case ${index}: ${callOf(block)} break;`),
     '  }',
@@ -115,8 +119,8 @@ function bodyOf(
     ...layout.inputs.flatMap((input, k) =>
       needed.has(input.name) ? [`  const double ${cIdentifier(input.name)} = ${inputText(input, k)};`] : [],
     ),
-    ...layout.terms.flatMap(({ name, is }) =>
-      needed.has(name) ? [`  const double ${cIdentifier(name)} = ${cExpression(parse(is))};`] : [],
+    ...termsAmong(layout, needed).map(
+      ({ name, is }) => `  const double ${cIdentifier(name)} = ${cExpression(parse(is))};`,
     ),
     ...results.map((expression, k) => `  ${put(k, cExpression(expression))}`),
   ]

@@ -10,7 +10,6 @@ import {
 } from '../src/declare/index.ts'
 import { neededNames } from './names.ts'
 import { parse } from './parse.ts'
-import { slowProcesses } from './slow-processes.ts'
 import { madeOf, type Value, type ValueGraph, valueGraph } from './value-graph.ts'
 
 /**
@@ -26,14 +25,22 @@ export function generateKernel(processes: readonly Process[]): {
   readonly source: string
   readonly compiled: Readonly<Record<string, CompiledProcess>>
 } {
-  const slowOnes = slowProcesses(processes)
-  const written = processes.map((declaration, index) =>
-    writeProcess(declaration, index, slowOnes.has(declaration)),
-  )
+  checkOrder(processes)
+  const written = processes.map((declaration, index) => writeProcess(declaration, index))
   const happening = processes.flatMap(({ event }, index) => (event ? [index] : []))
   const lasting = processes.flatMap(({ event }, index) => (event ? [] : [index]))
   const slow = lasting.filter((index) => written[index].compiled.slow)
   const quick = lasting.filter((index) => !written[index].compiled.slow)
+  const readByQuick = new Set(
+    quick.flatMap((index) =>
+      Object.values(processes[index].reads).flatMap((read) =>
+        read.read === 'gathered' ? [read.gather] : [],
+      ),
+    ),
+  )
+  const ahead = slow.filter((index) =>
+    Object.keys(processes[index].gathers ?? {}).some((sum) => readByQuick.has(sum)),
+  )
   const summing = (indexes: readonly number[]): readonly string[] =>
     indexes
       .filter((index) => written[index].compiled.sums > 0)
@@ -66,8 +73,14 @@ export function quickProcesses(): void {
   ${[...summing(quick), ...rating(quick)].join('\n  ')}
 }
 
-/** What one event moves, at the states of the stage. */
-export function happen(index: i32): void {
+/** Sums by slow processes that quick ones read, at the states of the stage. */
+export function sumsForQuick(): void {
+  ${summing(ahead).join('\n  ')}
+}
+
+/** What one event moves, at the states of the stage; it may read the sums of all processes. */
+export function eventProcess(index: i32): void {
+  ${summing(lasting).join('\n  ')}
   ${choice('rates', happening).join('\n  ')}
 }
 `
@@ -80,7 +93,7 @@ interface Written {
   readonly compiled: CompiledProcess
 }
 
-function writeProcess(declaration: Process, index: number, slow: boolean): Written {
+function writeProcess(declaration: Process, index: number): Written {
   const layout = layoutOf(declaration)
   checkNames(declaration, layout)
   const graph = valueGraph(layout)
@@ -189,7 +202,7 @@ function rates${index}(at: usize): void {
     code,
     compiled: {
       index,
-      slow,
+      slow: declaration.slow === true,
       ...memory.tables,
       heldShared: memory.heldShared.length,
       heldEach: memory.heldEach.length,
@@ -265,7 +278,7 @@ function endsOf(layout: Layout): readonly End[] {
   const ends = new Map<unknown, Map<string, End>>()
   const list: End[] = []
   const put = (
-    choice: Chosen<unknown, Account | PlainState>,
+    choice: Chosen<unknown, Account | PlainState | undefined>,
     atom: string,
     place: Place,
     sign: 1 | -1,
@@ -316,6 +329,33 @@ function textOf(value: Value): string {
       return `${operations[value.operator]}(${of})`
     case 'form':
       return `F.${value.form}(${of})`
+  }
+}
+
+/** @throws Error when a sum is made of another that is not made before it, or is made by slow and quick processes */
+function checkOrder(processes: readonly Process[]): void {
+  const summed = (slow: boolean): ReadonlySet<string> =>
+    new Set(processes.flatMap((one) => ((one.slow === true) === slow ? Object.keys(one.gathers ?? {}) : [])))
+  const ofBoth = [...summed(true)].filter((sum) => summed(false).has(sum))
+  if (ofBoth.length > 0)
+    throw new Error(
+      `Slow and quick processes both add to ${ofBoth.join(', ')}: they do so at different times.`,
+    )
+  for (const [place, declaration] of processes.entries()) {
+    const layout = layoutOf(declaration)
+    const used = neededNames(
+      layout,
+      layout.gathers.map(({ sum }) => parse(sum)),
+    )
+    for (const { name, ...input } of layout.inputs) {
+      if (!used.has(name) || input.from !== 'read' || input.read.read !== 'gathered') continue
+      const { gather } = input.read
+      const late = processes.slice(place).find(({ gathers }) => gathers && gather in gathers)
+      if (late)
+        throw new Error(
+          `Process ${declaration.id} sums up "${gather}", to which ${late.id} still adds: list it after that.`,
+        )
+    }
   }
 }
 

@@ -36,14 +36,15 @@ const formulasOf = (block: Block): Formulas => {
  * @returns a function that writes the rates of the processes, or the amounts of one event
  */
 export function plainRates(model: Model, event?: string): (numbers: Numbers, out: Float64Array) => void {
-  const happening = event === undefined ? model.blocks : [...model.events.values()]
-  const blocks = happening
-    .filter(({ process }) => event === undefined || process.id === event)
-    .map(formulasOf)
+  const lasting = model.blocks.map(formulasOf)
+  const blocks =
+    event === undefined
+      ? lasting
+      : [...model.events.values()].filter(({ process }) => process.id === event).map(formulasOf)
   const gathered = new Float64Array(model.gathered)
   return (numbers, out) => {
     gathered.fill(0)
-    for (const formulas of blocks)
+    for (const formulas of lasting)
       formulas.block.names.forEach((_, n) => {
         const value = lookUp(formulas, n, numbers, gathered)
         formulas.gathers.forEach((gather, k) => {

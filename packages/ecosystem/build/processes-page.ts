@@ -53,7 +53,7 @@ function transfersOf(declaration: Process, instances: readonly Named<unknown>[])
   if (first === undefined) return []
   const rows = layoutOf(declaration).fluxes.map(({ atom, from, to, state, rate, bothWays }) => {
     const ends = state
-      ? ['', chosen(state, first.of).title]
+      ? ['', instances.map(({ of }) => chosen(state, of)).find((own) => own !== undefined)?.title ?? '']
       : [from, to].map((end) => (end ? titleOf(end, first.of) : ''))
     return `| ${atom ?? ''} | ${ends[0]} | ${ends[1]} | \`${plain(rate)}\`${bothWays ? ' (both ways)' : ''} |`
   })

@@ -4,10 +4,10 @@ import { events } from '../src/events/index.ts'
 import { waterChange } from '../src/events/water-change.ts'
 import * as forms from '../src/forms/index.ts'
 import { formRules } from '../src/forms/rules.ts'
-import { algalShedding } from '../src/processes/algal-shedding.ts'
 import { ammoniaOxidation } from '../src/processes/ammonia-oxidation.ts'
 import { ferricMedia } from '../src/processes/ferric-media.ts'
 import { processes } from '../src/processes/index.ts'
+import { nitrifierDecay } from '../src/processes/nitrifier-decay.ts'
 import { topOff } from '../src/processes/top-off.ts'
 import { reef } from '../src/testing/systems.ts'
 import { checkUnits, unitIssueText } from './units.ts'
@@ -55,9 +55,9 @@ test('a rate that is an amount, a carry without its day and a share with a unit 
     ),
   })
   const dayless = process({
-    ...algalShedding,
-    transfers: algalShedding.transfers.map((each) =>
-      each.kind === 'carry' ? { ...each, rate: 'cover' } : each,
+    ...nitrifierDecay,
+    transfers: nitrifierDecay.transfers.map((each) =>
+      each.kind === 'carry' ? { ...each, rate: 'q10(warming, temperature)' } : each,
     ),
   })
   const unshared = process({
@@ -76,7 +76,7 @@ test('a rate that is an amount, a carry without its day and a share with a unit 
     'top-off: transfer 1 (move): expected µmol d⁻¹, found 1000 × µmol m⁻³ (wrong-unit).',
     'top-off: transfer 2 (move): expected µmol d⁻¹, found 1000 × µmol m⁻³ (wrong-unit).',
     'top-off: transfer 3 (move): expected µmol d⁻¹, found 1000 × µmol m⁻³ (wrong-unit).',
-    'algal-shedding: transfer 1 (carry): expected d⁻¹, found 1 (wrong-unit).',
+    'nitrifier-decay: transfer 1 (carry): expected d⁻¹, found 1 (wrong-unit).',
     'ammonia-oxidation: transfer 1 (split), share: expected 1, found 1000 × µmol m⁻³ (wrong-unit).',
   ])
 })

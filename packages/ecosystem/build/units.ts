@@ -1,6 +1,14 @@
 import { catalogueAlone } from '@holdfast/facts'
 import { parseUnit } from '@holdfast/quantities'
-import { chosen, type Layout, layoutOf, type PlainState, type Process } from '../src/declare/index.ts'
+import {
+  type Chosen,
+  chosen,
+  type Layout,
+  layoutOf,
+  type Named,
+  type PlainState,
+  type Process,
+} from '../src/declare/index.ts'
 import type { System } from '../src/system.ts'
 import { parse } from './parse.ts'
 import { unitText } from './unit-text.ts'
@@ -44,7 +52,8 @@ function issuesOf(declaration: Process, specimens: readonly System[]): readonly 
   const report = (code: UnitIssue['code'], formula: string, expected: string, found: string): void => {
     issues.push({ code, process: declaration.id, formula, expected, found })
   }
-  const instance = instancesOf(declaration, specimens)[0]
+  const instances = instancesOf(declaration, specimens)
+  const instance = instances[0]
   if (instance === undefined) {
     report('never-happens', 'the declaration', 'an instance in a specimen system', 'none')
     return issues
@@ -86,7 +95,8 @@ function issuesOf(declaration: Process, specimens: readonly System[]): readonly 
         check(formula, transfer.rate, declaration.event ? '1' : 'd⁻¹')
         break
       case 'change':
-        check(formula, transfer.rate, rateUnit(chosen(transfer.state, instance.of), perDay))
+        for (const { unit } of statesOf(transfer.state, instances).slice(0, 1))
+          check(formula, transfer.rate, rateUnit(unit, perDay))
         break
       case 'split':
         check(formula, transfer.rate, `µmol${perDay}`)
@@ -96,7 +106,13 @@ function issuesOf(declaration: Process, specimens: readonly System[]): readonly 
   return issues
 }
 
-const rateUnit = (state: PlainState, perDay: string): string => (state.unit + perDay).replace(/^1 (?=d)/, '')
+/** The states that a change is of, over instances of which some may have none. */
+const statesOf = (
+  state: Chosen<unknown, PlainState | undefined>,
+  instances: readonly Named<unknown>[],
+): readonly PlainState[] => instances.flatMap(({ of }) => chosen(state, of) ?? [])
+
+const rateUnit = (unit: string, perDay: string): string => (unit + perDay).replace(/^1 (?=d)/, '')
 
 const instancesOf = (declaration: Process, specimens: readonly System[]) =>
   specimens.flatMap((system) => declaration.each(system, catalogueAlone))

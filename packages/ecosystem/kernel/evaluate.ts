@@ -3,15 +3,16 @@ import {
   ends,
   flows,
   gathered,
-  gatheredBytes,
   inside,
   overFlows,
   quick,
   quickSlope,
+  quickSums,
   slope,
+  sums,
 } from './memory'
-import { gain, negative } from './pair'
-import { quickProcesses, slowProcesses } from './processes'
+import { add, both, gain, mul, negative } from './pair'
+import { eventProcess, quickProcesses, slowProcesses, sumsForQuick } from './processes'
 
 /** Equations other than the declared ones, worked out by the host: it writes slopes and flows. */
 declare function foreignRates(): void
@@ -29,16 +30,33 @@ export function evaluateSlow(): void {
     foreignRates()
     return
   }
-  memory.fill(gathered, 0, gatheredBytes)
+  memory.fill(gathered, 0, sums)
   slowProcesses()
 }
 
-/** Net rates by quick processes at the stage; with books the rates of their flows too. */
+/**
+ * Sums of slow processes for the way to the stage that is set out: quick processes find them in the middle
+ * between those they were at the stage before and those they will be, as they find slow flows evenly.
+ */
+export function sumOnTheWay(before: usize): void {
+  memory.fill(gathered + quickSums, 0, sums - quickSums)
+  sumsForQuick()
+  for (let i = quickSums; i < sums; i += 16)
+    v128.store(gathered + i, mul(both(0.5), add(v128.load(before + i), v128.load(gathered + i))))
+}
+
+/** Net rates by quick processes at the stage, with the sums of slow ones as these left them. */
 export function evaluateQuick(): void {
   if (quick === 0) return
   memory.fill(quickSlope, 0, quick)
-  memory.fill(gathered, 0, gatheredBytes)
+  memory.fill(gathered, 0, quickSums)
   quickProcesses()
+}
+
+/** What one event moves, at the states of the stage. */
+export function happen(index: i32): void {
+  memory.fill(gathered, 0, sums)
+  eventProcess(index)
 }
 
 /** Net rates of the accounts outside, by the flows of slow and quick processes as they were last written. */

@@ -2,9 +2,9 @@
 
 export { between, betweenQuick } from './between'
 export { fastestLoss, length, shift, turn } from './decay'
-export { useForeign } from './evaluate'
+export { happen, useForeign } from './evaluate'
 export { keepBooks, place } from './memory'
-export { happen, settle } from './processes'
+export { settle } from './processes'
 export { beginQuick, errorQuick, stepQuick, takeQuick } from './quick'
 export { closeStages, firstStage, nextStage } from './stages'
 export { begin, error, lowest, restage, take } from './step'

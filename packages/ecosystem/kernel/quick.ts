@@ -4,7 +4,6 @@ import {
   answer,
   books,
   flows,
-  flowsStart,
   forcing,
   quick,
   quickChangeBefore,
@@ -12,7 +11,6 @@ import {
   quickFlowsStart,
   quickLastChange,
   quickSlope,
-  quickSlopeBegin,
   quickSlopeStart,
   quickStart,
   quickWholeFlows,
@@ -26,8 +24,14 @@ import { ALLOWED, weight } from './weight'
 /** Sets the quick states out from the start of the step. */
 export function beginQuick(): void {
   memory.copy(quickStart, start, quick)
-  memory.copy(quickSlopeStart, quickSlopeBegin, quick)
-  if (books) memory.copy(quickFlowsStart, flowsStart, quickFlows)
+}
+
+/** Quick rates where a way to a stage begins, with the sums of that way. */
+export function beginWay(): void {
+  memory.copy(stage, quickStart, quick)
+  evaluateQuick()
+  memory.copy(quickSlopeStart, quickSlope, quick)
+  if (books) memory.copy(quickFlowsStart, flows, quickFlows)
 }
 
 /** One short step of the quick states of each member, under what slow processes do meanwhile. */

@@ -1,5 +1,5 @@
 import { ON_BEFORE, ON_FIRST_RATE, ON_FLOW, ON_LAST, ON_RATE, ofBoth, rowOf } from './coefficients'
-import { evaluateSlow, scatterOutside } from './evaluate'
+import { evaluateSlow, scatterOutside, sumOnTheWay } from './evaluate'
 import {
   all,
   books,
@@ -7,6 +7,9 @@ import {
   flows,
   flowsStart,
   forcing,
+  gathered,
+  gatheredBefore,
+  gatheredStart,
   inside,
   lastChange,
   overFlows,
@@ -16,9 +19,11 @@ import {
   slopeStart,
   stage,
   start,
+  sums,
   wholeFlows,
 } from './memory'
 import { add, both, mul, pair, sub } from './pair'
+import { beginWay } from './quick'
 
 /** Changes by slow processes at the last stage and at the one before. */
 let last: usize = 0
@@ -49,6 +54,8 @@ export function firstStage(stages0: i32, stages1: i32, days0: f64, days1: f64, p
     if (i < quick) v128.store(forcing + i, mul(change, per))
     else v128.store(stage + i, add(v128.load(start + i), change))
   }
+  sumOnTheWay(gatheredStart)
+  beginWay()
   if (!books) return
   const onFlow = mul(ofBoth(row0, row1, ON_FLOW), days)
   memory.fill(wholeFlows, 0, quickFlows)
@@ -67,6 +74,7 @@ export function nextStage(
   per1: f64,
 ): void {
   evaluateSlow()
+  memory.copy(gatheredBefore, gathered, sums)
   const row0 = rowOf(stages0, number)
   const row1 = rowOf(stages1, number)
   const days = pair(days0, days1)
@@ -87,6 +95,8 @@ export function nextStage(
   const free = last
   last = before
   before = free
+  sumOnTheWay(gatheredBefore)
+  beginWay()
   if (!books) return
   const onFlow = mul(ofBoth(row0, row1, ON_FLOW), days)
   for (let k = quickFlows; k < overFlows; k += 16)

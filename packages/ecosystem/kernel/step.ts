@@ -6,16 +6,18 @@ import {
   ends,
   flows,
   flowsStart,
+  gathered,
+  gatheredStart,
   inside,
   overFlows,
   quick,
   quickSlope,
   quickSlopeBegin,
-  quickSlopeStart,
   slope,
   slopeStart,
   stage,
   start,
+  sums,
   totals,
   wholeFlows,
 } from './memory'
@@ -27,6 +29,7 @@ import { ALLOWED, weight } from './weight'
 export function begin(): void {
   memory.copy(stage, start, all)
   evaluateSlow()
+  memory.copy(gatheredStart, gathered, sums)
   evaluateQuick()
   if (books) {
     evaluateOutside()
@@ -70,11 +73,8 @@ export function take(first: bool, second: bool): void {
     v128.store(start + i, where(these, v128.load(stage + i), v128.load(start + i)))
     v128.store(slopeStart + i, where(these, v128.load(slope + i), v128.load(slopeStart + i)))
   }
-  for (let i: usize = 0; i < quick; i += 16)
-    v128.store(
-      quickSlopeBegin + i,
-      where(these, v128.load(quickSlopeStart + i), v128.load(quickSlopeBegin + i)),
-    )
+  for (let i: usize = 0; i < sums; i += 16)
+    v128.store(gatheredStart + i, where(these, v128.load(gathered + i), v128.load(gatheredStart + i)))
   if (!books) return
   for (let k: usize = 0; k < overFlows; k += 16) {
     gain(totals + k, v128.and(these, v128.load(wholeFlows + k)))
@@ -96,7 +96,4 @@ export function restage(first: bool, second: bool): void {
     if (entered >= 0) gain(stage + entered, flow)
     end += 8
   }
-  evaluateQuick()
-  for (let i: usize = 0; i < quick; i += 16)
-    v128.store(quickSlopeStart + i, where(these, v128.load(quickSlope + i), v128.load(quickSlopeStart + i)))
 }

@@ -18,7 +18,7 @@ export { appetiteOf, grazingCapacity, type Place } from './processes/grazing-cap
 export * from './processes/index.ts'
 export { rowsOf } from './processes/predation.ts'
 export { reaches } from './processes/reach.ts'
-export { patchShare } from './processes/stands.ts'
+export { namedStands, patchShare } from './processes/stands.ts'
 export * from './reach/index.ts'
 export * from './simulate/index.ts'
 export * from './start/start.ts'

@@ -154,8 +154,12 @@ export interface Skimmer {
   readonly off?: readonly (readonly [Day, Day])[]
 }
 
+export type PhosphateMedium = 'iron hydroxide' | 'activated alumina'
+
 export interface FerricMediaReactor {
   readonly kind: 'ferric media reactor'
+  /** Iron hydroxide where nothing is said. */
+  readonly medium?: PhosphateMedium
   /** Dry mass of the media, g. */
   readonly mass_g: number
   readonly flow_L_per_hour?: number

@@ -55,10 +55,28 @@ function factsOf(kind: AlgaeKind): readonly Fact[] {
     make('shed', 'share that drifts off', 'd⁻¹', kind.shed, told('shed')),
     make('stubble', 'dry mass that grazing cannot take', 'g m⁻²', kind.stubble, 'estimate', stubble),
     estimate('quota_N_min', 'N of starved tissue', 'g N g⁻¹', kind.tissueN.low, fifth),
-    estimate('quota_N_typical', 'N of tissue in readable nutrients', 'g N g⁻¹', kind.tissueN.typical, fifth),
+    {
+      ...estimate(
+        'quota_N_typical',
+        'N of tissue in readable nutrients',
+        'g N g⁻¹',
+        kind.tissueN.typical,
+        fifth,
+      ),
+      aside: usual,
+    },
     estimate('quota_N_max', 'N of fed tissue', 'g N g⁻¹', kind.tissueN.high, fifth),
     estimate('quota_P_min', 'P of starved tissue', 'g P g⁻¹', kind.tissueP.low, fifth),
-    estimate('quota_P_typical', 'P of tissue in readable nutrients', 'g P g⁻¹', kind.tissueP.typical, fifth),
+    {
+      ...estimate(
+        'quota_P_typical',
+        'P of tissue in readable nutrients',
+        'g P g⁻¹',
+        kind.tissueP.typical,
+        fifth,
+      ),
+      aside: usual,
+    },
     estimate('quota_P_max', 'P of fed tissue', 'g P g⁻¹', kind.tissueP.high, fifth),
     estimate('tissue_C', 'organic C of tissue', 'g C g⁻¹', kind.tissueC, seventh),
     estimate('canopy_height', 'height of an ungrazed stand', 'mm', kind.canopyHeight, half),
@@ -107,6 +125,7 @@ const half: Spread = {
   share: 0.5,
   note: 'One number in the table; spread of half either way is an estimate.',
 }
+const usual = 'a stand fills between the least and the most'
 const stubble =
   'Estimate: bases, runners and what sits in pits; grazed turf stands at 10 to 40 g dry per m², others near a twentieth of full cover, crusts nearly whole.'
 

@@ -81,6 +81,13 @@ describe('every fact', () => {
     expect(offenders(({ unit }) => !unitOf(unit))).toEqual([])
   })
 
+  test('says why it stands aside in the middle of a sentence, and names only facts that there are', () => {
+    expect(offenders(({ aside }) => aside !== undefined && !/^[a-z].*[^.]$/.test(aside))).toEqual([])
+    const named = facts().flatMap(({ aside = '' }) => aside.match(/\b[a-z]\w*(\.\w+)+/g) ?? [])
+    expect(named.length).toBeGreaterThan(10)
+    expect(named.filter((id) => fact(id).aside !== undefined)).toEqual([])
+  })
+
   test('names its follower where it is retired', () => {
     expect(offenders(({ retired, see }) => retired === true && see === undefined)).toEqual([])
     expect(facts().flatMap(({ see }) => (see === undefined ? [] : [fact(see).id]))).toEqual(

@@ -4,6 +4,7 @@ import bands from './data/bands.json' with { type: 'json' }
 import bodies from './data/bodies.json' with { type: 'json' }
 import carbonDosing from './data/carbon-dosing.json' with { type: 'json' }
 import chemistry from './data/chemistry.json' with { type: 'json' }
+import composition from './data/composition.json' with { type: 'json' }
 import corals from './data/corals.json' with { type: 'json' }
 import crew from './data/crew.json' with { type: 'json' }
 import crewPlan from './data/crew-plan.json' with { type: 'json' }
@@ -63,6 +64,7 @@ const all: readonly Fact[] = [
   ...(unexplained as readonly Fact[]),
   ...(outlook as readonly Fact[]),
   ...(bands as readonly Fact[]),
+  ...(composition as readonly Fact[]),
 ]
 
 const byId = new Map(all.map((one) => [one.id, one]))

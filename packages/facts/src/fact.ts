@@ -28,6 +28,8 @@ export interface Fact extends Range {
   readonly zeroShare?: number
   /** True where the value may be negative. */
   readonly signed?: boolean
+  /** Why no formula reads it and what it is there for; without it, setting the fact moves something. */
+  readonly aside?: string
   /** A retired fact stays for old logs and names what replaces it in `see`. */
   readonly retired?: boolean
   readonly see?: string

@@ -9,7 +9,9 @@ const spans = (id: string, value: number) => {
 
 describe('feeding', () => {
   test('pellet N is 0.16 of crude protein, the Kjeldahl factor of 6.25', () => {
-    expect(fact('feed.pellet.n').typical).toBeCloseTo(fact('feed.pellet.protein').typical / 6.25, 3)
+    const { typical: ofProtein } = fact('feed.protein_to_n')
+    expect(ofProtein).toBe(1 / 6.25)
+    expect(fact('feed.pellet.n').typical).toBeCloseTo(fact('feed.pellet.protein').typical * ofProtein, 3)
   })
 
   test('frozen mysids: the declared analysis of 82.27 % water and 10.46 % protein (read) lies in the spread', () => {
@@ -43,6 +45,32 @@ describe('feeding', () => {
   })
 })
 
+describe('what fish give off, reckoned from what they digest, keep and leach', () => {
+  const of = (id: string): number => fact(id).typical
+  const [N, P] = [of('feed.pellet.n') / 14.007, of('feed.pellet.p') / 30.974]
+  const leached = of('min.leach_p.faeces')
+
+  test('growing fish excrete 0.4 to 0.85 of the N they eat (Wang et al. 2012, memory)', () => {
+    spans('fish.excrete_n.fed', of('fish.digest_n') - of('fish.retain_n.growing'))
+  })
+
+  test('a farm makes 0.092 g of ammonia N per g of protein fed (Timmons & Ebeling, memory)', () => {
+    const eaten = 1 - of('feed.uneaten.farm')
+    const excreted = of('fish.digest_n') - of('fish.retain_n.growing')
+    spans('fish.tan_rule', (eaten * excreted) / 6.25)
+  })
+
+  test('dissolved N:P of grown fish on pellets lies between the feed and that of juveniles (Meyer & Schultz 1985)', () => {
+    const excretedN = of('fish.digest_n') - of('fish.retain_n.adult')
+    const excretedP = of('fish.digest_p') - of('fish.retain_p.adult') + (1 - of('fish.digest_p')) * leached
+    spans('fish.excretion_np', (N * excretedN) / (P * excretedP))
+  })
+
+  test('faeces have an N:P of 4 to 15 (Meyer & Schultz 1985: 8, read)', () => {
+    spans('fish.faeces_np', (N * (1 - of('fish.digest_n'))) / (P * (1 - of('fish.digest_p')) * (1 - leached)))
+  })
+})
+
 describe('decay and nitrification', () => {
   test('fast and slow detritus: 24 and 1.4 per year (Westrich & Berner 1984, memory)', () => {
     spans('min.detritus.k_fast', 24 / 365.25)
@@ -68,7 +96,8 @@ describe('decay and nitrification', () => {
   })
 
   test('live rock took up 0.141 mg ammonium per kg and hour (Li et al. 2017, read): area times 1 mmol per m² and day', () => {
-    spans('nit.area.rock', (0.141 * 24) / 18.04)
+    expect(fact('nit.live_rock')).toMatchObject({ typical: 0.141, unit: 'mg NH4 kg⁻¹ h⁻¹' })
+    spans('nit.area.rock', (fact('nit.live_rock').typical * 24) / 18.04)
   })
 })
 
@@ -96,7 +125,32 @@ describe('rock, foam, media and flow', () => {
   })
 })
 
+describe('organic carbon', () => {
+  test('5/12 mol of ethanol denitrify a mol of nitrate without growth (arithmetic): the low end of need', () => {
+    expect(fact('cd.den_ethanol').low).toBeCloseTo(((5 / 12) * 46.07) / 14.007, 1)
+  })
+
+  test('0.411 g of carbon in a mL of ethanol is 0.789 g at 52.1 % (arithmetic); sugar has 40 %', () => {
+    expect(fact('cd.density.ethanol').typical).toBeCloseTo((0.789 * 2 * 12.011) / 46.07, 3)
+    expect(fact('cd.c.glucose').typical).toBeCloseTo((6 * 12.011) / 180.16, 3)
+    expect(fact('cd.c.acetate').typical).toBeCloseTo((2 * 12.011) / 82.03, 3)
+    expect(fact('cd.c.phb').typical).toBeCloseTo((4 * 12.011) / 86.09, 3)
+  })
+
+  test('bacteria of C:N 4 to 7 (Fagerbakke et al. 1996, memory) are the fed quota turned over', () => {
+    const { low, high } = fact('cd.quota_N_fed')
+    expect(1 / high).toBe(4)
+    expect(1 / low).toBeCloseTo(7, 0)
+  })
+})
+
 describe('algae', () => {
+  test('a screen of N:P 31 (Adey et al. 2013, read) is poorer in P than pellets of 14', () => {
+    const ratio = (n: string, p: string) => fact(n).typical / 14.007 / (fact(p).typical / 30.974)
+    expect(ratio('turf.n', 'turf.p')).toBeCloseTo(30.3, 1)
+    expect(ratio('feed.pellet.n', 'feed.pellet.p')).toBeCloseTo(13.8, 1)
+  })
+
   test('27.7 to 120 mg chlorophyll per m² (Montani, Magni & Abe 2003, read), C:chl 40, 25 % C, is a full film', () => {
     spans('algae.film_diatom.full_cover_mass', (27.7 * 40) / 0.25 / 1000)
     spans('algae.film_diatom.full_cover_mass', (120 * 40) / 0.25 / 1000)

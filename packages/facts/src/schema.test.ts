@@ -21,6 +21,13 @@ const definitions: Readonly<Record<string, string>> = {
   'crew-pools.json': 'crewPools',
   'crew-conditions.json': 'crewConditions',
   'crew-kinds.json': 'crewKinds',
+  'traits.json': 'traits',
+  'trait-chances.json': 'traitChances',
+  'complaints.json': 'complaints',
+  'look-alikes.json': 'lookAlikes',
+  'responses.json': 'responses',
+  'finer-kinds.json': 'finerKinds',
+  'cautions.json': 'cautions',
 }
 
 const ajv = new Ajv({ allErrors: true, allowUnionTypes: true, strict: true }).addSchema(schema, 'catalogue')

@@ -2,19 +2,30 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import {
   algaeKinds,
+  cautions,
+  complaintsKnownBy,
   consumptionRules,
   facts,
+  finerKinds,
   grazers,
+  kindsOfKey,
+  lookAlikesKnownBy,
   neighbours,
   pairRules,
   sources,
   taste,
+  traitChances,
+  traits,
 } from './index.ts'
 
 const tastesOf = (taxon: string) =>
   [...algaeKinds().map(({ key }) => key), 'detritus'].map((kind) => taste(taxon, kind))
 
+const chances = kindsOfKey().flatMap((kind) => traits().map(({ key }) => traitChances(kind, key)))
+
 const named = new Set([
+  ...chances.flatMap((one) => (one === undefined ? [] : [one.source])),
+  ...[complaintsKnownBy, lookAlikesKnownBy, ...cautions(), ...finerKinds()].map((one) => one.source),
   ...facts().flatMap((one) => [one.source, ...(one.also ?? [])]),
   ...algaeKinds().flatMap((kind) => kind.sources),
   ...consumptionRules().flatMap((rule) => rule.sources),

@@ -6,6 +6,8 @@ export interface UnknownKeyIssue {
     | 'unknown-algae-kind'
     | 'unknown-surface-kind'
     | 'unknown-mouth'
+    | 'unknown-trait'
+    | 'unknown-caution'
   readonly where: string
   readonly got: string
   /** The nearest keys, best first. */

@@ -1,4 +1,4 @@
-import type { Day, Ledger, LedgerRow, Observation } from '@holdfast/ecosystem'
+import type { Atom, Day, Ledger, LedgerRow, Observation } from '@holdfast/ecosystem'
 import type { Outlook } from './outlook-types.ts'
 
 /**
@@ -41,14 +41,21 @@ export interface FactUsed {
   readonly provenance: string
 }
 
+/** A formula as declared, and with settings and typical values of facts put in. */
+export interface FormulaShown {
+  readonly formula: string
+  readonly withValues: string
+  /** The atoms whose amount it gives; absent where it is a part of other formulas. */
+  readonly moves?: readonly Atom[]
+}
+
 /** How a process works, for the derivation of what it moved. */
 export interface Explanation {
   readonly process: string
   readonly instance: string
   readonly title: string
   readonly says: string
-  /** As declared, and with settings and typical values of facts put in. */
-  readonly formulas: readonly { readonly formula: string; readonly withValues: string }[]
+  readonly formulas: readonly FormulaShown[]
   readonly facts: readonly FactUsed[]
   /** Accounts that it takes from or gives to. */
   readonly accounts: readonly string[]

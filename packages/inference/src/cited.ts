@@ -3,5 +3,5 @@ import { source } from '@holdfast/facts'
 /** A source as people cite it. */
 export function cited(key: string): string {
   const { authors, year } = source(key)
-  return year === undefined ? authors : `${authors} ${year}`
+  return year === null ? authors : `${authors} ${year}`
 }

@@ -1,7 +1,7 @@
-import { type Model, pairs } from '@holdfast/ecosystem'
+import type { Model } from '@holdfast/ecosystem'
+import type { InRounds } from './in-rounds.ts'
 import { drawnNames, drawScores, parametersOf, type Scores } from './members.ts'
 import { normal } from './random.ts'
-import { type Running, stopped } from './running.ts'
 import { assimilate, type Target } from './smoother.ts'
 import { type Weights, weigh } from './weights.ts'
 
@@ -29,9 +29,8 @@ export interface EnsembleQuestion<T> {
   readonly seed: number
   /** The readings, on the smoother's scale. */
   readonly targets: readonly Target[]
-  /** Runs some draws together, which is quicker than one by one and gives the same bits. */
+  /** Runs some draws side by side. */
   readonly try: (draws: readonly Draw[]) => readonly Tried<T>[]
-  readonly running: Running
 }
 
 /** Each smoothing tells this share of the readings, the first ones little; what is left the weights tell exactly. */
@@ -42,17 +41,22 @@ const leftForWeights = 1 - told.reduce((sum, share) => sum + share, 0)
 const farthest = 3
 
 /**
- * Runs an ensemble over the bands of the facts. Three rounds move it where the readings point, taking
+ * An ensemble over the bands of the facts. Some rounds move it where the readings point, taking
  * their errors for normal; the last is weighed by the exact likelihood, with blunders and limits of
  * detection, raised to what the smoothing left untold. Members are never moved by hand: each is a run of
  * the assembled system with its own facts.
  */
-export function ensemble<T>(question: EnsembleQuestion<T>): Ensemble<T> {
-  const { model, members, seed, targets } = question
+export function ensemble<T>(question: EnsembleQuestion<T>): InRounds<Draw, Tried<T>, Ensemble<T>> {
+  const { members, targets } = question
+  const shares = targets.length > 0 && members > 2 ? told : []
+  return { run: question.try, rounds: () => roundsOf(question, shares), total: (shares.length + 1) * members }
+}
+
+function* roundsOf<T>(
+  { model, members, seed, targets }: EnsembleQuestion<T>,
+  shares: readonly number[],
+): Generator<readonly Draw[], Ensemble<T>, readonly Tried<T>[]> {
   const names = drawnNames(model)
-  const rounds = targets.length > 0 && members > 2 ? told : []
-  let done = 0
-  const total = (rounds.length + 1) * members
   let scores: readonly Float64Array[] = Array.from({ length: members }, (_, member) =>
     Float64Array.from(drawScores(names, seed, member).values()),
   )
@@ -60,16 +64,8 @@ export function ensemble<T>(question: EnsembleQuestion<T>): Ensemble<T> {
     const named = new Map(names.map((name, i) => [name, list[i]]))
     return { parameters: parametersOf(model, named), scores: named }
   }
-  const runAll = (): readonly Tried<T>[] =>
-    pairs(scores).flatMap((some) => {
-      if (question.running.cancelled()) throw stopped
-      const tried = question.try(some.map(drawOf))
-      done += some.length
-      question.running.onProgress(done / total)
-      return tried
-    })
-  let tried = runAll()
-  for (const [round, share] of rounds.entries()) {
+  let tried = yield scores.map(drawOf)
+  for (const [round, share] of shares.entries()) {
     const moved = assimilate({
       scores,
       predicted: tried.map(({ predicted }) => predicted),
@@ -79,9 +75,9 @@ export function ensemble<T>(question: EnsembleQuestion<T>): Ensemble<T> {
     })
     // No member leaves the far ends of what the facts allow.
     scores = moved.map((list) => list.map((score) => Math.min(farthest, Math.max(-farthest, score))))
-    tried = runAll()
+    tried = yield scores.map(drawOf)
   }
-  const power = rounds.length > 0 ? leftForWeights : 1
+  const power = shares.length > 0 ? leftForWeights : 1
   const weights = weigh(tried.map(({ logLikelihood }) => power * logLikelihood))
   return {
     results: tried.map(({ result }) => result),

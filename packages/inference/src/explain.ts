@@ -1,7 +1,17 @@
-import { type Block, type Input, layoutOf, type Model, type Parameter, stateId } from '@holdfast/ecosystem'
+import {
+  type Atom,
+  type Block,
+  type Input,
+  layoutOf,
+  type Model,
+  type Parameter,
+  stateId,
+} from '@holdfast/ecosystem'
 import type { FactsOfSystem } from '@holdfast/facts'
 import type { Explanation, FactUsed } from './answers.ts'
 import { cited } from './cited.ts'
+
+type Transfer = Block['process']['transfers'][number]
 
 /** How each process of a model works at each of its instances, made from its declaration. */
 export function explanations(model: Model): readonly Explanation[] {
@@ -17,12 +27,12 @@ function explanation(model: Model, block: Block, instance: string, n: number): E
   const facts: FactUsed[] = []
   layout.inputs.forEach((input, k) => {
     const at = inputs[n * layout.inputs.length + k]
-    const value = constantValue(model, input, at)
+    const value = constantValue(model, block, input, at)
     if (value !== undefined) values.set(input.name, written(value))
     if (input.from === 'parameter') facts.push(parameterUsed(model.facts, model.parameters[at], input.name))
   })
-  const terms = layout.terms.map(({ name, is }) => `${name} = ${is}`)
-  const rates = process.transfers.map(formulaOf)
+  const terms = layout.terms.map(({ name, is }) => [`${name} = ${is}`, undefined] as const)
+  const rates = process.transfers.map((transfer) => [formulaOf(transfer), atomsOf(transfer)] as const)
   const each = layout.fluxes.length
   const from = block.firstFlux + n * each
   const fluxes = (process.event ? model.eventFluxes : model.fluxes).slice(from, from + each)
@@ -32,9 +42,10 @@ function explanation(model: Model, block: Block, instance: string, n: number): E
     instance,
     title: process.title,
     says: process.says,
-    formulas: [...new Set([...terms, ...rates])].map((formula) => ({
+    formulas: [...new Map([...terms, ...rates])].map(([formula, moves]) => ({
       formula,
       withValues: putIn(formula, values),
+      ...(moves && { moves }),
     })),
     facts,
     accounts: [...new Set(accounts.map((index) => stateId(model.states[index]).split('/')[0] ?? ''))],
@@ -42,9 +53,12 @@ function explanation(model: Model, block: Block, instance: string, n: number): E
 }
 
 /** What is the same all the time: settings of the system and typical values of facts. */
-function constantValue(model: Model, input: Input, index: number): number | undefined {
+function constantValue(model: Model, { process }: Block, input: Input, index: number): number | undefined {
   if (input.from === 'parameter') return model.parameters[index].band.typical
-  return input.read.read === 'setting' ? model.settings.values[index] : undefined
+  if (input.read.read !== 'setting') return undefined
+  const value = model.settings.values[index]
+  // In an event what is nought stands for what an entry will say: its volume, its dose.
+  return process.event && value === 0 ? undefined : value
 }
 
 const written = (value: number): string => String(Number(value.toPrecision(3)))
@@ -72,7 +86,12 @@ export function factUsed(facts: FactsOfSystem, id: string, name: string): FactUs
   return { ...used, source: `You: ${said}`, provenance: 'your own' }
 }
 
-function formulaOf(transfer: Block['process']['transfers'][number]): string {
+function atomsOf(transfer: Transfer): readonly Atom[] | undefined {
+  if (transfer.kind === 'change') return undefined
+  return transfer.kind === 'carry' ? transfer.atoms : [transfer.atom]
+}
+
+function formulaOf(transfer: Transfer): string {
   switch (transfer.kind) {
     case 'split':
     case 'move':

@@ -1,12 +1,14 @@
 export type * from './answers.ts'
+export type { InRounds } from './in-rounds.ts'
 export { readingInterval } from './kit.ts'
-export { ledgerOf } from './ledger-of.ts'
+export { ledgerInRounds, ledgerOf } from './ledger-of.ts'
 export { drawMember, type Scores } from './members.ts'
 export { openingOn } from './opening.ts'
-export { outlook, outlookFrom } from './outlook.ts'
+export { type Course, futures, outlook, outlookFrom, outlookOf, type Present } from './outlook.ts'
 export type * from './outlook-types.ts'
-export { type Member, type Past, past } from './past.ts'
+export { type Member, modelOf, type Past, past, pastInRounds } from './past.ts'
 export { weightedQuantiles } from './quantiles.ts'
+export { restsOn } from './rests-on.ts'
 export { quietly, type Running, stopped } from './running.ts'
 export {
   type FactMoves,

@@ -11,8 +11,9 @@ import {
 } from '@holdfast/ecosystem'
 import type { BandedLedger, LedgerAnswer, Span } from './answers.ts'
 import { assembledOn, ownFactRemarks } from './assembled-on.ts'
-import { ensemble } from './ensemble.ts'
+import { type Draw, ensemble, type Tried } from './ensemble.ts'
 import { explanations } from './explain.ts'
+import { type InRounds, workedOff } from './in-rounds.ts'
 import { answerable, heldAgainst, targetsOf } from './likelihood.ts'
 import { openingOn } from './opening.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
@@ -24,7 +25,14 @@ import { quietly, type Running } from './running.ts'
  * The ledger of a span, over the ensemble: every member keeps its own books from the start of the span
  * on, weighed by the readings in it.
  */
-export function ledgerOf(question: OutlookQuestion, span: Span, running: Running = quietly): LedgerAnswer {
+export const ledgerOf = (question: OutlookQuestion, span: Span, running: Running = quietly): LedgerAnswer =>
+  workedOff(ledgerInRounds(question, span), running)
+
+/** The same as work that may be shared. */
+export function ledgerInRounds(
+  question: OutlookQuestion,
+  span: Span,
+): InRounds<Draw, Tried<Ledger>, LedgerAnswer> {
   const model = assembledOn(question, span.from)
   const { system, facts } = model
   const { from, to } = span
@@ -34,12 +42,11 @@ export function ledgerOf(question: OutlookQuestion, span: Span, running: Running
     seenIn(model),
   )
   const days = [...new Set(readings.map(({ reading }) => reading.day))].sort((a, b) => a - b)
-  const tried = ensemble({
+  const { rounds, ...work } = ensemble({
     model,
     members: question.members,
     seed: question.seed,
     targets: targetsOf(readings, facts),
-    running,
     try: (draws) => {
       const settings = settingsOn(model, moments, from)
       const opened = draws.map(({ parameters, scores }) => ({
@@ -59,18 +66,24 @@ export function ledgerOf(question: OutlookQuestion, span: Span, running: Running
         },
         draws.map(({ parameters }, m) => ({ parameters, start: starts[m] })),
       )
-      return runs.map(({ marks, samples }) => ({
+      return runs.map(({ marks, samples }, m) => ({
         result: ledger(model, marks[0], marks[1]),
-        ...heldAgainst(readings, facts, (day) => samples[days.indexOf(day)]),
+        ...heldAgainst(readings, facts, draws[m].parameters, (day) => samples[days.indexOf(day)]),
       }))
     },
   })
   return {
-    ledger: banded(tried.results, tried.weights.of),
-    members: question.members,
-    accounts: titlesOf(model),
-    processes: explanations(model),
-    remarks: ownFactRemarks(model),
+    ...work,
+    *rounds() {
+      const { results, weights } = yield* rounds()
+      return {
+        ledger: banded(results, weights.of),
+        members: question.members,
+        accounts: titlesOf(model),
+        processes: explanations(model),
+        remarks: ownFactRemarks(model),
+      }
+    },
   }
 }
 

@@ -26,9 +26,10 @@ export const answerable = (readings: readonly Observation[], seen: readonly Seen
 export function heldAgainst(
   readings: readonly Answerable[],
   facts: FactsOfSystem,
+  parameters: Float64Array,
   statesOn: (day: Day) => Float64Array,
 ): { readonly predicted: Float64Array; readonly logLikelihood: number } {
-  const expected = readings.map(({ reading, seen }) => seen.of(statesOn(reading.day)))
+  const expected = readings.map(({ reading, seen }) => seen.of(statesOn(reading.day), parameters))
   return {
     predicted: Float64Array.from(expected, (value, i) => scaled(readings[i].reading, value, facts)),
     logLikelihood: readings.reduce(

@@ -26,14 +26,16 @@ export interface Levers {
   readonly waterChange?: { readonly volume_L: number; readonly every_days: number }
   readonly feedFactor?: number
   readonly foamFactor?: number
+  /** Ferric media: this much goes in when the next filling is due, and then at intervals; 0 g is none any more. */
+  readonly media?: { readonly mass_g: number; readonly every_days: number }
 }
 
 export interface Fan {
-  readonly quantity: 'nitrate' | 'phosphate' | 'cover'
+  readonly quantity: 'nitrate' | 'phosphate' | 'cover' | 'media load'
   readonly surface?: string
   readonly algae?: string
-  /** mg/L as NO3, mg/L as PO4, or share of the surface. */
-  readonly unit: 'mg/L NO3' | 'mg/L PO4' | 'share'
+  /** mg/L as NO3, mg/L as PO4, share of the surface, or phosphorus on all of the media. */
+  readonly unit: 'mg/L NO3' | 'mg/L PO4' | 'share' | 'mg P'
   readonly days: readonly Day[]
   /** Weighted quantiles of the members at each day. */
   readonly quantiles: {
@@ -43,6 +45,8 @@ export interface Fan {
     readonly p75: readonly number[]
     readonly p95: readonly number[]
   }
+  /** Chance, 0 to 1, that the water is where the corals want it, at each day; only where there is such a band. */
+  readonly inBand?: readonly number[]
 }
 
 export interface Outlook {

@@ -1,7 +1,7 @@
 import { border, type Observation, type System } from '@holdfast/ecosystem'
 import { expect, test } from 'vitest'
 import { ledgerOf } from './ledger-of.ts'
-import { outlook, outlookFrom } from './outlook.ts'
+import { futures, outlook, outlookFrom, outlookOf } from './outlook.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
 import { past } from './past.ts'
 
@@ -109,6 +109,51 @@ test('a larger water change lowers nitrate, and today stays as it is', () => {
   expect(changed.quantiles.p50[last]).toBeLessThan(0.8 * kept.quantiles.p50[last])
 })
 
+test('the chance of being in the band is the weight of the tanks that are in it', () => {
+  const answer = outlook({ ...question, members: 8 })
+  const [fan] = answer.outlook.fans
+  const [{ low, high }] = answer.bands
+  fan.quantiles.p05.forEach((p05, day) => {
+    const chance = fan.inBand?.[day] ?? Number.NaN
+    expect(chance).toBeGreaterThanOrEqual(0)
+    expect(chance).toBeLessThanOrEqual(1)
+    if (p05 > high || fan.quantiles.p95[day] < low) expect(chance).toBeLessThanOrEqual(0.1)
+    if (p05 >= low && fan.quantiles.p95[day] <= high) expect(chance).toBeGreaterThanOrEqual(0.8)
+  })
+  expect(fan.inBand).toHaveLength(fan.days.length)
+})
+
+test('media that a lever puts in take phosphorus up, and the fan of their load says how much', () => {
+  const reactor = { kind: 'ferric media reactor', mass_g: 0 } as const
+  const known = past({ ...question, system: { ...tank, equipment: [...tank.equipment, reactor] } })
+  const ends = (levers: OutlookQuestion['levers']) => {
+    const { fans } = outlookFrom(known, {
+      ...question,
+      system: known.model.system,
+      ...(levers && { levers }),
+    }).outlook
+    const end = (quantity: string) =>
+      fans.find((fan) => fan.quantity === quantity)?.quantiles.p50.at(-1) ?? Number.NaN
+    return { phosphate: end('phosphate'), load: end('media load') }
+  }
+  const [without, filled] = [ends(undefined), ends({ media: { mass_g: 30, every_days: 60 } })]
+  expect(without.load).toBe(0)
+  expect(filled.load).toBeGreaterThan(1)
+  expect(filled.phosphate).toBeLessThan(without.phosphate)
+})
+
+test('members run on in any shares come to the same outlook, and the first of them to a rougher one', () => {
+  const known = past(question)
+  const run = futures(known.model, question)
+  const { members } = known
+  const courses = [...run(members.slice(0, 3)), ...run(members.slice(3, 4)), ...run(members.slice(4))]
+  const whole = outlookFrom(known, question)
+  expect(outlookOf(known, question, courses)).toEqual(whole)
+  const rough = outlookOf(known, question, courses.slice(0, 4)).outlook
+  expect(rough.members).toBe(4)
+  expect(rough.fans[0].quantiles.p50).not.toEqual(whole.outlook.fans[0].quantiles.p50)
+})
+
 test('a phosphate that is never read keeps its fan between nothing and the limit, and moves with it', () => {
   const below = (limit: number): OutlookQuestion => ({
     ...question,
@@ -145,7 +190,7 @@ test('a run that is told to stop says so', () => {
 })
 
 test('an own value of a fact moves the outlook, and without one it is the same to the bit', () => {
-  const few = { ...question, members: 6 }
+  const few = { ...question, members: 8 }
   const before = outlook(few)
   expect(outlook({ ...few, ownFacts: [] })).toEqual(before)
   const lossy = { low: 0.5, typical: 0.6, high: 0.7, unit: '1', reason: 'measured' }

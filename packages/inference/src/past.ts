@@ -11,13 +11,14 @@ import {
 } from '@holdfast/ecosystem'
 import { assembledOn } from './assembled-on.ts'
 import { type Draw, ensemble, type Tried } from './ensemble.ts'
+import { type InRounds, workedOff } from './in-rounds.ts'
 import { type Answerable, answerable, heldAgainst, targetsOf } from './likelihood.ts'
 import type { Scores } from './members.ts'
 import { openingOn } from './opening.ts'
 import type { OutlookQuestion } from './outlook-types.ts'
 import { type Seen, seenIn } from './quantities-seen.ts'
 import { quietly, type Running } from './running.ts'
-import type { Weights } from './weights.ts'
+import { type Weights, weightsOfFirst } from './weights.ts'
 import { anchorDay, firstDay } from './window.ts'
 
 /** One member of the ensemble, run up to today. */
@@ -42,10 +43,18 @@ export interface Past {
 }
 
 /** Runs every member up to today and weighs it by the recent readings. */
-export function past(question: OutlookQuestion, running: Running = quietly): Past {
+export const past = (question: OutlookQuestion, running: Running = quietly): Past =>
+  workedOff(pastInRounds(question), running)
+
+/** The equations that past and future are worked out with: those of the day on which the past begins. */
+export const modelOf = (question: OutlookQuestion): Model =>
+  assembledOn(question, firstDay(question, anchorDay(question)))
+
+/** The same as work that may be shared. */
+export function pastInRounds(question: OutlookQuestion): InRounds<Draw, Tried<Member>, Past> {
   const anchor = anchorDay(question)
   const begin = firstDay(question, anchor)
-  const model = assembledOn(question, begin)
+  const model = modelOf(question)
   const { system, facts } = model
   const seen = seenIn(model)
   const days = daysBetween(anchor, question.asOf)
@@ -60,16 +69,28 @@ export function past(question: OutlookQuestion, running: Running = quietly): Pas
     question.observations.filter(({ day }) => day > anchor + 0.5 && day <= question.asOf),
     seen,
   )
-  const { results, weights } = ensemble({
+  const asked = { question, model, moments, anchor, begin, days, seen, recent }
+  const { rounds, ...work } = ensemble({
     model,
     members: question.members,
     seed: question.seed,
     targets: targetsOf(recent, model.facts),
-    try: (draws) => runMembers({ question, model, moments, anchor, begin, days, seen, recent }, draws),
-    running,
+    try: (draws) => runMembers(asked, draws),
   })
-  return { model, seen, days, members: results, weights, readingsUsed: recent.length }
+  return {
+    ...work,
+    *rounds() {
+      const { results, weights } = yield* rounds()
+      return { model, seen, days, members: results, weights, readingsUsed: recent.length }
+    },
+  }
 }
+
+/** The past of its first members alone. */
+export const firstOf = (known: Past, count: number): Past =>
+  count === known.members.length
+    ? known
+    : { ...known, members: known.members.slice(0, count), weights: weightsOfFirst(known.weights, count) }
 
 interface MembersQuestion {
   readonly question: OutlookQuestion
@@ -121,13 +142,15 @@ function runMembers(asked: MembersQuestion, draws: readonly Draw[]): readonly Tr
   return run(anchor, question.asOf, starts, begins, wanted).map(({ samples, end, settings: ends }, m) => {
     const at = new Map(wanted.map((day, i) => [day, samples[i]]))
     return {
-      ...heldAgainst(recent, model.facts, (day) => at.get(day) ?? end),
+      ...heldAgainst(recent, model.facts, draws[m].parameters, (day) => at.get(day) ?? end),
       result: {
         scores: draws[m].scores,
         parameters: draws[m].parameters,
         states: end,
         settings: ends,
-        course: seen.map(({ of }) => Float64Array.from(days, (day) => of(at.get(day) ?? end))),
+        course: seen.map(({ of }) =>
+          Float64Array.from(days, (day) => of(at.get(day) ?? end, draws[m].parameters)),
+        ),
       },
     }
   })

@@ -1,17 +1,17 @@
-import { type Model, patches, patchShare, standCover, stateIndex } from '@holdfast/ecosystem'
+import { coverOf, type Model, patches, patchShare, stateIndex } from '@holdfast/ecosystem'
 import { convert } from '@holdfast/quantities'
 
-/** Something that can be read in the tank, worked out from the states of a model. */
+/** Something that can be read in the tank, worked out from the states and parameters of a member. */
 export interface Seen {
-  readonly quantity: 'nitrate' | 'phosphate' | 'ammonia' | 'nitrite' | 'cover'
+  readonly quantity: 'nitrate' | 'phosphate' | 'ammonia' | 'nitrite' | 'cover' | 'media load'
   readonly surface?: string
   readonly algae?: string
-  readonly of: (states: Float64Array) => number
+  readonly of: (states: Float64Array, parameters: Float64Array) => number
 }
 
-/** Everything that can be read in this system, in the units of readings. */
+/** Everything that can be read in this system, in the units of readings, and what the media hold. */
 export function seenIn(model: Model): readonly Seen[] {
-  return [...waterOf(model), ...coversOf(model)]
+  return [...waterOf(model), ...coversOf(model), ...mediaOf(model)]
 }
 
 function waterOf(model: Model): readonly Seen[] {
@@ -28,21 +28,29 @@ function waterOf(model: Model): readonly Seen[] {
   ]
 }
 
+/** Phosphorus that the ferric media hold, mg. */
+function mediaOf(model: Model): readonly Seen[] {
+  if (!model.system.equipment.some(({ kind }) => kind === 'ferric media reactor')) return []
+  const index = stateIndex(model, 'media.ferric/P')
+  const factor = convert(1, 'µmol', 'mg P')
+  return [{ quantity: 'media load', of: (states) => Math.max(0, states[index] * factor) }]
+}
+
 function coversOf(model: Model): readonly Seen[] {
   const { system } = model
   const kinds = [...new Set(system.algae.map(({ kind }) => kind))]
   return system.surfaces.flatMap((surface) =>
     kinds.map((algae): Seen => {
       const parts = patches.map((patch) => ({
-        index: stateIndex(model, standCover({ surface: surface.id, kind: algae, patch }).id),
+        coverOn: coverOf(model, { surface: surface.id, kind: algae, patch }),
         share: patchShare(surface, patch, model.facts),
       }))
-      const of = (states: Float64Array): number =>
+      const of: Seen['of'] = (states, parameters) =>
         Math.min(
           1,
           Math.max(
             0,
-            parts.reduce((sum, { index, share }) => sum + share * states[index], 0),
+            parts.reduce((sum, { coverOn, share }) => sum + share * coverOn(states, parameters), 0),
           ),
         )
       return { quantity: 'cover', surface: surface.id, algae, of }

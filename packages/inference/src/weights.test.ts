@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { weightedQuantiles } from './quantiles.ts'
-import { weigh } from './weights.ts'
+import { weigh, weightsOfFirst } from './weights.ts'
 
 test('members that explain the readings alike weigh alike', () => {
   const weights = weigh([-3, -3, -3, -3])
@@ -28,4 +28,13 @@ test('quantiles of equal weights are those of the list', () => {
 
 test('a member with all the weight is every quantile', () => {
   expect(weightedQuantiles([3, 1, 2], [0, 1, 0], [0.05, 0.5, 0.95])).toEqual([1, 1, 1])
+})
+
+test('the first members share all the weight among themselves, and alike where none of them counts', () => {
+  const weights = weigh([0, 0, -1e9, 0])
+  expect(weightsOfFirst(weights, 2)).toMatchObject({ of: [0.5, 0.5], effective: 2 })
+  expect(weightsOfFirst({ of: [0, 0, 1], effective: 1, tempering: 0.5 }, 2)).toMatchObject({
+    of: [0.5, 0.5],
+    tempering: 0.5,
+  })
 })

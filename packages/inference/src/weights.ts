@@ -20,9 +20,7 @@ const powers = Array.from({ length: 51 }, (_, step) => 1 - step / 50)
 export function weigh(logLikelihoods: readonly number[]): Weights {
   const at = (tempering: number): Weights => {
     const shares = relative(logLikelihoods.map((log) => tempering * log))
-    const sum = shares.reduce((total, share) => total + share, 0)
-    const of = shares.map((share) => share / sum)
-    return { of, effective: 1 / of.reduce((total, weight) => total + weight * weight, 0), tempering }
+    return { ...inAll(shares), tempering }
   }
   const wanted = leastEffective * logLikelihoods.length
   for (const power of powers) {
@@ -30,4 +28,16 @@ export function weigh(logLikelihoods: readonly number[]): Weights {
     if (weights.effective >= wanted) return weights
   }
   return at(0)
+}
+
+/** The weights of the first members among themselves; all alike where none of these counts. */
+export function weightsOfFirst({ of, tempering }: Weights, count: number): Weights {
+  const first = of.slice(0, count)
+  return { ...inAll(first.some((weight) => weight > 0) ? first : first.map(() => 1)), tempering }
+}
+
+function inAll(shares: readonly number[]): Omit<Weights, 'tempering'> {
+  const sum = shares.reduce((total, share) => total + share, 0)
+  const of = shares.map((share) => share / sum)
+  return { of, effective: 1 / of.reduce((total, weight) => total + weight * weight, 0) }
 }

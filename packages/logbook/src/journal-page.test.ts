@@ -80,3 +80,29 @@ test('a search finds what came since the one before, at its place', async () => 
   const { lines } = await journalPage(log, { system: 'reef', limit: 9, words: 'drop' }, search)
   expect(lines.map(({ entry }) => entry.id).slice(2)).toEqual([late.id, reading(2).id])
 })
+
+test('a search reads no further back than it must, and misses nothing that comes meanwhile', async () => {
+  const log = await withReadings()
+  const dayOf = (number: number) => new Date(Date.UTC(2020, 0, number)).toISOString().slice(0, 10)
+  const readings = Array.from({ length: 4500 }, (_, i) => nitrate(100 + i, { at: dayOf(i) }))
+  await log.append(readings.map((one, i) => (i === 3 ? { ...one, batch: 'rare' } : one)))
+  let pages = 0
+  const counted: Logbook = {
+    ...log,
+    newest(...question) {
+      pages++
+      return log.newest(...question)
+    },
+  }
+  const search = new JournalSearch(counted)
+  const find = async (words: string) => (await search.find({ system: 'reef' }, words, 10)).ids
+  expect(await find('nitrate')).toHaveLength(10)
+  expect(pages).toBe(1)
+  await log.append([nitrate(5000, { at: dayOf(1), batch: 'rare' }), nitrate(5001, { batch: 'rare' })])
+  const [first, last, second] = [nitrate(5001).id, readings[3]?.id, nitrate(5000).id]
+  expect(await Promise.all([find('rare'), find('rare')])).toEqual([
+    [first, last, second],
+    [first, last, second],
+  ])
+  expect(pages).toBe(3)
+})

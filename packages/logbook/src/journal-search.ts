@@ -14,15 +14,18 @@ interface Findable {
 interface Kept {
   /** The last receipt of the log when these were read. */
   readonly received: number
-  /** Latest day first, of one day the latest received. */
+  /** Latest day first, of one day the latest received; as far back as any search had to look. */
   readonly findable: readonly Findable[]
+  /** Where the reading goes on; absent once all is read. */
+  readonly rest?: string
 }
 
 /** How many entries are read at a time: a long log need never be in memory as a whole. */
 const atOnce = 2000
 
 /**
- * Finds entries by words, in texts that are kept in memory from the first search of a system on.
+ * Finds entries by words, in texts that are kept in memory from the first search of a system on. A search
+ * reads no further back than it must: what is often written down is found at once in the longest log.
  *
  * What is kept cannot be stale: an entry never changes, and each search first asks the store for its last
  * receipt, which counts what other programs wrote too, and reads what came since.
@@ -30,6 +33,8 @@ const atOnce = 2000
 export class JournalSearch {
   readonly #logbook: Logbook
   readonly #kept = new Map<string, Kept>()
+  /** Of two searches at a time the second waits for what the first reads. */
+  readonly #reading = new WeakMap<Kept, Promise<Kept>>()
 
   constructor(logbook: Logbook) {
     this.#logbook = logbook
@@ -48,43 +53,65 @@ export class JournalSearch {
     before?: string,
   ): Promise<{ readonly ids: readonly string[]; readonly next?: string }> {
     const wanted = words.toLowerCase().split(/\s+/).filter(Boolean)
-    const findable = await this.#of(system)
-    const last = before === undefined ? -1 : findable.findIndex(({ id }) => id === before)
-    if (before !== undefined && last === -1) throw notAPage(before)
+    const isFound = ({ kind, day, text }: Findable): boolean =>
+      kind !== 'retraction' &&
+      day >= from &&
+      day <= to &&
+      kinds?.some((name) => name === kind) !== false &&
+      wanted.every((word) => text.includes(word))
     const ids: string[] = []
-    for (const { id, kind, day, text } of findable.slice(last + 1)) {
-      if (kind === 'retraction') continue
-      if (day < from || day > to || kinds?.some((name) => name === kind) === false) continue
-      if (!wanted.every((word) => text.includes(word))) continue
-      // One more than asked for tells that there is a next page.
-      if (ids.length === limit) return { ids, next: ids[limit - 1] }
-      ids.push(id)
+    let kept = await this.#of(system)
+    let isPast = before === undefined
+    for (let place = 0; ; place++) {
+      if (place === kept.findable.length) {
+        if (kept.rest === undefined) break
+        kept = await this.#readOn(system, kept)
+        if (place === kept.findable.length) break
+      }
+      const one = kept.findable[place]
+      if (isPast && isFound(one)) {
+        // One more than asked for tells that there is a next page.
+        if (ids.length === limit) return { ids, next: ids[limit - 1] }
+        ids.push(one.id)
+      }
+      isPast ||= one.id === before
     }
+    if (!isPast) throw notAPage(before ?? '')
     return { ids }
   }
 
-  async #of(system: string): Promise<readonly Findable[]> {
+  /** What was read of a system, with what came since. */
+  async #of(system: string): Promise<Kept> {
     const received = await this.#logbook.received()
     const before = this.#kept.get(system)
-    if (before?.received === received) return before.findable
-    const findable =
-      before === undefined
-        ? await this.#readAll(system)
-        : withNewer(before.findable, await this.#logbook.read({ system, after: before.received }))
-    // Where an entry came meanwhile, what was read may hold it or not: it is used and not kept.
-    if ((await this.#logbook.received()) === received) this.#kept.set(system, { received, findable })
-    return findable
+    if (before === undefined) return this.#readOn(system, { received, findable: [], rest: '' })
+    if (before.received === received) return before
+    const newer = await this.#logbook.read({ system, after: before.received })
+    // Another search may have read the same meanwhile.
+    const now = this.#kept.get(system)
+    if (now?.received === received) return now
+    const kept = { ...before, received, findable: withNewer(before, newer) }
+    this.#kept.set(system, kept)
+    return kept
   }
 
-  async #readAll(system: string): Promise<readonly Findable[]> {
-    const findable: Findable[] = []
-    let next: string | undefined
-    do {
-      const page = await this.#logbook.newest(atOnce, { system }, next)
-      findable.push(...page.entries.map(findableOf))
-      next = page.next
-    } while (next !== undefined)
-    return findable
+  #readOn(system: string, kept: Kept): Promise<Kept> {
+    const before = this.#reading.get(kept)
+    if (before !== undefined) return before
+    const reading = this.#readPage(system, kept)
+    this.#reading.set(kept, reading)
+    return reading
+  }
+
+  async #readPage(system: string, kept: Kept): Promise<Kept> {
+    const { entries, next } = await this.#logbook.newest(atOnce, { system }, kept.rest || undefined)
+    const { rest: _before, ...same } = kept
+    const findable = [...kept.findable, ...entries.map(findableOf)]
+    const further = { ...same, findable, ...(next !== undefined && { rest: next }) }
+    // Another search may have read what came meanwhile; then this one's pages are its own.
+    const now = this.#kept.get(system)
+    if (now === undefined || now === kept) this.#kept.set(system, further)
+    return further
   }
 }
 
@@ -99,9 +126,19 @@ function stringsIn(value: unknown): readonly string[] {
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(stringsIn) : []
 }
 
-/** @param newer  in the order of receipt, all received after the others */
-function withNewer(findable: readonly Findable[], newer: readonly Stored[]): readonly Findable[] {
-  const first = newer.toReversed().map(findableOf)
+/**
+ * What came since, at its place. Entries of days that no search has read yet are left to be read with them.
+ *
+ * @param newer  in the order of receipt, all received after the others
+ */
+function withNewer({ findable, rest }: Kept, newer: readonly Stored[]): readonly Findable[] {
+  const reach = rest === undefined ? '' : (findable.at(-1)?.day ?? '')
+  // A page that was read after an entry had come holds it already.
+  const there = new Set(findable.map(({ id }) => id))
+  const first = newer
+    .toReversed()
+    .filter(({ id, at }) => !there.has(id) && at.slice(0, 10) >= reach)
+    .map(findableOf)
   // The sort is stable, so that of one day the later received stay first.
   return [...first, ...findable].sort((a, b) => (a.day > b.day ? -1 : a.day < b.day ? 1 : 0))
 }

@@ -44,6 +44,7 @@ export {
 export { oxygenSolubilityWeiss1970 } from './gases/oxygen-weiss-1970.ts'
 export { waterVapourWeissPrice1980 } from './gases/water-vapour-weiss-price-1980.ts'
 export { askWater, type WaterAnswer, type WaterIssue } from './list/ask-water.ts'
+export { citedFor } from './list/cited-for.ts'
 export { codesOfOneKind, convertUnits, needsDensity, type UnitCode, unitCodes } from './list/convert-units.ts'
 export { canBeLeftOut, type InputName, inputNamed, waterInputs } from './list/water-inputs.ts'
 export { waterQuantities, waterQuantityNamed } from './list/water-quantities.ts'

@@ -1,5 +1,6 @@
 import {
   askWater,
+  citedFor,
   type InputName,
   inputNamed,
   type WaterAnswer,
@@ -64,18 +65,18 @@ type Reckoned = Extract<WaterAnswer, { ok: true }>
 type Inputs = Readonly<Record<string, number | string>>
 
 function asText(id: string, { value, unit }: Reckoned, inputs: Inputs): string {
-  const { says, restsOn } = known(id)
+  const quantity = known(id)
   const held = heldFor(id, inputs).map(({ input, accepted }) => `${input} ${accepted}`)
   return [
     `${Number(value.toPrecision(6))} ${unitShown(unit)}`.trimEnd(),
-    says,
+    quantity.says,
     ...(held.length > 0 ? [`Holds for ${held.join(', ')}; each with the other inputs as given.`] : []),
-    `Rests on ${restsOn.map(({ name }) => name).join(', ')}.`,
+    `Rests on ${citedFor(quantity).join('; ')}.`,
   ].join('\n')
 }
 
 function asJson(id: string, { value, unit }: Reckoned, inputs: Inputs): string {
-  const rests_on = known(id).restsOn.map(({ name }) => name)
+  const rests_on = citedFor(known(id))
   return JSON.stringify(
     { quantity: id, value, unit, inputs, holds_for: heldFor(id, inputs), rests_on },
     null,

@@ -1,10 +1,11 @@
-import type { JournalSearch, Logbook } from '@holdfast/logbook'
+import type { JournalSearch, Logbook, SystemLogs } from '@holdfast/logbook'
 import type { z } from 'zod'
 
 /** What the routes work on. */
 export interface Services {
   readonly logbook: Logbook
   readonly search: JournalSearch
+  readonly logs: SystemLogs
   /** Where the log lives, in words that follow "Your log is kept". */
   readonly kept: string
   /** Names this start of the program. */

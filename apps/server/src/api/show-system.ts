@@ -1,4 +1,4 @@
-import { sayEntry, systemDescription, systemLog } from '@holdfast/logbook'
+import { systemDescription } from '@holdfast/logbook'
 import { z } from 'zod'
 import { noSystem } from './refusals.ts'
 import { route } from './route.ts'
@@ -24,21 +24,19 @@ export const showSystem = route({
         from: day,
         asOf: day,
         kept: z.string().describe('Where the log lives, in words that follow "Your log is kept".'),
-        entries: z.array(z.object({ id: z.string(), at: z.string(), text: z.string() })),
         remarks: z.array(z.string()).readonly(),
       }),
     },
     404: { says: 'There is no such system.', schema: refusal },
   },
-  async answer({ path }, { logbook, kept }) {
-    const log = systemLog(await logbook.read({ system: path.system }))
+  async answer({ path }, { logbook, logs, kept }) {
+    const log = await logs.of(path.system)
     if (log === undefined) return { status: 404, body: { issues: [noSystem(path.system)] } }
     const { system, observations, events, ownFacts, from, asOf, remarks } = log
-    const entries = log.entries.map((entry) => ({ id: entry.id, at: entry.at, text: sayEntry(entry) }))
     const { workspace } = logbook
     return {
       status: 200,
-      body: { workspace, system, observations, events, ownFacts, from, asOf, kept, entries, remarks },
+      body: { workspace, system, observations, events, ownFacts, from, asOf, kept, remarks },
     }
   },
 })

@@ -3,6 +3,8 @@ import { hasSpread, written } from './numbers.ts'
 
 /** A figure that was worked out, with its 90 % interval and everything needed to see where it comes from. */
 export interface ComputedFigure {
+  /** Names it in the address of the page, the same in every language: `stream.N.outside.feed`. */
+  readonly id: string
   /** What it is the figure of: "Nitrate on 12 December". */
   readonly name: string
   readonly value: number
@@ -22,7 +24,8 @@ export interface Derivation {
   readonly steps: readonly { readonly formula: string; readonly withValues: string }[]
   /** Facts that enter beside those of the processes. */
   readonly facts: readonly FactUsed[]
-  readonly entries: readonly LogEntry[]
+  /** Ids of entries of the log, the latest day last; what they say is asked for as they are shown. */
+  readonly entries: readonly string[]
 }
 
 /** An entry of the log as a derivation shows it. */

@@ -1,35 +1,51 @@
+import { useMemo, useState } from 'preact/hooks'
+import { addressOf } from '../shell/address.ts'
 import type { Explanation, FactUsed } from '../worker/answers.ts'
-import { type ComputedFigure, figureText, isExact, type LogEntry } from './computed.ts'
-import { plain } from './numbers.ts'
+import { type ComputedFigure, figureText } from './computed.ts'
+import { CopyAsText } from './copy.tsx'
+import { EntriesBehind } from './entries-behind.tsx'
+import { headings, sourceOfFact, spreadWords, typeset, valueOfFact } from './in-words.ts'
 import { spaced } from './spaced.ts'
 
+interface DerivationOf {
+  readonly id: string
+  readonly of: ComputedFigure
+  readonly onClose: () => void
+}
+
 /** Where a figure comes from: formula with values put in, facts with source, entries of the log. */
-export function DerivationInPlace({ id, of }: { readonly id: string; readonly of: ComputedFigure }) {
-  const { says, steps, processes, facts, entries } = of.derivation()
+export function DerivationInPlace({ id, of, onClose }: DerivationOf) {
+  const { says, steps, processes, facts, entries } = useMemo(() => of.derivation(), [of])
   return (
-    <section class="derivation" id={id} aria-label={`Where ${of.name} comes from`}>
+    <section
+      class="derivation"
+      id={id}
+      aria-label={`Where ${of.name} comes from`}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return
+        event.preventDefault()
+        onClose()
+      }}
+    >
       <p>
         <b>{of.name}:</b> {figureText(of)}. {spreadWords(of)} {says}
       </p>
       <Steps steps={steps} />
       {facts.length > 0 && <Facts facts={facts} />}
-      {processes.length > 0 && <h4>Processes behind it</h4>}
-      {processes.map((process) => (
-        <ProcessBehind
-          key={`${process.process}/${process.instance}`}
-          process={process}
-          open={processes.length === 1}
-        />
+      {processes.length > 0 && <h4>{headings.processes}</h4>}
+      {byProcess(processes).map((instances) => (
+        <ProcessBehind key={instances[0]?.process} instances={instances} open={processes.length === 1} />
       ))}
-      <Entries entries={entries} />
+      <EntriesBehind ids={entries} />
+      <p class="acts">
+        <CopyAsText of={of} />
+        <button type="button" class="key" onClick={onClose}>
+          Put it away
+        </button>
+      </p>
     </section>
   )
 }
-
-const spreadWords = (of: ComputedFigure) =>
-  isExact(of)
-    ? 'It follows from what you described and has no spread.'
-    : 'In nine cases of ten it lies between the two numbers in brackets.'
 
 function Steps({ steps }: { readonly steps: Explanation['formulas'] }) {
   if (steps.length === 0) return null
@@ -47,75 +63,79 @@ function Steps({ steps }: { readonly steps: Explanation['formulas'] }) {
   )
 }
 
-/** A declared formula with the signs of print. */
-const typeset = (formula: string) =>
-  formula.replaceAll(' * ', ' × ').replaceAll(' / ', ' ÷ ').replaceAll(' - ', ' − ')
+/** What works at each surface or each animal is one process there; it is named once. */
+function byProcess(processes: readonly Explanation[]): readonly (readonly Explanation[])[] {
+  const groups = new Map<string, readonly Explanation[]>()
+  for (const one of processes) groups.set(one.process, [...(groups.get(one.process) ?? []), one])
+  return [...groups.values()]
+}
 
-function ProcessBehind({ process, open }: { readonly process: Explanation; readonly open: boolean }) {
+interface ProcessOf {
+  readonly instances: readonly Explanation[]
+  readonly open: boolean
+}
+
+function ProcessBehind({ instances, open }: ProcessOf) {
+  const [first] = instances
+  if (first === undefined) return null
+  if (instances.length === 1)
+    return (
+      <details open={open}>
+        <summary>{[first.title, spaced(first.instance)].filter(Boolean).join(', ')}</summary>
+        <Worked process={first} />
+      </details>
+    )
   return (
     <details open={open}>
       <summary>
-        {process.title}
-        {process.instance ? `, ${spaced(process.instance)}` : ''}
+        {first.title}, for each of {instances.length}
       </summary>
-      <p>{process.says} With typical values put in, before your log narrows them:</p>
-      <Steps steps={process.formulas} />
-      <Facts facts={process.facts} />
+      {instances.map((one) => (
+        <details key={one.instance}>
+          <summary>{spaced(one.instance)}</summary>
+          <Worked process={one} />
+        </details>
+      ))}
     </details>
   )
 }
 
-function Facts({ facts }: { readonly facts: readonly FactUsed[] }) {
-  if (facts.length === 0) return <p class="quiet">No fact of the catalogue enters into it directly.</p>
+function Worked({ process }: { readonly process: Explanation }) {
   return (
     <>
-      <h4>Facts it uses</h4>
-      <ul class="facts">
-        {facts.slice(0, shownFacts).map((fact) => (
-          <li key={fact.id}>
-            <span class="formula name">{fact.name}</span> {fact.title}:{' '}
-            <span class="number">
-              {plain(fact.typical)} ({plain(fact.low)} to {plain(fact.high)}) {fact.unit}
-            </span>
-            <span class="quiet">
-              {' '}
-              {fact.source}; {provenanceWords[fact.provenance] ?? fact.provenance}.
-            </span>
-          </li>
-        ))}
-      </ul>
-      {facts.length > shownFacts && <p class="quiet">and {facts.length - shownFacts} more.</p>}
+      <p>
+        {process.says} {headings.values}
+      </p>
+      <Steps steps={process.formulas} />
+      <Facts facts={process.facts} />
     </>
   )
-}
-
-const provenanceWords: Readonly<Record<string, string>> = {
-  read: 'read in the source',
-  memory: 'from memory, to be confirmed',
-  estimate: 'our estimate',
 }
 
 /** A process with many animals or algae uses many; the first say the kind. */
 const shownFacts = 12
 
-/** A long log is cut to its newest entries, and says so. */
-const shownEntries = 8
-
-function Entries({ entries }: { readonly entries: readonly LogEntry[] }) {
-  if (entries.length === 0) return <p class="quiet">No entry of your log bears on it directly.</p>
-  const newest = entries.slice(-shownEntries)
-  const left = entries.length - newest.length
+function Facts({ facts }: { readonly facts: readonly FactUsed[] }) {
+  const [all, setAll] = useState(false)
+  if (facts.length === 0) return <p class="quiet">{headings.noFacts}</p>
   return (
     <>
-      <h4>Entries of your log it rests on</h4>
-      <ul class="entries">
-        {newest.map((entry) => (
-          <li key={entry.id}>
-            <span class="number">{entry.at}</span> {entry.text}
+      <h4>{headings.facts}</h4>
+      <ul class="facts">
+        {facts.slice(0, all ? undefined : shownFacts).map((fact) => (
+          <li key={`${fact.id} ${fact.name}`}>
+            <span class="formula name">{fact.name}</span>{' '}
+            <a href={addressOf('record', 'facts', { words: fact.id })}>{fact.title}</a>:{' '}
+            <span class="number">{valueOfFact(fact)}</span>
+            <span class="quiet"> {sourceOfFact(fact)}</span>
           </li>
         ))}
       </ul>
-      {left > 0 && <p class="quiet">and {left} earlier.</p>}
+      {!all && facts.length > shownFacts && (
+        <button type="button" class="key" onClick={() => setAll(true)}>
+          Show {facts.length - shownFacts} more
+        </button>
+      )}
     </>
   )
 }

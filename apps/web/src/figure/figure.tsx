@@ -1,4 +1,4 @@
-import { useContext, useId } from 'preact/hooks'
+import { useContext } from 'preact/hooks'
 import { type ComputedFigure, figureText } from './computed.ts'
 import { OpenFigure } from './line.tsx'
 
@@ -7,17 +7,16 @@ import { OpenFigure } from './line.tsx'
  * derivation under the line that holds it.
  */
 export function Figure({ of }: { readonly of: ComputedFigure }) {
-  const id = useId()
   const line = useContext(OpenFigure)
-  const isOpen = line.open?.id === id
+  const isOpen = line.open === of.id
   return (
     <button
       type="button"
       class="figure"
       aria-expanded={isOpen}
-      aria-controls={isOpen ? `${id}-derivation` : undefined}
+      aria-controls={isOpen ? line.derivation : undefined}
       title={`Where ${of.name} comes from`}
-      onClick={() => line.toggle({ id, figure: of })}
+      onClick={() => line.toggle(of.id)}
     >
       {figureText(of)}
     </button>

@@ -1,6 +1,6 @@
 import { Figure } from './figure.tsx'
 import { Line } from './line.tsx'
-import type { Sentence } from './sentence.ts'
+import { figuresIn, type Sentence } from './sentence.ts'
 
 /** A sentence as a line of its own, with figures that open. */
 export function Says({
@@ -11,9 +11,9 @@ export function Says({
   readonly className?: string
 }) {
   return (
-    <Line className={className}>
+    <Line figures={figuresIn(sentence)} className={className}>
       {sentence.map((part, i) =>
-        typeof part === 'string' ? part : <Figure key={`${part.name}-${i}`} of={part} />,
+        typeof part === 'string' ? part : <Figure key={`${part.id}-${i}`} of={part} />,
       )}
     </Line>
   )

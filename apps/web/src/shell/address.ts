@@ -28,12 +28,21 @@ export function addressOf(place: Place, view?: string, more: Readonly<Record<str
   return search.size > 0 ? `?${search}` : location.pathname
 }
 
-/** Puts values into the address; undefined takes one out. The page stays as it is. */
-export function intoAddress(values: Readonly<Record<string, string | undefined>>): void {
+/**
+ * Puts values into the address; undefined takes one out. The page stays as it is.
+ *
+ * @param as  'a step' where the browser's Back shall lead to what was before
+ */
+export function intoAddress(
+  values: Readonly<Record<string, string | undefined>>,
+  as: 'a step' | 'the same' = 'the same',
+): void {
   const search = new URLSearchParams(location.search)
   for (const [name, value] of Object.entries(values)) {
     if (value === undefined) search.delete(name)
     else search.set(name, value)
   }
-  history.replaceState(null, '', `${location.pathname}${search.size > 0 ? `?${search}` : ''}${location.hash}`)
+  const address = `${location.pathname}${search.size > 0 ? `?${search}` : ''}${location.hash}`
+  if (as === 'a step') history.pushState(null, '', address)
+  else history.replaceState(null, '', address)
 }

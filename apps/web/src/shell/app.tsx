@@ -20,6 +20,8 @@ const loadPalette = () => import('./palette/index.tsx').then(({ Palette }) => Pa
 /** A log of years is fetched where the model needs it, not to write one more entry. */
 const isOfModel = place === 'water' || place === 'surfaces'
 
+const isSame = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other)
+
 /** The page: a system, and one of its places. */
 export function App() {
   const [systems, setSystems] = useState<readonly SystemName[] | undefined>()
@@ -53,8 +55,17 @@ export function App() {
         })
       : fetchDescribed(id, new Date()).then(show)
     shown.catch(tell)
+    // What was logged elsewhere meanwhile is taken in when one comes back to the page.
+    const look = () => {
+      if (!isOfModel || document.visibilityState !== 'visible') return
+      fetchSystem(id).then((answer) => {
+        if (!overtaken) setData((before) => (isSame(before, answer) ? before : answer))
+      }, tell)
+    }
+    document.addEventListener('visibilitychange', look)
     return () => {
       overtaken = true
+      document.removeEventListener('visibilitychange', look)
     }
   }, [id])
 

@@ -7,10 +7,12 @@ interface NotModelledOf {
   readonly remarks: readonly string[]
 }
 
-/** What this system has and no process covers yet, and what the outlook has to say about itself. */
+/** What this system has and no process covers yet, and what ledger, outlook and log have to say about themselves. */
 export function NotModelled({ ledger, outlook, remarks: ofLog }: NotModelledOf) {
   const left = ledger?.ledger.notModelled
-  const remarks = outlook?.outlook.remarks ?? []
+  const ofOutlook = outlook?.outlook.remarks ?? []
+  // What both have to say is said once.
+  const ofLedger = (ledger?.remarks ?? []).filter((remark) => !ofOutlook.includes(remark))
   return (
     <section class="view" id="not-modelled" aria-labelledby="not-modelled-title" tabIndex={-1}>
       <h2 id="not-modelled-title">Not modelled yet</h2>
@@ -22,19 +24,20 @@ export function NotModelled({ ledger, outlook, remarks: ofLog }: NotModelledOf) 
           <Lines lines={left} />
         </>
       )}
-      {remarks.length > 0 && (
-        <>
-          <h3>About the outlook</h3>
-          <Lines lines={remarks} />
-        </>
-      )}
-      {ofLog.length > 0 && (
-        <>
-          <h3>About your log</h3>
-          <Lines lines={ofLog} />
-        </>
-      )}
+      <Remarks about="the ledger" lines={ofLedger} />
+      <Remarks about="the outlook" lines={ofOutlook} />
+      <Remarks about="your log" lines={ofLog} />
     </section>
+  )
+}
+
+function Remarks({ about, lines }: { readonly about: string; readonly lines: readonly string[] }) {
+  if (lines.length === 0) return null
+  return (
+    <>
+      <h3>About {about}</h3>
+      <Lines lines={lines} />
+    </>
   )
 }
 

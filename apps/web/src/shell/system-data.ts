@@ -1,7 +1,6 @@
 import { outcome } from '@holdfast/client'
 import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
 import type { OwnFact } from '@holdfast/logbook'
-import type { LogEntry } from '../figure/computed.ts'
 import { api, told } from './api.ts'
 import type { Described } from './described.ts'
 
@@ -23,7 +22,6 @@ export interface SystemData {
   readonly asOf: Day
   /** Where the log lives, in words that follow "Your log is kept". */
   readonly kept: string
-  readonly entries: readonly LogEntry[]
   /** Sentences about entries that the model cannot use. */
   readonly remarks: readonly string[]
 }

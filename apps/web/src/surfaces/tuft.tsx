@@ -1,6 +1,4 @@
-const width = 72
-const height = 28
-const floor = height - 2
+import { floor, Sketch, width } from './sketch.tsx'
 
 /** Places along the floor, and a sway that differs from place to place and is the same every time. */
 const along = (count: number) =>
@@ -37,17 +35,14 @@ export const textures: Readonly<Record<string, string>> = {
   macro: each(4, (x, sway) => `M${x - 3} ${floor}q-5 -12 ${2 + sway} -23q9 10 5 23`),
   brown_crust_lobe: each(4, (x) => `M${x - 8} ${floor}a8 6 0 0 1 16 0M${x - 4} ${floor}a4 3 0 0 1 8 0`),
   chrysophyte: `M0 ${floor - 3}${each(5, (x, sway) => `Q${x - 2} ${floor - 13 - 4 * sway} ${x + 7} ${floor - 3}`)}`,
+  not_algae: each(4, (x, sway) =>
+    [-6, -3, 0, 3, 6].map((to) => `M${x} ${floor - 9}q${to / 2} -5 ${to} ${-8 - sway}`).join(''),
+  ).concat(each(4, (x) => `M${x - 2} ${floor}v-9h4v9`)),
   coralline: `M0 ${floor - 1}H${width}M0 ${floor - 4}H${width}${each(9, (x) => `M${x - 2} ${floor - 4}a2 2 0 0 1 4 0`)}`,
 }
 
 /** The texture of a kind of algae, as it grips. Its name stands beside it. */
 export function Tuft({ algae }: { readonly algae: string }) {
   const path = textures[algae]
-  if (path === undefined) return null
-  return (
-    <svg class="tuft" viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
-      <path d={`M0 ${floor}H${width}`} class="floor" />
-      <path d={path} />
-    </svg>
-  )
+  return path === undefined ? null : <Sketch path={path} />
 }

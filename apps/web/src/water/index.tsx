@@ -1,3 +1,4 @@
+import '../style/levers.css'
 import { useMemo, useState } from 'preact/hooks'
 import { fromAddress, intoAddress } from '../shell/address.ts'
 import { Kept } from '../shell/header.tsx'
@@ -6,38 +7,68 @@ import type { SystemData } from '../shell/system-data.ts'
 import type { LedgerAnswer } from '../worker/answers.ts'
 import { Ledger } from './ledger/index.tsx'
 import { Levers } from './levers/index.tsx'
+import type { Alternative } from './outlook/alternative.ts'
 import { Outlook } from './outlook/index.tsx'
 import { useOutlook } from './outlook/use-outlook.ts'
-import { type Routine, routineOf } from './planned.ts'
 import { questionOf } from './question.ts'
+import { RestsOn } from './rests/index.tsx'
+import { isSame, leversOf, type Settings } from './settings.ts'
 import { isSpanChoice, type SpanChoice, spanChoices, spanOf, spanWords } from './span.ts'
+import { useLevers } from './use-levers.ts'
+import { Compare } from './variants/compare.tsx'
+import { Variants } from './variants/index.tsx'
 
-/** The place "Water": ledger, outlook and the lever under it. */
+/** The place "Water": ledger, outlook, the levers beside it, and variants compared. */
 export function Water({ data }: { readonly data: SystemData }) {
   const [choice, setChoice] = useState<SpanChoice>(() => chosenSpan())
   const [ledger, setLedger] = useState<LedgerAnswer | undefined>()
-  const today = useMemo(() => routineOf(data.system), [data])
-  const start = today ?? { volume_L: 0, every_days: 7 }
-  const [set, setSet] = useState<Routine>(() => routineInAddress(start))
-  const [moving, setMoving] = useState(false)
-  const moved = set.volume_L !== start.volume_L || set.every_days !== start.every_days
+  const { today, set, isMoved, move, settle, variants, keepVariants } = useLevers(data)
 
   const base = useMemo(() => ({ kind: 'outlook', outlook: questionOf(data) }) as const, [data])
-  const asked = useMemo(
-    () => (moved ? ({ kind: 'outlook', outlook: questionOf(data, { waterChange: set }) } as const) : base),
-    [base, data, moved, set],
-  )
-  const { now, today: unmoved } = useOutlook(base, asked, moving)
+  const under = (settings: Settings) =>
+    ({ kind: 'outlook', outlook: questionOf(data, leversOf(settings, today)) }) as const
+  const asked = useMemo(() => (isMoved ? under(set) : base), [base, set, isMoved])
+  const kept = useMemo(() => variants.map((variant) => under(variant.set)), [base, variants])
+  const outlook = useOutlook(base, asked, kept)
 
-  const settle = (routine: Routine) => {
-    setSet(routine)
-    setMoving(false)
-    const same = routine.volume_L === start.volume_L && routine.every_days === start.every_days
-    intoAddress({
-      volume: same ? undefined : String(routine.volume_L),
-      every: same ? undefined : String(routine.every_days),
+  const inHand = isMoved ? outlook.now : undefined
+  const others = useMemo((): readonly Alternative[] => {
+    const answered = variants.flatMap((variant, i) => {
+      const answer = outlook.kept[i]
+      return answer
+        ? [{ ...variant, name: `“${variant.name}”`, answer, old: false, inHand: isSame(variant.set, set) }]
+        : []
     })
-  }
+    const isKept = answered.some((variant) => variant.inHand)
+    if (!inHand?.answer || isKept) return answered
+    const { answer, old } = inHand
+    const levers = {
+      mark: 'levers',
+      name: 'the levers as you set them',
+      set,
+      answer,
+      old,
+      inHand: true,
+    } as const
+    return [levers, ...answered]
+  }, [inHand?.answer, inHand?.old, variants, ...outlook.kept, inHand?.old ? undefined : set])
+
+  const rests = fromAddress('rests')
+  const from = spanOf(choice, data).from
+  const { answer, old, working, issue } = outlook.today
+  // A handle that moves draws itself; the fans are drawn when there are new numbers for them.
+  const fans = useMemo(
+    () => <Outlook data={data} asked={outlook.today} today={today} others={others} from={from} />,
+    [data, answer, old, working, issue, today, others, from],
+  )
+  const compared = useMemo(
+    () =>
+      answer && others.length > 0 ? (
+        <Compare data={data} today={today} answer={answer} others={others} />
+      ) : null,
+    [data, today, answer, others],
+  )
+  const rivers = useMemo(() => <Ledger data={data} choice={choice} onAnswer={setLedger} />, [data, choice])
   return (
     <>
       <Kept data={data} />
@@ -53,28 +84,24 @@ export function Water({ data }: { readonly data: SystemData }) {
           setChoice(next)
         }}
       />
-      <Ledger data={data} choice={choice} onAnswer={setLedger} />
+      {rests !== null && <RestsOn id={rests} data={data} ledger={ledger} outlook={answer} />}
+      {rivers}
       <div class="outlook-and-levers">
-        <Outlook
-          data={data}
-          asked={now}
-          today={unmoved}
-          routine={moved ? set : today}
-          from={spanOf(choice, data).from}
-        />
-        <Levers
-          system={data.system}
-          today={today}
-          set={set}
-          onMove={(routine) => {
-            setSet(routine)
-            setMoving(true)
-          }}
-          onSettle={settle}
-          onBack={() => settle(start)}
-        />
+        {fans}
+        <div class="beside">
+          <Levers system={data.system} today={today} set={set} onMove={move} onSettle={settle} />
+          <Variants
+            today={today}
+            set={set}
+            isMoved={isMoved}
+            variants={variants}
+            onChange={keepVariants}
+            onSet={settle}
+          />
+        </div>
       </div>
-      <NotModelled ledger={ledger} outlook={now.answer} remarks={data.remarks} />
+      {compared}
+      <NotModelled ledger={ledger} outlook={answer} remarks={data.remarks} />
     </>
   )
 }
@@ -102,13 +129,4 @@ function SpanChoiceOf({
 function chosenSpan(): SpanChoice {
   const said = fromAddress('span')
   return isSpanChoice(said) ? said : '90'
-}
-
-function routineInAddress(start: Routine): Routine {
-  const volume_L = Number(fromAddress('volume') ?? Number.NaN)
-  const every_days = Number(fromAddress('every') ?? Number.NaN)
-  return {
-    volume_L: volume_L >= 0 ? volume_L : start.volume_L,
-    every_days: every_days >= 1 ? every_days : start.every_days,
-  }
 }

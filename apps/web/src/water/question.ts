@@ -5,7 +5,7 @@ import type { SystemData } from '../shell/system-data.ts'
 const horizonDays = 56
 const wholeEnsemble = 60
 /** Few enough to keep up with a finger. */
-export const coarseMembers = 12
+export const firstMembers = 16
 /** One seed for all, so that two levers differ by the lever and not by chance. */
 const seed = 1
 

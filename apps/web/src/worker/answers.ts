@@ -14,8 +14,14 @@ export type {
   Span,
 } from '@holdfast/inference'
 
+/** How a question is asked: a rough answer of the first members may come before the whole one. */
+export interface Asking<Answer> extends Running {
+  readonly firstMembers?: number
+  readonly first: (answer: Answer) => void
+}
+
 /** What the worker needs of the model. */
 export interface Model {
-  outlook(question: OutlookQuestion, running: Running): OutlookAnswer
-  ledger(question: OutlookQuestion, span: Span, running: Running): LedgerAnswer
+  outlook(question: OutlookQuestion, asking: Asking<OutlookAnswer>): Promise<OutlookAnswer>
+  ledger(question: OutlookQuestion, span: Span, asking: Asking<LedgerAnswer>): Promise<LedgerAnswer>
 }

@@ -5,57 +5,53 @@ import { exampleData } from '../fixtures/example-system.ts'
 import { questionOf } from '../water/question.ts'
 import type { Model } from './answers.ts'
 import { clerk } from './clerk.ts'
-import type { FromWorker, Question } from './protocol.ts'
+import { type FromWorker, type Question, stopped } from './protocol.ts'
 
 const name = { run: 'run-1', seq: 1, inputsHash: 'abc' }
-const whole: Question = {
-  kind: 'outlook',
-  outlook: questionOf(exampleData),
-  coarseMembers: 8,
-}
+const whole: Question = { kind: 'outlook', outlook: questionOf(exampleData), firstMembers: 8 }
 
 function harness(change: Partial<Model> = {}) {
   const said: FromWorker[] = []
-  const waiting: (() => void)[] = []
   const model: Model = {
-    outlook: (question, { onProgress }) => {
+    outlook: async (question, { firstMembers, first, onProgress, cancelled }) => {
+      if (firstMembers !== undefined)
+        first(exampleOutlook({ ...question, members: firstMembers }, 'its first answer'))
+      await undefined
+      if (cancelled()) throw stopped
       onProgress(0.5)
-      return exampleOutlook(question, 'x')
+      return exampleOutlook(question, 'its whole answer')
     },
-    ledger: (_question, span) => exampleLedger(span),
+    ledger: async (_question, span) => exampleLedger(span),
     ...change,
   }
-  const { receive } = clerk(
-    model,
-    (reply) => said.push(reply),
-    (next) => waiting.push(next),
-  )
-  return { said, receive, resume: () => waiting.shift()?.() }
+  return { said, ...clerk(model, (reply) => said.push(reply)) }
 }
 
 const membersOf = (reply: FromWorker | undefined) =>
   reply && 'answer' in reply && 'outlook' in reply.answer ? reply.answer.outlook.members : undefined
 
 describe('the clerk in the worker', () => {
-  it('gives a coarse answer first, then the whole one, with progress between', () => {
-    const { said, receive, resume } = harness()
-    receive({ type: 'ask', ...name, question: whole })
-    resume()
-    expect(said.map(({ type }) => type)).toEqual(['progress', 'partial', 'progress', 'done'])
-    expect(membersOf(said[1])).toBe(8)
-    expect(membersOf(said[3])).toBe(whole.outlook.members)
+  it('gives an answer of the first members, then the whole one, with progress between', async () => {
+    const { said, receive } = harness()
+    await receive({ type: 'ask', ...name, question: whole })
+    expect(said.map(({ type }) => type)).toEqual(['partial', 'progress', 'done'])
+    expect(membersOf(said[0])).toBe(8)
+    expect(membersOf(said[2])).toBe(whole.outlook.members)
     for (const reply of said) expect(reply).toMatchObject(name)
   })
 
-  it('stops between the two when it is told to', () => {
-    const { said, receive, resume } = harness()
-    receive({ type: 'ask', ...name, question: whole })
-    receive({ type: 'cancel', run: name.run })
-    resume()
-    expect(said.at(-1)).toMatchObject({ type: 'failed', issue: { code: 'cancelled' } })
+  it('drops what is left of a question when a newer one comes', async () => {
+    const { said, receive } = harness()
+    const newer = { run: 'run-2', seq: 2, inputsHash: 'abd' }
+    await Promise.all([
+      receive({ type: 'ask', ...name, question: whole }),
+      receive({ type: 'ask', ...newer, question: whole }),
+    ])
+    expect(said.filter(({ run }) => run === name.run).map(({ type }) => type)).toEqual(['partial', 'failed'])
+    expect(said.at(-1)).toMatchObject({ type: 'done', ...newer })
   })
 
-  it('passes an issue of the packages on as data', () => {
+  it('passes an issue of the packages on as data', async () => {
     const issue = {
       code: 'no-water',
       where: 'Vessel "display"',
@@ -64,21 +60,21 @@ describe('the clerk in the worker', () => {
       next: 'Correct the description.',
     }
     const { said, receive } = harness({
-      outlook: () => {
+      outlook: async () => {
         throw issue
       },
     })
-    receive({ type: 'ask', ...name, question: { kind: 'outlook', outlook: questionOf(exampleData) } })
+    await receive({ type: 'ask', ...name, question: { kind: 'outlook', outlook: questionOf(exampleData) } })
     expect(said).toEqual([{ type: 'failed', ...name, issue }])
   })
 
-  it('says what happened when something failed that nobody foresaw', () => {
+  it('says what happened when something failed that nobody foresaw', async () => {
     const { said, receive } = harness({
-      ledger: () => {
+      ledger: async () => {
         throw new Error('index out of range')
       },
     })
-    receive({
+    await receive({
       type: 'ask',
       ...name,
       question: { kind: 'ledger', outlook: questionOf(exampleData), span: { from: 1, to: 2 } },

@@ -1,73 +1,35 @@
-import type { Model, Running } from './answers.ts'
-import {
-  type Answer,
-  type FromWorker,
-  type Issue,
-  type Question,
-  type RunName,
-  stopped,
-  type ToWorker,
-} from './protocol.ts'
+import type { Asking, Model } from './answers.ts'
+import type { Answer, FromWorker, Issue, Question, RunName, ToWorker } from './protocol.ts'
 
 export interface Clerk {
-  receive(message: ToWorker): void
+  receive(message: ToWorker): Promise<void>
 }
 
-/**
- * Works questions off one at a time inside the worker. Where a coarse answer comes first,
- * messages are let in between the two, so that a cancel is heard there.
- *
- * @param pause runs its argument after waiting messages were received
- */
-export function clerk(
-  model: Model,
-  post: (reply: FromWorker) => void,
-  pause: (next: () => void) => void,
-): Clerk {
-  const cancelled = new Set<string>()
+/** Answers questions inside the worker, the latest alone: what is left to do of an older one is dropped. */
+export function clerk(model: Model, post: (reply: FromWorker) => void): Clerk {
+  let latest = 0
 
-  function work(name: RunName, question: Question): Answer | undefined {
-    const running: Running = {
+  function work(name: RunName, question: Question): Promise<Answer> {
+    const { outlook, firstMembers } = question
+    const asking: Asking<Answer> = {
+      ...(firstMembers === undefined ? {} : { firstMembers }),
+      first: (answer) => post({ type: 'partial', ...name, answer }),
       onProgress: (share) => post({ type: 'progress', ...name, share }),
-      cancelled: () => cancelled.has(name.run),
+      cancelled: () => latest !== name.seq,
     }
-    if (running.cancelled()) return undefined
     return question.kind === 'ledger'
-      ? model.ledger(question.outlook, question.span, running)
-      : model.outlook(question.outlook, running)
-  }
-
-  function guarded(name: RunName, stage: () => void): void {
-    try {
-      stage()
-    } catch (error) {
-      cancelled.delete(name.run)
-      post({ type: 'failed', ...name, issue: issueOf(error) })
-    }
-  }
-
-  function ask(name: RunName, question: Question): void {
-    const finish = () =>
-      guarded(name, () => {
-        const answer = work(name, question)
-        if (answer && !cancelled.has(name.run)) post({ type: 'done', ...name, answer })
-        else post({ type: 'failed', ...name, issue: stopped })
-        cancelled.delete(name.run)
-      })
-    const { coarseMembers } = question
-    if (coarseMembers === undefined) finish()
-    else
-      guarded(name, () => {
-        const first = work(name, { ...question, outlook: { ...question.outlook, members: coarseMembers } })
-        if (first && !cancelled.has(name.run)) post({ type: 'partial', ...name, answer: first })
-        pause(finish)
-      })
+      ? model.ledger(outlook, question.span, asking)
+      : model.outlook(outlook, asking)
   }
 
   return {
-    receive(message) {
-      if (message.type === 'cancel') cancelled.add(message.run)
-      else ask({ run: message.run, seq: message.seq, inputsHash: message.inputsHash }, message.question)
+    async receive({ type: _type, question, ...name }) {
+      latest = name.seq
+      try {
+        post({ type: 'done', ...name, answer: await work(name, question) })
+      } catch (error) {
+        post({ type: 'failed', ...name, issue: issueOf(error) })
+      }
     },
   }
 }

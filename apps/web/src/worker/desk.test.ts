@@ -1,8 +1,8 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { exampleData } from '../fixtures/example-system.ts'
 import { questionOf } from '../water/question.ts'
 import type { OutlookAnswer } from './answers.ts'
-import { type Overtaken, openDesk, type Port } from './desk.ts'
+import { openDesk, type Port } from './desk.ts'
 import type { FromWorker, Question, RunName, ToWorker } from './protocol.ts'
 
 const asked = (volume_L: number, members = 24): Question => ({
@@ -13,7 +13,7 @@ const asked = (volume_L: number, members = 24): Question => ({
 /** The desk passes answers on and never looks into them. */
 const answer = {} as OutlookAnswer
 
-function harness(overtaken: Overtaken = 'let end') {
+function harness() {
   const ports: (Port & { readonly got: ToWorker[]; ended: boolean })[] = []
   const heard: FromWorker[] = []
   const spawn = () => {
@@ -29,7 +29,7 @@ function harness(overtaken: Overtaken = 'let end') {
     ports.push(port)
     return port
   }
-  const desk = openDesk(spawn, overtaken, (reply) => heard.push(reply))
+  const desk = openDesk(spawn, (reply) => heard.push(reply))
   const port = () => {
     const last = ports.at(-1)
     if (!last) throw new Error('No worker was started.')
@@ -45,9 +45,6 @@ function harness(overtaken: Overtaken = 'let end') {
 }
 
 describe('the desk', () => {
-  beforeEach(() => void vi.useFakeTimers())
-  afterEach(() => void vi.useRealTimers())
-
   it('passes on the answer to the run it sent', () => {
     const { desk, heard, lastAsked, reply } = harness()
     const hash = desk.ask(asked(20))
@@ -65,41 +62,44 @@ describe('the desk', () => {
     expect(heard).toEqual([])
   })
 
-  it('sends only the latest of the questions that came while a run was let end', () => {
-    const { desk, ports, port, lastAsked, reply } = harness()
+  it('lets a first answer come before a newer question overtakes its run', () => {
+    const { desk, heard, port, lastAsked, reply } = harness()
     desk.ask(asked(20))
     const first = lastAsked()
     desk.ask(asked(21))
     const latest = desk.ask(asked(22))
     expect(port().got).toHaveLength(1)
-    reply({ type: 'done', ...first, answer })
+    reply({ type: 'partial', ...first, answer })
+    expect(heard).toMatchObject([{ type: 'partial', run: first.run }])
     expect(port().got).toHaveLength(2)
     expect(lastAsked().inputsHash).toBe(latest)
-    expect(ports).toHaveLength(1)
+    reply({ type: 'done', ...first, answer })
+    expect(heard).toHaveLength(1)
   })
 
-  it('breaks a run off for a newer question where it should, and hears nothing more of it', () => {
-    const { desk, ports, heard, lastAsked } = harness('break off')
+  it('overtakes at once a run whose first answer is there', () => {
+    const { desk, port, lastAsked, reply } = harness()
     desk.ask(asked(20))
-    const overtaken = lastAsked()
-    const old = ports[0]
-    desk.ask(asked(25))
-    expect(old?.ended).toBe(true)
-    old?.onmessage?.({ data: { type: 'done', ...overtaken, answer } })
-    expect(heard).toEqual([])
-    expect(lastAsked().seq).toBe(overtaken.seq + 1)
+    reply({ type: 'partial', ...lastAsked(), answer })
+    const newer = desk.ask(asked(25))
+    expect(port().got).toHaveLength(2)
+    expect(lastAsked().inputsHash).toBe(newer)
   })
 
-  it('tells that a run was stopped, and ends a worker that is too busy to hear it', () => {
-    const { desk, ports, heard, port, lastAsked } = harness()
+  it('ends the worker of a run that is stopped, tells so, and hears nothing more of it', () => {
+    const { desk, ports, heard, port, lastAsked, reply } = harness()
     desk.ask(asked(20))
-    const { run } = lastAsked()
+    const stoppedRun = lastAsked()
+    const [old] = ports
     desk.cancel()
-    expect(port().got.at(-1)).toEqual({ type: 'cancel', run })
-    expect(heard).toEqual([])
-    vi.advanceTimersByTime(200)
-    expect(ports[0]?.ended).toBe(true)
-    expect(heard).toMatchObject([{ type: 'failed', run, issue: { code: 'cancelled' } }])
+    expect(old?.ended).toBe(true)
+    expect(heard).toMatchObject([{ type: 'failed', run: stoppedRun.run, issue: { code: 'cancelled' } }])
+    old?.onmessage?.({ data: { type: 'done', ...stoppedRun, answer } })
+    expect(heard).toHaveLength(1)
+    desk.ask(asked(21))
+    reply({ type: 'done', ...lastAsked(), answer })
+    expect(heard.at(-1)).toMatchObject({ type: 'done' })
+    expect(port().got).toHaveLength(1)
   })
 
   it('gives equal inputs one name whatever the members, and other inputs another', () => {

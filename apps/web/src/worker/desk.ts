@@ -18,26 +18,16 @@ export interface Desk {
 interface Sent {
   readonly name: RunName
   readonly question: Question
+  /** True once a first answer came. */
+  begun: boolean
 }
 
-/** What becomes of a run that is overtaken by a newer question. */
-export type Overtaken =
-  /** Its worker goes, for the sooner start of the next. */
-  | 'break off'
-  /** It ends, since its worker knows what the next run needs; of the questions meanwhile only the latest is sent. */
-  | 'let end'
-
 /**
- * The page's end of the worker. One run is under way at most; what is not of the run last sent is dropped.
- *
- * @param patience_ms how long a worker may take to hear a cancel before it is ended
+ * The page's end of the worker. What is not of the run last sent is dropped. A run is overtaken once its first
+ * answer is there, so that a finger that never rests is answered too; of the questions meanwhile only the latest
+ * is sent.
  */
-export function openDesk(
-  spawn: () => Port,
-  overtaken: Overtaken,
-  hear: (reply: FromWorker) => void,
-  patience_ms = 200,
-): Desk {
+export function openDesk(spawn: () => Port, hear: (reply: FromWorker) => void): Desk {
   let port = listenTo(spawn())
   let sent: Sent | undefined
   let waiting: Sent | undefined
@@ -52,51 +42,37 @@ export function openDesk(
 
   function receive(reply: FromWorker): void {
     if (!sent || !sameRun(reply, sent.name)) return
+    if (reply.type === 'partial') sent.begun = true
     if (reply.type === 'done' || reply.type === 'failed') sent = undefined
     hear(reply)
-    if (!sent && waiting) {
-      const next = waiting
-      waiting = undefined
-      send(next)
-    }
+    sendNext()
   }
 
-  function send(next: Sent): void {
-    sent = next
-    port.postMessage({ type: 'ask', ...next.name, question: next.question })
-  }
-
-  function startAnew(): void {
-    port.onmessage = null
-    port.terminate()
-    port = listenTo(spawn())
-    sent = undefined
+  function sendNext(): void {
+    if (!waiting || (sent && !sent.begun)) return
+    sent = waiting
     waiting = undefined
+    port.postMessage({ type: 'ask', ...sent.name, question: sent.question })
   }
 
   return {
     ask(question) {
       seq += 1
       const name = { run: `run-${seq}`, seq, inputsHash: inputsHash(question) }
-      const next = { name, question }
-      if (sent && overtaken === 'let end') waiting = next
-      else {
-        if (sent) startAnew()
-        send(next)
-      }
+      waiting = { name, question, begun: false }
+      sendNext()
       return name.inputsHash
     },
     cancel() {
       if (!sent) return
       const { name } = sent
+      // A worker deep in its arithmetic would not hear it.
+      port.onmessage = null
+      port.terminate()
+      port = listenTo(spawn())
+      sent = undefined
       waiting = undefined
-      port.postMessage({ type: 'cancel', run: name.run })
-      // A worker deep in its arithmetic hears nothing; then it goes, and the page is told all the same.
-      setTimeout(() => {
-        if (!sent || !sameRun(sent.name, name)) return
-        startAnew()
-        hear({ type: 'failed', ...name, issue: stopped })
-      }, patience_ms)
+      hear({ type: 'failed', ...name, issue: stopped })
     },
     close() {
       port.onmessage = null

@@ -1,29 +1,111 @@
-import { ledgerOf, type OutlookQuestion, outlookFrom, type Past, past } from '@holdfast/inference'
-import type { Model, Running } from './answers.ts'
+import {
+  type Course,
+  futures,
+  ledgerInRounds,
+  type Member,
+  type OutlookQuestion,
+  outlookOf,
+  type Past,
+  type Present,
+  pastInRounds,
+  stopped,
+} from '@holdfast/inference'
+import type { Model } from './answers.ts'
+import { type Crew, type Shared, sharedOut } from './crew.ts'
 
-/** Pasts worked out so far, the coarse and the whole one: a lever moves the future alone. */
-const known = new Map<number, { readonly asked: string; readonly past: Past }>()
+/** A past that is worked out or under way: a lever moves the future alone. */
+interface Known {
+  readonly asked: string
+  readonly coming: Promise<Past>
+  past?: Past
+  /** Told of its progress: whoever waits for it. */
+  tell: (share: number) => void
+}
+
+/** Of the time that an outlook takes. */
+const shareOfPast = 0.8
 
 /** The model that ships. */
-export const model: Model = {
-  outlook(question, running) {
-    const scaled = (from: number, share: number): Running => ({
-      ...running,
-      onProgress: (done) => running.onProgress(from + share * done),
-    })
-    const found = pastOf(question)
-    if (found) return outlookFrom(found, question, running)
-    const worked = past(question, scaled(0, 0.8))
-    known.set(question.members, { asked: pastInputs(question), past: worked })
-    return outlookFrom(worked, question, scaled(0.8, 0.2))
-  },
-  ledger: ledgerOf,
+export function openModel(crew: Crew): Model {
+  /** By how many members work on it. */
+  const known = new Map<number, Known>()
+
+  const pastKnown = (question: OutlookQuestion): boolean => {
+    const found = known.get(question.members)
+    return found?.asked === pastInputs(question) && found.past !== undefined
+  }
+
+  function pastOf(question: OutlookQuestion, tell: Known['tell']): Known {
+    const { members } = question
+    const asked = pastInputs(question)
+    const found = known.get(members)
+    if (found?.asked === asked) {
+      found.tell = tell
+      return found
+    }
+    const { levers: _levers, ...outlook } = question
+    const running = {
+      onProgress: (share: number) => made.tell(share),
+      cancelled: () => known.get(members) !== made,
+    }
+    const coming = Promise.resolve().then(() =>
+      sharedOut(pastInRounds(outlook), { kind: 'past', outlook }, crew, running),
+    )
+    const made: Known = { asked, coming, tell }
+    known.set(members, made)
+    coming.then(
+      (past) => {
+        made.past = past
+      },
+      () => {
+        if (known.get(members) === made) known.delete(members)
+      },
+    )
+    return made
+  }
+
+  return {
+    async outlook(question, { firstMembers = question.members, first, onProgress, cancelled }) {
+      const tell = (share: number) => onProgress(shareOfPast * share)
+      const isFirst = firstMembers < question.members && pastKnown(question)
+      if (firstMembers < question.members && !isFirst) {
+        // An ensemble of fewer is there sooner, and moves with the levers until the whole one is.
+        const few = { ...question, members: firstMembers }
+        const past = await pastOf(few, tell).coming
+        first(outlookOf(past, few, await crew.run(futureOf(past, few), past.members.map(presentOf))))
+      }
+      const past = await pastOf(question, tell).coming
+      const members = past.members.map(presentOf)
+      const future = futureOf(past, question)
+      const courses: Course[] = []
+      while (courses.length < members.length) {
+        if (cancelled()) throw stopped
+        courses.push(
+          ...(await crew.run(future, members.slice(courses.length, courses.length + firstMembers))),
+        )
+        onProgress(shareOfPast + (1 - shareOfPast) * (courses.length / members.length))
+        if (isFirst && courses.length === firstMembers) first(outlookOf(past, question, courses))
+      }
+      return outlookOf(past, question, courses)
+    },
+    ledger: async (question, span, { firstMembers, first, ...running }) => {
+      const of = (members: number) => {
+        const outlook = { ...question, members }
+        return sharedOut(ledgerInRounds(outlook, span), { kind: 'ledger', outlook, span }, crew, running)
+      }
+      if (firstMembers !== undefined && firstMembers < question.members) first(await of(firstMembers))
+      return of(question.members)
+    },
+  }
 }
 
-function pastOf(question: OutlookQuestion): Past | undefined {
-  const found = known.get(question.members)
-  return found?.asked === pastInputs(question) ? found.past : undefined
-}
+const futureOf = (past: Past, outlook: OutlookQuestion): Shared<Present, Course> => ({
+  task: { kind: 'future', outlook },
+  run: futures(past.model, outlook),
+})
+
+/** What its future needs of a member, and no more: it may have to be sent. */
+const presentOf = ({ parameters, states, settings }: Member): Present => ({ parameters, states, settings })
 
 function pastInputs({ levers: _levers, horizonDays: _horizon, ...rests }: OutlookQuestion): string {
   return JSON.stringify(rests)

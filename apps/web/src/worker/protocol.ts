@@ -1,8 +1,8 @@
 import type { OutlookQuestion } from '@holdfast/inference'
 import type { LedgerAnswer, OutlookAnswer, Span } from './answers.ts'
 
-/** With `coarseMembers` a rough answer of so many members comes first. */
-export type Question = { readonly outlook: OutlookQuestion; readonly coarseMembers?: number } & (
+/** With `firstMembers` a rough answer of so many members comes first. */
+export type Question = { readonly outlook: OutlookQuestion; readonly firstMembers?: number } & (
   | { readonly kind: 'outlook' }
   | { readonly kind: 'ledger'; readonly span: Span }
 )
@@ -22,9 +22,8 @@ export interface RunName {
   readonly inputsHash: string
 }
 
-export type ToWorker =
-  | (RunName & { readonly type: 'ask'; readonly question: Question })
-  | { readonly type: 'cancel'; readonly run: string }
+/** A question; what is left to do of the one before is dropped. */
+export type ToWorker = RunName & { readonly type: 'ask'; readonly question: Question }
 
 /** What went wrong, as data; the words are made where it is shown. */
 export interface Issue {

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { afterReply, begun, type DeskState, overASecond } from './asked.ts'
-import { type Desk, type Overtaken, openDesk } from './desk.ts'
+import { type Desk, openDesk } from './desk.ts'
 import type { Answer, Question } from './protocol.ts'
 import { spawn } from './spawn.ts'
 
@@ -11,10 +11,7 @@ export interface DeskInUse {
 }
 
 /** A worker of a view's own, ended with the view. */
-export function useDesk(
-  overtaken: Overtaken,
-  onAnswer: (answer: Answer, inputsHash: string) => void,
-): DeskInUse {
+export function useDesk(onAnswer: (answer: Answer, inputsHash: string) => void): DeskInUse {
   const [state, setState] = useState<DeskState>({})
   const desk = useRef<Desk | null>(null)
   const hear = useRef(onAnswer)
@@ -22,7 +19,7 @@ export function useDesk(
   const second = useRef<ReturnType<typeof setTimeout> | undefined>(undefined)
 
   useEffect(() => {
-    const opened = openDesk(spawn, overtaken, (reply) => {
+    const opened = openDesk(spawn, (reply) => {
       setState((before) => afterReply(before, reply))
       if (reply.type === 'done' || reply.type === 'partial') hear.current(reply.answer, reply.inputsHash)
     })
@@ -31,7 +28,7 @@ export function useDesk(
       clearTimeout(second.current)
       opened.close()
     }
-  }, [overtaken])
+  }, [])
 
   return useMemo(
     () => ({

@@ -1,15 +1,13 @@
-import { spawnSync } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import type { Model } from '../../src/assemble/model.ts'
 import { cJacobian } from '../c-jacobian.ts'
 import { cSource, type ExportedRun } from '../c-source.ts'
+import { compileC, type Missing } from './compile-c.ts'
 import driver from './driver.c?raw'
+import equations from './equations.h?raw'
 import forms from './forms.h?raw'
 
 export interface CvodeRun {
-  /** s for one run, wall clock. */
+  /** s of the processor for one run. */
   readonly seconds: number
   readonly steps: number
   readonly evaluations: number
@@ -34,11 +32,6 @@ export interface CvodeProgram {
   readonly remove: () => void
 }
 
-/** Why there is none, in a sentence. */
-export interface Missing {
-  readonly missing: string
-}
-
 const libraries = [
   '-lsundials_cvode',
   '-lsundials_nvecserial',
@@ -48,50 +41,17 @@ const libraries = [
   '-lm',
 ]
 
-const packages = ['gcc', 'libsundials-dev', 'libsuitesparse-dev']
+/** A model's equations in C with their exact derivatives, files by name: see equations.h. */
+export const equationsInC = (model: Model, exported: ExportedRun): Readonly<Record<string, string>> => ({
+  'equations.h': equations,
+  'forms.h': forms,
+  'model.h': `${cSource(model, exported)}${cJacobian(model)}`,
+})
 
-/**
- * Compiles the equations with CVODE and KLU of the SUNDIALS and SuiteSparse libraries, as a distribution
- * carries them. As root it tries to install what is missing, with apt-get.
- */
+/** Compiles the equations with CVODE and KLU. */
 export function cvodeProgram(model: Model, exported: ExportedRun): CvodeProgram | Missing {
-  const folder = mkdtempSync(join(tmpdir(), 'holdfast-cvode-'))
-  const remove = (): void => rmSync(folder, { recursive: true, force: true })
-  for (const [name, text] of [
-    ['driver.c', driver],
-    ['forms.h', forms],
-    ['model.h', `${cSource(model, exported)}${cJacobian(model)}`],
-  ])
-    writeFileSync(join(folder, name), text)
-  const program = join(folder, 'cvode')
-  const compile = (): string | undefined => {
-    const { status, stderr, error } = spawnSync(
-      'gcc',
-      [
-        '-O3',
-        '-march=native',
-        '-I/usr/include/suitesparse',
-        '-o',
-        program,
-        join(folder, 'driver.c'),
-        ...libraries,
-      ],
-      { encoding: 'utf8' },
-    )
-    if (error) return 'gcc is not installed'
-    return status === 0 ? undefined : (stderr.split('\n').find((line) => line.includes('error')) ?? stderr)
-  }
-  let missing = compile()
-  if (missing !== undefined && process.getuid?.() === 0) {
-    spawnSync('apt-get', ['install', '-y', ...packages], { stdio: 'ignore' })
-    missing = compile()
-  }
-  if (missing !== undefined) {
-    remove()
-    return {
-      missing: `CVODE could not be compiled (${missing.trim()}). On Debian: apt-get install ${packages.join(' ')}.`,
-    }
-  }
+  const program = compileC({ 'cvode.c': driver, ...equationsInC(model, exported) }, libraries)
+  if ('missing' in program) return program
   const run = ({
     tolerance,
     repeats = 1,
@@ -99,19 +59,16 @@ export function cvodeProgram(model: Model, exported: ExportedRun): CvodeProgram 
     rates = 'quick',
     matrix = 'sparse',
   }: CvodeOptions): CvodeRun => {
-    const words = [tolerance, repeats, order, rates, matrix].map(String)
-    const { status, stdout, stderr } = spawnSync(program, words, { encoding: 'utf8', maxBuffer: 1e9 })
-    if (status !== 0) throw new Error(`CVODE at ${tolerance} gave up: ${stderr}`)
-    const [head, ...rows] = stdout.trim().split('\n')
-    const [seconds, steps, evaluations, jacobians, nonzeros] = head.split(' ').map(Number)
+    const [head, ...rows] = program.run([tolerance, repeats, order, rates, matrix].map(String))
+    const [seconds, steps, evaluations, jacobians, nonzeros] = head.map(Number)
     return {
       seconds,
       steps,
       evaluations,
       jacobians,
       nonzeros,
-      samples: rows.map((row) => Float64Array.from(row.split(' '), Number)),
+      samples: rows.map((row) => Float64Array.from(row, Number)),
     }
   }
-  return { run, remove }
+  return { run, remove: program.remove }
 }

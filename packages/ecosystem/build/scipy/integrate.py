@@ -70,15 +70,19 @@ process_firsts = firsts(processes, run["fluxes"])
 event_firsts = firsts(events, run["eventFluxes"])
 
 
+def add_up(y):
+    gathered[:] = 0
+    for gather, rates, inputs, gathers, first in processes:
+        if gathers.size:
+            gather(y, settings, parameters, gathered, inputs, gathers)
+
+
 def derivative(_, part):
     global evaluations
     evaluations += 1
     y = states.copy()
     y[inside] = part
-    gathered[:] = 0
-    for gather, rates, inputs, gathers, first in processes:
-        if gathers.size:
-            gather(y, settings, parameters, gathered, inputs, gathers)
+    add_up(y)
     fill(processes, y, flows, process_firsts)
     return scatter(flows)[inside]
 
@@ -101,13 +105,14 @@ def happen(moment):
     change(moment)
     amounts = np.zeros(run["eventFluxes"])
     which = moment["event"]
+    add_up(states)
     fill([events[which]], states, amounts, [event_firsts[which]])
     states[:] = states + scatter_event(amounts)
     settings[:] = before
 
 
 samples, wanted = [], list(run["samples"])
-began = time.perf_counter()
+began = time.process_time()
 day = 0.0
 for moment in run["moments"] + [None]:
     until = run["last"] if moment is None else moment["day"]
@@ -132,5 +137,5 @@ for moment in run["moments"] + [None]:
         day = until
     if moment is not None:
         happen(moment)
-seconds = time.perf_counter() - began
+seconds = time.process_time() - began
 json.dump({"seconds": seconds, "evaluations": evaluations, "samples": samples}, sys.stdout)

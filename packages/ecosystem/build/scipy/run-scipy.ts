@@ -4,13 +4,14 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Model } from '../../src/assemble/model.ts'
 import type { ExportedRun } from '../c-source.ts'
-import type { Missing } from '../cvode/run-cvode.ts'
-import { pythonNumbers, pythonSource } from '../python-source.ts'
+import type { Missing } from '../cvode/compile-c.ts'
+import { numbersOf, scriptedSource } from '../scripted-source.ts'
 import forms from './forms.py?raw'
 import integrate from './integrate.py?raw'
+import { python } from './python.ts'
 
-export interface ScipyRun {
-  /** s for the run, wall clock, without the start of Python. */
+export interface ScriptedRun {
+  /** s of the processor for the run, without the start of the language. */
   readonly seconds: number
   readonly evaluations: number
   readonly samples: readonly Float64Array[]
@@ -23,7 +24,7 @@ export interface ScipyOptions {
 }
 
 /** Solves the equations with SciPy and a right-hand side in NumPy. As root it tries to install what is missing. */
-export function scipyRun(model: Model, exported: ExportedRun, options: ScipyOptions): ScipyRun | Missing {
+export function scipyRun(model: Model, exported: ExportedRun, options: ScipyOptions): ScriptedRun | Missing {
   const missing = missingScipy()
   if (missing) return missing
   const folder = mkdtempSync(join(tmpdir(), 'holdfast-scipy-'))
@@ -31,8 +32,8 @@ export function scipyRun(model: Model, exported: ExportedRun, options: ScipyOpti
     for (const [name, text] of [
       ['forms.py', forms],
       ['integrate.py', integrate],
-      ['model.py', pythonSource(model)],
-      ['numbers.json', JSON.stringify(pythonNumbers(model, exported))],
+      ['model.py', scriptedSource(model, python)],
+      ['numbers.json', JSON.stringify(numbersOf(model, exported))],
     ])
       writeFileSync(join(folder, name), text)
     const words = ['integrate.py', options.method, String(options.tolerance)]

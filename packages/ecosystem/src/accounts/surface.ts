@@ -12,16 +12,18 @@ export interface Stand {
   readonly patch: Patch
 }
 
-const idOf = (stand: Stand) => `surface.${stand.surface}.${stand.kind}.${stand.patch}`
+/** Whether an account is that of algae on surfaces: one may hold next to nothing and yet bloom. */
+export const isOfStands = ({ id }: Account): boolean => id.startsWith('surface.')
 
-/** Whether an account is that of a stand: one may hold next to nothing and yet bloom. */
-export const isStand = ({ id }: Account): boolean => id.startsWith('surface.')
+/** The carbon of a stand: its mass. */
+export const standAccount = ({ surface, kind, patch }: Stand): Account =>
+  account('inside', `surface.${surface}.${kind}.${patch}`, `${kind} on ${surface}, ${patch}`, ['C'])
 
-/** The atoms of a stand. */
-export const standAccount = (stand: Stand): Account =>
-  account('inside', idOf(stand), `${stand.kind} on ${stand.surface}, ${stand.patch}`, ['N', 'P', 'C'])
+/** What all stands of a kind in a vessel have stored: they drink the same water. */
+export const storesAccount = (vessel: string, kind: string): Account =>
+  account('inside', `surface.${vessel}.${kind}`, `Stores of ${kind} in the ${vessel}`, ['N', 'P'])
 
-/** The share of its patch that a stand covers. */
+/** The share of its patch that a stand of a tufted kind covers; that of films and crusts follows from their mass. */
 export const standCover = (stand: Stand): PlainState => ({
   id: `cover.${stand.surface}.${stand.kind}.${stand.patch}`,
   title: `Cover of ${stand.kind} on ${stand.surface}, ${stand.patch}`,

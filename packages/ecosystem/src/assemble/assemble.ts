@@ -59,6 +59,7 @@ export function assemble(system: System, facts: FactsOfSystem = catalogueAlone):
     return states.indexOf(`${account.id}/${atom}`, () => ({ kind: 'atoms', account, atom }))
   }
   const plain = (state: PlainState): number => states.indexOf(state.id, () => ({ kind: 'plain', state }))
+  const plainIfAny = (state: PlainState | undefined): number => (state ? plain(state) : -1)
 
   const inputIndex = (input: Input, instance: unknown): number => {
     if (input.from === 'parameter') {
@@ -121,7 +122,7 @@ export function assemble(system: System, facts: FactsOfSystem = catalogueAlone):
           instance: name,
           atom,
           from: place(flux.from),
-          to: flux.state ? plain(chosen(flux.state, of)) : place(flux.to),
+          to: flux.state ? plainIfAny(chosen(flux.state, of)) : place(flux.to),
           bothWays: flux.bothWays,
         })
       }

@@ -13,7 +13,7 @@ export interface FluxLayout {
   readonly atom: Atom | null
   readonly from: Chosen<unknown, Account> | null
   readonly to: Chosen<unknown, Account> | null
-  readonly state: Chosen<unknown, PlainState> | null
+  readonly state: Chosen<unknown, PlainState | undefined> | null
   /** Text of the formula; names that begin with $ are amounts that a carry moves. */
   readonly rate: string
   readonly bothWays: boolean

@@ -32,10 +32,10 @@ export interface Carry<I> {
   readonly rate: string
 }
 
-/** The rate of a state without atoms. */
+/** The rate of a state without atoms; nothing where the instance has none. */
 export interface Change<I> {
   readonly kind: 'change'
-  readonly state: Chosen<I, PlainState>
+  readonly state: Chosen<I, PlainState | undefined>
   readonly rate: string
 }
 

@@ -1,3 +1,4 @@
 export * from './ammonia.ts'
+export * from './cover.ts'
 export * from './organic-carbon.ts'
 export * from './oxygen.ts'

@@ -1,6 +1,14 @@
-import { outside, standAccount, standCover, water } from '../accounts/index.ts'
-import { carry, change, process, setting, state } from '../declare/index.ts'
-import { type Growing, namedStands } from '../processes/stands.ts'
+import { outside, water } from '../accounts/index.ts'
+import { change, process, setting } from '../declare/index.ts'
+import {
+  covering,
+  type Growing,
+  leaves,
+  namedStands,
+  ownCover,
+  standing,
+  stored,
+} from '../processes/stands.ts'
 
 /** Settings of a removal, by surface and kind: the share taken off, and the part of it left to drift. */
 export const removedSetting = (surface: string, kind: string): string => `hand removal ${surface} ${kind}`
@@ -20,22 +28,15 @@ export const handRemoval = process<Growing>({
       () => 0,
     ),
     adrift: setting(driftSetting, '1', () => 0),
-    cover: state(({ stand }) => standCover(stand), '1'),
+    carbon: standing.carbon,
+    cover: covering.cover,
+    ...stored.reads,
   },
   parameters: {},
+  terms: stored.terms,
   transfers: [
-    carry({
-      from: ({ stand }) => standAccount(stand),
-      to: outside.handRemoved,
-      atoms: ['N', 'P', 'C'],
-      rate: 'removed * (1 - adrift)',
-    }),
-    carry({
-      from: ({ stand }) => standAccount(stand),
-      to: water.particles,
-      atoms: ['N', 'P', 'C'],
-      rate: 'removed * adrift',
-    }),
-    change({ state: ({ stand }) => standCover(stand), rate: '-removed * cover' }),
+    ...leaves(outside.handRemoved, 'removed * (1 - adrift)'),
+    ...leaves(water.particles, 'removed * adrift'),
+    change({ state: ownCover, rate: '-removed * cover' }),
   ],
 })

@@ -6,7 +6,7 @@ export function foreignKernel(equations: Equations): Kernel {
   const y = new Float64Array(equations.states)
   const flows = new Float64Array(equations.from.length)
   const slopes = new Float64Array(equations.states)
-  const none = { settings: 0, parameters: 0, gathered: 0, eventFluxes: 0, blocks: 0 }
+  const none = { settings: 0, parameters: 0, sums: 0, quickSums: 0, eventFluxes: 0, blocks: 0 }
   return new Kernel(equations, none, (memory) => {
     for (const member of [0, 1]) {
       memory.get(memory.at.stage, member, y)

@@ -12,7 +12,9 @@ const blockBytes = 36
 export interface Extent {
   readonly settings: number
   readonly parameters: number
-  readonly gathered: number
+  /** Sums that processes share, and how many of them, the first ones, quick processes add to. */
+  readonly sums: number
+  readonly quickSums: number
   readonly eventFluxes: number
   readonly blocks: number
 }
@@ -44,6 +46,8 @@ const order = [
   'quickWholeFlows',
   'ends',
   'gathered',
+  'gatheredStart',
+  'gatheredBefore',
   'coefficients',
   'answer',
   'blocks',
@@ -80,7 +84,8 @@ export class KernelMemory {
     const overFlows = (): number => this.take(row * from.length)
     const overQuickFlows = (): number => this.take(row * quickFlows)
     const table = coefficientTable()
-    const sizes = [quick, inside, states, quickFlows, from.length, extent.gathered].map((of) => row * of)
+    const { quickSums, sums } = extent
+    const sizes = [quick, inside, states, quickFlows, from.length, quickSums, sums].map((of) => row * of)
     this.places = this.take(4 * (sizes.length + order.length))
     this.at = {
       start: overStates(),
@@ -107,7 +112,9 @@ export class KernelMemory {
       quickFlowsStart: overQuickFlows(),
       quickWholeFlows: overQuickFlows(),
       ends: this.take(8 * from.length),
-      gathered: this.take(row * extent.gathered),
+      gathered: this.take(row * sums),
+      gatheredStart: this.take(row * sums),
+      gatheredBefore: this.take(row * sums),
       coefficients: this.take(table.byteLength),
       answer: this.take(row),
       blocks: this.take(blockBytes * extent.blocks),
@@ -245,7 +252,7 @@ const count = (length: number, is: (index: number) => boolean): number =>
   Array.from({ length }, (_, index) => index).filter(is).length
 
 /** Where each thing comes when things are sorted by rank, those of one rank in their own order. */
-function ranked(length: number, rank: (index: number) => number): Int32Array {
+export function ranked(length: number, rank: (index: number) => number): Int32Array {
   const sorted = Array.from({ length }, (_, index) => index).sort((a, b) => rank(a) - rank(b) || a - b)
   const lines = new Int32Array(length)
   for (const [line, index] of sorted.entries()) lines[index] = line

@@ -1,7 +1,6 @@
 import { surfaceKind } from '@holdfast/facts'
-import { bed, outside, standAccount, standCover, water } from '../accounts/index.ts'
+import { bed, outside, standCover, water } from '../accounts/index.ts'
 import {
-  amount,
   change,
   concentration,
   fact,
@@ -10,9 +9,10 @@ import {
   type Process,
   process,
   setting,
+  state,
   type Transfer,
 } from '../declare/index.ts'
-import { ammonia, nitrate, phosphate, temperature } from './readings.ts'
+import { temperature } from './readings.ts'
 import {
   type Growing,
   hoursSetting,
@@ -25,6 +25,9 @@ import {
   standing,
   standKey,
   standTerms,
+  stored,
+  storesKey,
+  tissueOf,
 } from './stands.ts'
 
 /** One way of growing: which kinds, how they take ground, and whether they need silicate. */
@@ -35,9 +38,8 @@ export interface WayOfGrowing {
   readonly takes: (kind: string) => boolean
   /** Share of what could grow that finds room. */
   readonly room: string
-  /** Rate of the cover of a stand; or the cover that follows from its mass. */
-  readonly cover?: string
-  readonly coverFollows?: string
+  /** How the cover of a stand changes where it is a thing of its own, or how it follows from the mass. */
+  readonly cover: { readonly changes: string } | { readonly follows: string }
   readonly silicate?: true
   /** A crust is one layer of cells on its own stone, with no depth that could shade it. */
   readonly flat?: true
@@ -45,11 +47,7 @@ export interface WayOfGrowing {
 
 const reads = {
   ...standing,
-  nitrogen: amount<Growing>(({ stand }) => standAccount(stand), 'N'),
-  phosphorus: amount<Growing>(({ stand }) => standAccount(stand), 'P'),
-  ammonia,
-  nitrate,
-  phosphate,
+  ...stored.reads,
   temperature,
   light: setting<Growing>(
     ({ stand }) => lightSetting(stand.surface),
@@ -65,15 +63,13 @@ const reads = {
   /** Cover of all stands of the same layer, and of the crusts under them. */
   taken: gathered<Growing>('taken', (one) => `${layerOf(one.stand.kind)} ${patchKey(one)}`, '1'),
   crusted: gathered<Growing>('taken', (one) => `crust ${patchKey(one)}`, '1'),
-  above: gathered<Growing>('above', ({ stand }) => standKey(stand), 'g'),
+  above: gathered<Growing>('above', standKey, 'g'),
 }
 
 const parameters = {
   ...standFacts,
   fastest: fact<Growing>(ofKind('growth'), 'd⁻¹'),
   saturation: fact<Growing>(ofKind('light_saturation'), 'µmol photons m⁻² s⁻¹'),
-  halfN: fact<Growing>(ofKind('half_saturation_N'), 'µmol L⁻¹'),
-  halfP: fact<Growing>(ofKind('half_saturation_P'), 'µmol L⁻¹'),
   leastN: fact<Growing>(ofKind('quota_N_min'), 'µmol g⁻¹'),
   fedN: fact<Growing>(ofKind('quota_N_max'), 'µmol g⁻¹'),
   leastP: fact<Growing>(ofKind('quota_P_min'), 'µmol g⁻¹'),
@@ -81,20 +77,13 @@ const parameters = {
   best: fact<Growing>(ofKind('temperature_best'), '°C'),
   onBare: fact<Growing>(ofKind('settles_on_bare'), '1'),
   onCrust: fact<Growing>(ofKind('settles_on_crust'), '1'),
-  uptakeOverNeed: fact<Growing>('algae.uptake_over_need', '1'),
-  ammoniaFirst: fact<Growing>('alg.nh4_first', 'µmol L⁻¹'),
   shade: fact<Growing>('alg.self_shade', 'm² g⁻¹'),
   warming: fact<Growing>('alg.q10', '1'),
   respiration: fact<Growing>('alg.resp', 'd⁻¹'),
-  transferN: fact<Growing>('coral.s_nh4', 'L m⁻² d⁻¹'),
-  transferP: fact<Growing>('coral.s_po4', 'L m⁻² d⁻¹'),
   renewal: fact<Growing>(({ surface }) => surfaceKind(surface.kind).transferShare, '1'),
   patchLight: fact<Growing>(({ stand }) => `patch.light.${stand.patch}`, '1'),
   settles: fact<Growing>('algae.settling_rate', 'd⁻¹'),
 }
-
-/** Cover is brought to where mass says within hours, so that it is no second thing that grows. */
-const soon = setting<Growing>('cover follows mass', 'd⁻¹', () => 8)
 
 const germling = fact<Growing>('algae.germling_thickness', '1')
 
@@ -106,21 +95,8 @@ const silicon = {
   },
 }
 
-/**
- * Stores of N and P in the tissue, so that algae live on pulses and on recycled nutrients; uptake with
- * the water's way to the frond and the frond's own half-saturation as resistances in a row.
- */
-export function algalGrowth({
-  id,
-  title,
-  says,
-  takes,
-  room,
-  cover,
-  coverFollows,
-  silicate,
-  flat,
-}: WayOfGrowing): Process {
+/** Growth of the stands by light, warmth and the scarcer of the stores that algal-uptake.ts fills. */
+export function algalGrowth({ id, title, says, takes, room, cover, silicate, flat }: WayOfGrowing): Process {
   // A crust is there in full where it is there at all; others begin thin.
   const grown = `speed * room * carbon + settled * ${flat ? '' : 'germling * '}area * fullMass * carbonContent`
   const shells: readonly Transfer<Growing>[] = silicate
@@ -136,18 +112,23 @@ export function algalGrowth({
     reads: {
       ...reads,
       ...(silicate ? silicon.reads : {}),
-      ...(coverFollows === undefined ? {} : { soon }),
+      ...('changes' in cover ? { cover: state<Growing>(({ stand }) => standCover(stand), '1') } : {}),
     },
     parameters: { ...parameters, ...(flat ? {} : { germling }), ...(silicate ? silicon.parameters : {}) },
     gathers: {
       taken: { key: (one) => `${layerOf(one.stand.kind)} ${patchKey(one)}`, sum: 'cover', unit: '1' },
+      cover: { key: standKey, sum: 'cover', unit: '1' },
+      thickness: { key: standKey, sum: 'thickness', unit: '1' },
+      tissue: { key: storesKey, sum: 'carbon', unit: 'µmol' },
+      washed: { key: storesKey, sum: 'renewal * covered', unit: 'm²' },
     },
     terms: {
-      mass: standTerms.mass,
-      covered: standTerms.covered,
-      ...(coverFollows === undefined ? { thickness: standTerms.thickness } : {}),
-      storeN: { is: 'part(nitrogen, mass)', unit: 'µmol g⁻¹' },
-      storeP: { is: 'part(phosphorus, mass)', unit: 'µmol g⁻¹' },
+      ...standTerms,
+      ...('follows' in cover ? { cover: { is: cover.follows, unit: '1' } } : {}),
+      thickness: { is: 'mass / (covered * fullMass)', unit: '1' },
+      ...stored.terms,
+      storeN: { is: 'richN * carbonContent', unit: 'µmol g⁻¹' },
+      storeP: { is: 'richP * carbonContent', unit: 'µmol g⁻¹' },
       fed: { is: 'least(droop(storeN, leastN, fedN), droop(storeP, leastP, fedP))', unit: '1' },
       lamp: { is: 'light * patchLight * throughCanopy(shade * above / area)', unit: 'µmol photons m⁻² s⁻¹' },
       // Long days saturate: at most 1.4 times what twelve hours give.
@@ -165,64 +146,25 @@ export function algalGrowth({
         unit: 'd⁻¹',
       },
       room: { is: room, unit: '1' },
-      supplyN: { is: 'transferN * renewal * covered', unit: 'L d⁻¹' },
-      supplyP: { is: 'transferP * renewal * covered', unit: 'L d⁻¹' },
-      capacityN: {
-        is: 'uptakeOverNeed * fastest * fedN * mass * positive(1 - storeN / fedN)',
-        unit: 'µmol d⁻¹',
-      },
-      capacityP: {
-        is: 'uptakeOverNeed * fastest * fedP * mass * positive(1 - storeP / fedP)',
-        unit: 'µmol d⁻¹',
-      },
-      // The tables tell half-saturations of growth. A starved stand takes up more than it needs, so that of
-      // its uptake is larger: by what makes steady growth at full light come out half at the tabled value, and
-      // a third more, since in plenty the store stands a little under full.
-      uptakeHalfN: {
-        is: 'halfN * most(1.33 * (uptakeOverNeed * (fedN / leastN - 1) - 1), 1)',
-        unit: 'µmol L⁻¹',
-      },
-      uptakeHalfP: {
-        is: 'halfP * most(1.33 * (uptakeOverNeed * (fedP / leastP - 1) - 1), 1)',
-        unit: 'µmol L⁻¹',
-      },
-      gripN: { is: 'uptakeHalfN + capacityN / supplyN', unit: 'µmol L⁻¹' },
-      gripP: { is: 'uptakeHalfP + capacityP / supplyP', unit: 'µmol L⁻¹' },
     },
     transfers: [
       move({
         atom: 'C',
         from: outside.inorganicCarbon,
-        to: ({ stand }) => standAccount(stand),
+        to: tissueOf.C.from,
         rate: grown,
       }),
       move({
         atom: 'C',
-        from: ({ stand }) => standAccount(stand),
+        from: tissueOf.C.from,
         to: outside.inorganicCarbon,
         // Slow kinds burn little: at most a quarter of what they can grow by.
         rate: 'least(respiration, fastest / 4) * positive(1 - lit) * carbon',
       }),
-      move({
-        atom: 'N',
-        from: water.ammonia,
-        to: ({ stand }) => standAccount(stand),
-        rate: 'capacityN * monod(ammonia, gripN)',
-      }),
-      move({
-        atom: 'N',
-        from: water.nitrate,
-        to: ({ stand }) => standAccount(stand),
-        rate: 'capacityN * monod(nitrate, gripN) * inhibited(ammonia, ammoniaFirst)',
-      }),
-      move({
-        atom: 'P',
-        from: water.phosphate,
-        to: ({ stand }) => standAccount(stand),
-        rate: 'capacityP * monod(phosphate, gripP)',
-      }),
       ...shells,
-      change({ state: ({ stand }) => standCover(stand), rate: cover ?? `soon * (${coverFollows} - cover)` }),
+      ...('changes' in cover
+        ? [change<Growing>({ state: ({ stand }) => standCover(stand), rate: cover.changes })]
+        : []),
     ],
   })
 }

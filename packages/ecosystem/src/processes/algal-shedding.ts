@@ -1,6 +1,16 @@
-import { standAccount, standCover, water } from '../accounts/index.ts'
-import { carry, change, fact, process } from '../declare/index.ts'
-import { type Growing, namedStands, ofKind, spreads, standFacts, standing, standTerms } from './stands.ts'
+import { water } from '../accounts/index.ts'
+import { change, fact, process } from '../declare/index.ts'
+import {
+  covering,
+  type Growing,
+  leaves,
+  namedStands,
+  ofKind,
+  ownCover,
+  standFacts,
+  standing,
+  stored,
+} from './stands.ts'
 
 export const algalShedding = process<Growing>({
   id: 'algal-shedding',
@@ -9,19 +19,15 @@ export const algalShedding = process<Growing>({
   source: 'holdfast-estimate',
   slow: true,
   each: namedStands,
-  reads: { ...standing, spreads },
-  parameters: { ...standFacts, shed: fact(ofKind('shed'), 'd⁻¹'), stubble: fact(ofKind('stubble'), 'g m⁻²') },
-  terms: standTerms,
+  reads: { carbon: standing.carbon, ...covering, ...stored.reads },
+  parameters: {
+    fullMass: standFacts.fullMass,
+    shed: fact(ofKind('shed'), 'd⁻¹'),
+    stubble: fact(ofKind('stubble'), 'g m⁻²'),
+  },
+  terms: stored.terms,
   transfers: [
-    carry({
-      from: ({ stand }) => standAccount(stand),
-      to: water.particles,
-      atoms: ['N', 'P', 'C'],
-      rate: 'shed',
-    }),
-    change({
-      state: ({ stand }) => standCover(stand),
-      rate: '-spreads * shed * cover * positive(1 - thickness * fullMass / stubble)',
-    }),
+    ...leaves(water.particles, 'shed'),
+    change({ state: ownCover, rate: '-shed * cover * positive(1 - thickness * fullMass / stubble)' }),
   ],
 })

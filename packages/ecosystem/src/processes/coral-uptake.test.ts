@@ -1,3 +1,4 @@
+import { fact } from '@holdfast/facts'
 import { describe, expect, test } from 'vitest'
 import { notModelled } from '../assemble/not-modelled.ts'
 import type { System } from '../system.ts'
@@ -88,8 +89,8 @@ test('ammonium shuts nitrate uptake nearly off', () => {
       from: 'water.nitrate',
     })
   const left = nitrateTaken((5 * 14.007) / 1000) / nitrateTaken(0)
-  expect(left).toBeGreaterThan(0.02)
-  expect(left).toBeLessThan(0.25)
+  expect(left).toBeGreaterThan(fact('coral.no3_nh4_inhib').low)
+  expect(left).toBeLessThan(fact('coral.no3_nh4_inhib').high)
 })
 
 test('in the dark corals fix nothing and take no nitrate', () => {

@@ -14,6 +14,7 @@ export const crewTurnover = process<Member>({
   title: 'Hunger and death of grazers',
   says: 'Grazers go hungry where food lacks, and die by age, by hunger and in their first weeks; what is not taken out rots.',
   source: 'keepers-practice',
+  slow: true,
   each: namedCrew,
   reads: {
     ...appetite.reads,

@@ -1,3 +1,4 @@
+import { fact } from '@holdfast/facts'
 import { describe, expect, test } from 'vitest'
 import { notModelled } from '../assemble/not-modelled.ts'
 import type { Refugium, System, TurfScrubber } from '../system.ts'
@@ -160,8 +161,8 @@ test('a lamp-lit screen gives 3 to 20 g dry per m² and day at N:P above that of
   const taken = (atom: string): number => moved(ledger, { process: 'harvest', atom })
   // 25 % C of dry (alg.turf.c)
   const dry = (taken('C') * 12.011e-6) / 0.25 / 0.1 / 60
-  expect(dry).toBeGreaterThan(3)
-  expect(dry).toBeLessThan(20)
+  expect(dry).toBeGreaterThan(fact('turf.prod').low)
+  expect(dry).toBeLessThan(fact('turf.prod').high)
   expect(taken('N') / taken('P')).toBeGreaterThan(14)
 })
 

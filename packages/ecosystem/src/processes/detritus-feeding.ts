@@ -31,6 +31,7 @@ export const detritusFeeding = process<Member>({
   title: 'Feeding on settled waste',
   says: 'Many grazers eat settled waste beside algae; what they absorb comes back to the water, the rest stays waste.',
   source: 'holdfast-estimate',
+  slow: true,
   each: namedFeeders,
   reads: {
     ...appetite.reads,

@@ -85,6 +85,19 @@ test('a feed of which nothing is told brings what the catalogue has for its kind
   expect(nitrogenOf('frozen mysis', 0.2)).toBeCloseTo((0.2 / dry) * nitrogenOf('frozen mysis'), 6)
 })
 
+test('a millilitre of live phytoplankton is mostly water, and a concentrate is told by its dry matter', () => {
+  const brought = (atom: 'N' | 'P' | 'C', dry_fraction?: number): number => {
+    const feed = { kind: 'phyto', g_per_day: 50, ...(dry_fraction === undefined ? {} : { dry_fraction }) }
+    const { ledger } = run({ system: { ...box, feeds: [feed] }, days: 1 })
+    return convert(moved(ledger, { atom, from: 'outside.feed' }), 'µmol', `mg ${atom}`)
+  }
+  const dry_mg = 50_000 * fact('feed.phyto.dry').typical
+  expect(brought('N')).toBeCloseTo(dry_mg * fact('feed.phyto.n_dry').typical, 6)
+  expect(brought('P')).toBeCloseTo(dry_mg * fact('feed.phyto.p_dry').typical, 6)
+  expect(brought('C')).toBeCloseTo(dry_mg * fact('feed.phyto.c_dry').typical, 6)
+  expect(brought('N', 0.05) / brought('N')).toBeCloseTo(0.05 / fact('feed.phyto.dry').typical, 6)
+})
+
 test('a feed that nobody knows is taken for pellets, and the ledger says so', () => {
   const leftOut = (feed: System['feeds'][number]) => assemble({ ...box, feeds: [feed] }).notModelled
   expect(leftOut({ kind: 'oat bran', g_per_day: 1 })).toEqual([

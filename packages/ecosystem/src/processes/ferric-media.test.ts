@@ -1,6 +1,6 @@
 import { convert } from '@holdfast/quantities'
 import { expect, test } from 'vitest'
-import { run } from '../testing/run.ts'
+import { nothingUnexplained, run } from '../testing/run.ts'
 import { box } from '../testing/systems.ts'
 
 /** A fed tank of 300 L whose only ways out are ferric media and half of the water every week. */
@@ -31,6 +31,23 @@ test('ferric media in a fed tank exhaust: in the end they take less than a tenth
   const days = exhaustedAfter(50)
   expect(days).toBeGreaterThan(14)
   expect(days).toBeLessThan(180)
+})
+
+test('activated alumina holds less than iron hydroxide, by the ratio of their loads', () => {
+  const held = (medium?: 'activated alumina'): number =>
+    run({
+      system: {
+        ...box,
+        equipment: [
+          { kind: 'ferric media reactor', mass_g: 2, flow_L_per_hour: 100, ...(medium && { medium }) },
+        ],
+      },
+      days: 20,
+      opening: { nitrate_mg_L: 5, phosphate_mg_L: 1 },
+      facts: nothingUnexplained,
+    }).course('media.ferric/P')[20]
+  expect(held('activated alumina') / held()).toBeGreaterThan(0.4)
+  expect(held('activated alumina') / held()).toBeLessThan(0.8)
 })
 
 test('twice the media last about twice as long', () => {

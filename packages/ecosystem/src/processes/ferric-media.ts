@@ -2,7 +2,7 @@ import type { FactsOfSystem } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { media, water } from '../accounts/index.ts'
 import { amount, concentration, exchange, fact, process, setting } from '../declare/index.ts'
-import type { FerricMediaReactor } from '../system.ts'
+import type { FerricMediaReactor, PhosphateMedium } from '../system.ts'
 import { type InSystem, phosphate } from './readings.ts'
 
 interface Reactor extends InSystem {
@@ -32,6 +32,12 @@ const known = ({ reactor }: Reactor) => {
   return { low: load(low), typical: load(typical), high: load(high) }
 }
 
+/** Facts of the load at the reference; the power of the concentration is taken to be that of iron. */
+const loads: Readonly<Record<PhosphateMedium, string>> = {
+  'iron hydroxide': 'fe.load_ref',
+  'activated alumina': 'al.load_ref',
+}
+
 /** L/d through the bed; keepers set it by eye where they name none. */
 const flowOf = ({ reactor }: Reactor, facts: FactsOfSystem): number =>
   24 * (reactor.flow_L_per_hour ?? facts.typical('fe.reactor_flow'))
@@ -58,7 +64,7 @@ export const ferricMedia = process<Reactor>({
     ),
   },
   parameters: {
-    load: fact('fe.load_ref', 'µmol g⁻¹', known),
+    load: fact(({ reactor }) => loads[reactor.medium ?? 'iron hydroxide'], 'µmol g⁻¹', known),
     exponent: fact('fe.freundlich.n', '1'),
     silicateHalf: fact('fe.silicate_half', 'µmol L⁻¹'),
     drive: fact('fe.klump', 'd⁻¹'),

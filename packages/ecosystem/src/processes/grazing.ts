@@ -1,11 +1,22 @@
 import { type FactsOfSystem, mouth, taste } from '@holdfast/facts'
-import { bodiesOf, outside, standAccount, standCover, water } from '../accounts/index.ts'
-import { amount, change, fact, process, setting, split } from '../declare/index.ts'
+import { bodiesOf, outside, water } from '../accounts/index.ts'
+import { change, fact, process, setting, split } from '../declare/index.ts'
 import type { System } from '../system.ts'
 import { appetite } from './appetite.ts'
 import { absorbed, bodyFacts, crewOf, growth, type Member } from './crew.ts'
 import { reaches } from './reach.ts'
-import { type Growing, ofKind, spreads, standFacts, standing, standsOf, standTerms } from './stands.ts'
+import {
+  covering,
+  type Growing,
+  ofKind,
+  ownCover,
+  standFacts,
+  standing,
+  standsOf,
+  standTerms,
+  stored,
+  tissueOf,
+} from './stands.ts'
 
 /** One taxon of the crew at one stand that it reaches and eats. */
 export interface Mouth extends Growing, Member {}
@@ -47,10 +58,9 @@ export const grazing = process<Mouth>({
   each: mouthsOf,
   reads: {
     ...standing,
-    spreads,
+    ...covering,
+    ...stored.reads,
     ...appetite.reads,
-    nitrogen: amount(({ stand }) => standAccount(stand), 'N'),
-    phosphorus: amount(({ stand }) => standAccount(stand), 'P'),
     ...growth.reads,
     ...absorbed,
     taste: setting(
@@ -66,7 +76,7 @@ export const grazing = process<Mouth>({
     ),
   },
   parameters: {
-    ...standFacts,
+    carbonContent: standFacts.carbonContent,
     ...appetite.parameters,
     stubble: fact(ofKind('stubble'), 'g m⁻²'),
     canopy: fact(ofKind('canopy_height'), 'mm'),
@@ -84,6 +94,7 @@ export const grazing = process<Mouth>({
   },
   terms: {
     ...standTerms,
+    ...stored.terms,
     // Height lessens the taste, and so the rate: a mouth that cannot reach up does not eat the same more slowly.
     relished: { is: 'taste * fallingLine(canopy * thickness, biteFull, biteLimit, biteLeast)', unit: '1' },
     edible: { is: 'positive(mass - stubble * covered)', unit: 'g' },
@@ -94,36 +105,36 @@ export const grazing = process<Mouth>({
     eaten: { is: 'part(intake * relished * part(relished * edible, food), mass)', unit: 'd⁻¹' },
   },
   transfers: [
-    split({
+    split<Mouth>({
       atom: 'N',
-      from: ({ stand }) => standAccount(stand),
-      rate: 'eaten * nitrogen',
+      from: tissueOf.N.from,
+      rate: `eaten * ${tissueOf.N.amount}`,
       into: [
         { to: ({ taxon }) => bodiesOf(taxon), share: 'swallowed * absorbedN * growing' },
         { to: water.ammonia, share: 'swallowed * absorbedN * (1 - growing)' },
         { to: water.particles, share: 'rest' },
       ],
     }),
-    split({
+    split<Mouth>({
       atom: 'P',
-      from: ({ stand }) => standAccount(stand),
-      rate: 'eaten * phosphorus',
+      from: tissueOf.P.from,
+      rate: `eaten * ${tissueOf.P.amount}`,
       into: [
         { to: ({ taxon }) => bodiesOf(taxon), share: 'swallowed * absorbedN * growing' },
         { to: water.phosphate, share: 'swallowed * absorbedN * (1 - growing)' },
         { to: water.particles, share: 'rest' },
       ],
     }),
-    split({
+    split<Mouth>({
       atom: 'C',
-      from: ({ stand }) => standAccount(stand),
-      rate: 'eaten * carbon',
+      from: tissueOf.C.from,
+      rate: `eaten * ${tissueOf.C.amount}`,
       into: [
         { to: ({ taxon }) => bodiesOf(taxon), share: 'swallowed * absorbedC * growing' },
         { to: outside.inorganicCarbon, share: 'swallowed * absorbedC * (1 - growing)' },
         { to: water.particles, share: 'rest' },
       ],
     }),
-    change({ state: ({ stand }) => standCover(stand), rate: '-spreads * freesSurface * eaten * cover' }),
+    change({ state: ownCover, rate: '-freesSurface * eaten * cover' }),
   ],
 })

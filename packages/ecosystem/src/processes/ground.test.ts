@@ -1,5 +1,6 @@
 import { algaeKinds } from '@holdfast/facts'
 import { describe, expect, test } from 'vitest'
+import type { Stand } from '../accounts/index.ts'
 import type { System } from '../system.ts'
 import { mostGround } from '../testing/ground.ts'
 import { nothingUnexplained, run } from '../testing/run.ts'
@@ -29,7 +30,7 @@ const noSilicateSource = {
   'si.release.glass': 0,
   'si.k.opal': 0,
 } as const
-const open = (kind: string): string => `cover.plate.${kind}.open`
+const open = (kind: string): Stand => ({ surface: 'plate', kind, patch: 'open' })
 
 // Cover, crust and bare ground are one surface: uprights stand on crust or beside it, crusts and what is bare
 // between them are the ground. Rich water, light and no mouth for a long year.
@@ -38,13 +39,13 @@ describe('without grazers', () => {
   const tufted = kinds.filter((kind) => growthForm(kind) === 'tufted')
 
   const held = (algae: System['algae']): void => {
-    const { model, samples } = run({
+    const grown = run({
       system: { ...wide, surfaces: [plate], algae },
       days: 400,
       opening: { nitrate_mg_L: 50, phosphate_mg_L: 1 },
       facts: nothingUnexplained,
     })
-    expect(mostGround(model, samples)).toBeLessThanOrEqual(1 + 1e-4)
+    expect(mostGround(grown)).toBeLessThanOrEqual(1 + 1e-4)
   }
 
   test.each(kinds)('%s never covers more than the ground there is', (kind) => {
@@ -65,25 +66,25 @@ describe('without grazers', () => {
 }, 30_000)
 
 test('a film covers what its mass says, a quarter of the mass that hides the ground some half of it', () => {
-  const { samples, model, course } = grown(['film_green'], 0.05, 60)
+  const { samples, model, course, cover } = grown(['film_green'], 0.05, 60)
   const full = 8 * 0.65
   const carbon = course('surface.plate.film_green.open/C')
   const of = model.parameters.find(({ fact }) => fact === 'algae.film_green.tissue_C')
   expect(samples.length).toBe(7)
-  for (const [n, cover] of course(open('film_green')).entries()) {
+  for (const [n, covered] of cover(open('film_green')).entries()) {
     const mass = carbon[n] / (of?.band.typical ?? Number.NaN)
-    expect(Math.abs(cover - (1 - Math.exp((-3 * mass) / full)))).toBeLessThan(0.06)
+    expect(Math.abs(covered - (1 - Math.exp((-3 * mass) / full)))).toBeLessThan(1e-9)
   }
 })
 
 describe('new rock', () => {
   const bare = { surfaces: [{ ...plate, age_days: 0 }], rock: [] }
-  const { course } = grown(['coralline', 'film_green'], 0, 360, bare)
+  const { cover } = grown(['coralline', 'film_green'], 0, 360, bare)
 
   // Succession in new systems, common practice: first spots of coralline in weeks 6 to 16, 20 to 60 % of lit
   // rock in half a year to a year.
   test('is bare, and shows crust only after months', () => {
-    const crust = course(open('coralline'))
+    const crust = cover(open('coralline'))
     expect(crust[0]).toBeLessThan(0.001)
     expect(crust[4]).toBeLessThan(0.01)
     expect(crust[12]).toBeLessThan(0.15)
@@ -92,7 +93,7 @@ describe('new rock', () => {
   })
 
   test('has a film of green within weeks where some drifts by', () => {
-    expect(course(open('film_green'))[6]).toBeGreaterThan(0.05)
+    expect(cover(open('film_green'))[6]).toBeGreaterThan(0.05)
   })
 })
 
@@ -100,16 +101,16 @@ describe('new rock', () => {
 test('ungrazed hair algae take over turf, and turf does not take over hair algae', () => {
   expect(overgrows('hair_green', 'turf')).toBe(true)
   expect(overgrows('turf', 'hair_green')).toBe(false)
-  const { course } = grown(['hair_green', 'turf'], 0.3, 360)
-  expect(course(open('turf'))[36]).toBeLessThan(0.7 * course(open('turf'))[0])
-  expect(course(open('hair_green'))[36]).toBeGreaterThan(0.5)
+  const { cover } = grown(['hair_green', 'turf'], 0.3, 360)
+  expect(cover(open('turf'))[36]).toBeLessThan(0.7 * cover(open('turf'))[0])
+  expect(cover(open('hair_green'))[36]).toBeGreaterThan(0.5)
 })
 
 test('only kinds that are taller by half or more take the light of others', () => {
   expect(shades('macro', 'turf')).toBe(true)
   expect(shades('hair_green', 'red_cotton')).toBe(false)
-  const alone = grown(['coralline'], 0.2, 120).course(open('coralline'))[12]
-  const under = grown(['coralline', 'bryopsis'], 0.2, 120).course(open('coralline'))[12]
+  const alone = grown(['coralline'], 0.2, 120).cover(open('coralline'))[12]
+  const under = grown(['coralline', 'bryopsis'], 0.2, 120).cover(open('coralline'))[12]
   expect(under).toBeLessThan(alone)
 })
 
@@ -125,7 +126,7 @@ test('every kind has one of three ways to cover ground', () => {
 
 // Diatoms of new tanks fade after weeks (common practice): their silicate is used up.
 test('diatoms bloom on silicate and fade when it is gone', () => {
-  const { course, concentrations } = run({
+  const { cover: of, concentrations } = run({
     system: {
       ...box,
       surfaces: [{ ...plate, area_m2: 2 }],
@@ -136,7 +137,7 @@ test('diatoms bloom on silicate and fade when it is gone', () => {
     facts: { ...nothingUnexplained, ...noSilicateSource },
     start: { 'water.silicate/Si': 50 * 400 },
   })
-  const cover = course(open('film_diatom'))
+  const cover = of(open('film_diatom'))
   const most = Math.max(...cover)
   expect(most).toBeGreaterThan(0.2)
   expect(cover[120]).toBeLessThan(most / 3)

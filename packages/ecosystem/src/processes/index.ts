@@ -1,6 +1,7 @@
 import type { Process } from '../declare/index.ts'
 import { activatedCarbon } from './activated-carbon.ts'
 import { algalShedding } from './algal-shedding.ts'
+import { algalUptake } from './algal-uptake.ts'
 import { ammoniaEvasion } from './ammonia-evasion.ts'
 import { ammoniaOxidation } from './ammonia-oxidation.ts'
 import { bacterialFoam } from './bacterial-foam.ts'
@@ -29,7 +30,7 @@ import { mineralisation } from './mineralisation.ts'
 import { nitrifierDecay } from './nitrifier-decay.ts'
 import { nitriteOxidation } from './nitrite-oxidation.ts'
 import { nitrogenFixation } from './nitrogen-fixation.ts'
-import { overgrowth } from './overgrowth.ts'
+import { overgrowth, standingOver } from './overgrowth.ts'
 import { phosphateBinding } from './phosphate-binding.ts'
 import { predation } from './predation.ts'
 import { rockNitrogenLoss } from './rock-nitrogen-loss.ts'
@@ -74,6 +75,8 @@ export const processes: readonly Process[] = [
   filmGrowth,
   diatomGrowth,
   crustGrowth,
+  algalUptake,
+  standingOver,
   overgrowth,
   nitrogenFixation,
   algalShedding,

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import type { Patch } from '../accounts/index.ts'
 import type { System } from '../system.ts'
 import { moved, nothingUnexplained, run } from '../testing/run.ts'
 import { box, plate } from '../testing/systems.ts'
@@ -12,16 +13,14 @@ const mat: System = {
 
 /** mmol N per m² of mat and day in the first days. */
 function fixed(nitrate_mg_L: number, kind = 'cyano'): number {
-  const { ledger, course } = run({
+  const { ledger, cover } = run({
     system: { ...mat, algae: [{ kind, surface: 'plate', cover: 0.9 }] },
     days: 2,
     opening: { nitrate_mg_L, phosphate_mg_L: 0.1 },
     facts: nothingUnexplained,
   })
-  const area =
-    0.65 * course(`cover.plate.${kind}.open`)[1] +
-    0.2 * course(`cover.plate.${kind}.half_hidden`)[1] +
-    0.15 * course(`cover.plate.${kind}.hidden`)[1]
+  const covered = (patch: Patch): number => cover({ surface: 'plate', kind, patch })[1]
+  const area = 0.65 * covered('open') + 0.2 * covered('half_hidden') + 0.15 * covered('hidden')
   return moved(ledger, { process: 'nitrogen-fixation', atom: 'N', from: 'outside.air' }) / 2 / area / 1000
 }
 

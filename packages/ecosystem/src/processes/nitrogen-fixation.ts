@@ -1,8 +1,9 @@
 import { algaeKind } from '@holdfast/facts'
-import { outside, standAccount } from '../accounts/index.ts'
-import { amount, fact, move, process, setting } from '../declare/index.ts'
+import { outside } from '../accounts/index.ts'
+import { fact, move, process, setting } from '../declare/index.ts'
 import { ammonia, nitrate, temperature } from './readings.ts'
 import {
+  covering,
   type Growing,
   hoursSetting,
   lightSetting,
@@ -10,7 +11,8 @@ import {
   ofKind,
   standFacts,
   standing,
-  standTerms,
+  stored,
+  tissueOf,
 } from './stands.ts'
 
 /** Facts of fixation, by what the table says of a kind. */
@@ -29,8 +31,10 @@ export const nitrogenFixation = process<Growing>({
   slow: true,
   each: (system) => namedStands(system).filter(({ of }) => algaeKind(of.stand.kind).fixesN2 !== 'no'),
   reads: {
-    ...standing,
-    nitrogen: amount(({ stand }) => standAccount(stand), 'N'),
+    area: standing.area,
+    cover: covering.cover,
+    nitrogen: stored.reads.nitrogen,
+    tissue: stored.reads.tissue,
     ammonia,
     nitrate,
     temperature,
@@ -57,19 +61,19 @@ export const nitrogenFixation = process<Growing>({
     patchLight: fact(({ stand }) => `patch.light.${stand.patch}`, '1'),
   },
   terms: {
-    mass: standTerms.mass,
+    richN: stored.terms.richN,
     lit: {
       is: 'least(hours / halfDay * lightSaturation(light * patchLight, saturation), 1.4)',
       unit: '1',
     },
     // A store that is full asks for no more.
-    hungry: { is: 'positive(1 - part(nitrogen, mass) / fedN)', unit: '1' },
+    hungry: { is: 'positive(1 - richN * carbonContent / fedN)', unit: '1' },
   },
   transfers: [
     move({
       atom: 'N',
       from: outside.air,
-      to: ({ stand }) => standAccount(stand),
+      to: tissueOf.N.from,
       rate: 'most * area * cover * lit * warmth(warming, temperature, best) * hungry * inhibited(ammonia + nitrate, halfEffect)',
     }),
   ],

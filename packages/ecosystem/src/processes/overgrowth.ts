@@ -1,28 +1,29 @@
 import { algaeKind, algaeKinds } from '@holdfast/facts'
-import { standAccount, standCover, water } from '../accounts/index.ts'
-import { carry, change, fact, process, setting, state } from '../declare/index.ts'
+import { water } from '../accounts/index.ts'
+import { change, fact, gathered, process, setting } from '../declare/index.ts'
 import type { System } from '../system.ts'
 import { temperature } from './readings.ts'
 import {
+  covering,
   type Growing,
   hoursSetting,
   layerOf,
+  leaves,
   lightSetting,
+  namedStands,
   ofKind,
+  ownCover,
   spreads,
-  spreadsOf,
   standFacts,
   standing,
   standKey,
   standsOf,
-  standTerms,
+  stored,
 } from './stands.ts'
 
 /** A stand over another on the same patch: it overgrows it, or is so much taller that it shades it, or both. */
 interface Over extends Growing {
   readonly under: Growing
-  readonly overgrows: boolean
-  readonly taller: boolean
 }
 
 /** Words of the tables for groups of kinds. */
@@ -42,6 +43,11 @@ export function overgrows(kind: string, other: string): boolean {
 export const shades = (kind: string, other: string): boolean =>
   layerOf(kind) === 'upright' && algaeKind(kind).canopyHeight >= 1.5 * algaeKind(other).canopyHeight
 
+const kindsOf = ({ stand, under }: Over): readonly [over: string, under: string] => [
+  stand.kind,
+  under.stand.kind,
+]
+
 function pairsOf(system: System): readonly { readonly name: string; readonly of: Over }[] {
   const stands = standsOf(system)
   return stands.flatMap((over) =>
@@ -50,88 +56,112 @@ function pairsOf(system: System): readonly { readonly name: string; readonly of:
       const other = under.stand
       if (stand.surface !== other.surface || stand.patch !== other.patch || stand.kind === other.kind)
         return []
-      const of = {
-        ...over,
-        under,
-        overgrows: overgrows(stand.kind, other.kind),
-        taller: shades(stand.kind, other.kind),
-      }
       const name = `${stand.kind} over ${other.kind} on ${stand.surface}, ${stand.patch}`
-      return of.overgrows || of.taller ? [{ name, of }] : []
+      return overgrows(stand.kind, other.kind) || shades(stand.kind, other.kind)
+        ? [{ name, of: { ...over, under } }]
+        : []
     }),
   )
 }
 
-const flag = (name: string, holds: (over: Over) => boolean) =>
+const flag = (name: string, holds: (over: string, under: string) => boolean) =>
   setting<Over>(
-    ({ stand, under }) => `${stand.kind} ${name} ${under.stand.kind}`,
+    (over) => kindsOf(over).join(` ${name} `),
     '1',
-    (over) => (holds(over) ? 1 : 0),
+    (over) => (holds(...kindsOf(over)) ? 1 : 0),
   )
 
+const light = {
+  temperature,
+  light: setting<Growing>(
+    ({ stand }) => lightSetting(stand.surface),
+    'µmol photons m⁻² s⁻¹',
+    ({ surface }) => surface.light_umol_m2_s,
+  ),
+  hours: setting<Growing>(
+    ({ stand }) => hoursSetting(stand.surface),
+    'h d⁻¹',
+    ({ surface }) => surface.light_h_per_day,
+  ),
+  halfDay: setting<Growing>('half a day', 'h d⁻¹', () => 12),
+}
+
+const winning = {
+  fastest: fact<Growing>(ofKind('growth'), 'd⁻¹'),
+  saturation: fact<Growing>(ofKind('light_saturation'), 'µmol photons m⁻² s⁻¹'),
+  best: fact<Growing>(ofKind('temperature_best'), '°C'),
+  warming: fact<Growing>('alg.q10', '1'),
+  patchLight: fact<Growing>(({ stand }) => `patch.light.${stand.patch}`, '1'),
+  pushes: fact<Growing>('algae.overgrowth_share', '1'),
+}
+
+/** Ground that a stand takes in a day, as share of what others hold, by what it could grow in the light of the place. */
+const push = {
+  is: 'pushes * fastest * warmth(warming, temperature, best) * least(hours / halfDay * lightSaturation(light * patchLight, saturation), 1.4) * (least(thickness, 1) * cover)',
+  unit: 'd⁻¹',
+}
+
+/** Sums over the pairs of a patch, so that what comes of them is worked out once for each stand. */
+export const standingOver = process<Over>({
+  id: 'standing-over',
+  title: 'Who stands over whom',
+  says: 'Taller kinds shade lower ones, and kinds that lie over others press on them by how fast and how densely they stand.',
+  source: 'holdfast-estimate',
+  slow: true,
+  each: pairsOf,
+  reads: {
+    carbon: standing.carbon,
+    ...covering,
+    ...light,
+    coverUnder: gathered('cover', ({ under }) => standKey(under), '1'),
+    taller: flag('shades', shades),
+    overgrows: flag('overgrows', overgrows),
+    /** 1 where the one under has a cover of its own to lose. */
+    losesGround: setting(
+      ({ under }) => `${under.stand.kind} spreads`,
+      '1',
+      ({ under }) => (spreads(under.stand.kind) ? 1 : 0),
+    ),
+  },
+  parameters: { carbonContent: standFacts.carbonContent, ...winning },
+  gathers: {
+    above: { key: ({ under }) => standKey(under), sum: 'taller / carbonContent * carbon', unit: 'g' },
+    pressed: { key: ({ under }) => standKey(under), sum: 'overgrows * push', unit: 'd⁻¹' },
+    winnable: { key: standKey, sum: 'overgrows * losesGround * coverUnder', unit: '1' },
+  },
+  terms: { push },
+  transfers: [],
+})
+
 /**
- * Light and ground between kinds. The rate goes by what the winner could grow in the light of the place; its
- * stores do not enter, which makes it too quick in water that starves the winner.
+ * Light and ground between kinds. The stores of the winner do not enter, which makes it too quick in water that
+ * starves it.
  */
-export const overgrowth = process<Over>({
+export const overgrowth = process<Growing>({
   id: 'overgrowth',
   title: 'Shading and overgrowth',
   says: 'Taller kinds shade lower ones; kinds that lie over others take their ground, and what is under them dies off.',
   source: 'holdfast-estimate',
   slow: true,
-  each: pairsOf,
+  each: (system) => {
+    const pairs = pairsOf(system).filter(({ of }) => overgrows(...kindsOf(of)))
+    const beside = new Set(pairs.flatMap(({ of }) => [standKey(of), standKey(of.under)]))
+    return namedStands(system).filter(({ of }) => beside.has(standKey(of)))
+  },
   reads: {
-    ...standing,
-    other: state(({ under }) => standCover(under.stand), '1'),
-    temperature,
-    light: setting<Over>(
-      ({ stand }) => lightSetting(stand.surface),
-      'µmol photons m⁻² s⁻¹',
-      ({ surface }) => surface.light_umol_m2_s,
-    ),
-    hours: setting<Over>(
-      ({ stand }) => hoursSetting(stand.surface),
-      'h d⁻¹',
-      ({ surface }) => surface.light_h_per_day,
-    ),
-    halfDay: setting<Over>('half a day', 'h d⁻¹', () => 12),
-    overgrows: flag('overgrows', (over) => over.overgrows),
-    taller: flag('shades', (over) => over.taller),
-    spreads,
-    otherSpreads: setting<Over>(
-      ({ under }) => `${under.stand.kind} spreads`,
-      '1',
-      ({ under }) => spreadsOf(under),
-    ),
+    carbon: standing.carbon,
+    ...covering,
+    ...stored.reads,
+    ...light,
+    pressed: gathered('pressed', standKey, 'd⁻¹'),
+    winnable: gathered('winnable', standKey, '1'),
   },
-  parameters: {
-    ...standFacts,
-    fastest: fact(ofKind('growth'), 'd⁻¹'),
-    saturation: fact(ofKind('light_saturation'), 'µmol photons m⁻² s⁻¹'),
-    best: fact(ofKind('temperature_best'), '°C'),
-    warming: fact('alg.q10', '1'),
-    patchLight: fact(({ stand }) => `patch.light.${stand.patch}`, '1'),
-    pushes: fact('algae.overgrowth_share', '1'),
-  },
-  gathers: { above: { key: ({ under }) => standKey(under.stand), sum: 'taller * mass', unit: 'g' } },
-  terms: {
-    ...standTerms,
-    // Ground taken in a day, as share of what the other holds.
-    taken: {
-      is: 'overgrows * pushes * fastest * warmth(warming, temperature, best) * least(hours / halfDay * lightSaturation(light * patchLight, saturation), 1.4) * least(thickness, 1) * cover',
-      unit: 'd⁻¹',
-    },
-  },
+  parameters: winning,
+  terms: { ...stored.terms, push },
   transfers: [
-    carry({
-      from: ({ under }) => standAccount(under.stand),
-      to: water.particles,
-      atoms: ['N', 'P', 'C'],
-      rate: 'taken',
-    }),
+    ...leaves(water.particles, 'pressed'),
     // Ground goes from tuft to tuft. A film that dies off leaves ground free to spread into, and a crust is the
     // ground itself: who stands on it gains none beside.
-    change({ state: ({ under }) => standCover(under.stand), rate: '-otherSpreads * taken * other' }),
-    change({ state: ({ stand }) => standCover(stand), rate: 'spreads * otherSpreads * taken * other' }),
+    change({ state: ownCover, rate: 'push * winnable - pressed * cover' }),
   ],
 })

@@ -11,12 +11,12 @@ export const tuftedGrowth = algalGrowth({
   takes: (kind) => growthForm(kind) === 'tufted',
   room: 'positive(1 - thickness)',
   // A thin stand thickens before it spreads; propagules settle on what is bare.
-  cover: 'speed * least(thickness, 1) * cover * free + settled',
+  cover: { changes: 'speed * least(thickness, 1) * cover * free + settled' },
 })
 
 const films = {
   room: 'positive(1 - mass / (area * fullMass)) * free',
-  cover: 'filmCover(mass, area * fullMass)',
+  cover: { follows: 'filmCover(mass, area * fullMass)' },
 }
 
 export const filmGrowth = algalGrowth({
@@ -25,7 +25,7 @@ export const filmGrowth = algalGrowth({
   says: 'Films and mats grow as other algae do and cover ground by their mass, patch beside patch.',
   takes: (kind) => growthForm(kind) === 'film' && kind !== diatoms,
   room: films.room,
-  coverFollows: films.cover,
+  cover: films.cover,
 })
 
 export const diatomGrowth = algalGrowth({
@@ -34,7 +34,7 @@ export const diatomGrowth = algalGrowth({
   says: 'Diatoms are a film that needs silicate for its shells and fades when that runs out.',
   takes: (kind) => kind === diatoms,
   room: films.room,
-  coverFollows: films.cover,
+  cover: films.cover,
   silicate: true,
 })
 
@@ -44,6 +44,6 @@ export const crustGrowth = algalGrowth({
   says: 'Crusts grow at their edge, months to a visible share; what stands over them takes their light.',
   takes: (kind) => growthForm(kind) === 'crust',
   room: 'free',
-  coverFollows: 'least(mass / (area * fullMass), 1)',
+  cover: { follows: 'least(mass / (area * fullMass), 1)' },
   flat: true,
 })

@@ -1,5 +1,6 @@
-import { type Stand, standAccount, standCover } from '../accounts/index.ts'
+import { type Stand, standAccount } from '../accounts/index.ts'
 import { type Model, stateIndex } from '../assemble/model.ts'
+import { coverOf } from '../derived/cover.ts'
 import type { Day } from '../log.ts'
 import { standsOf } from '../processes/stands.ts'
 import type { Moment } from '../simulate/moment.ts'
@@ -57,7 +58,7 @@ export function placesBetween(model: Model, world: World, first: Books, last: Bo
     const of = (fact: string): number => parameterOf(model, world, `algae.${stand.kind}.${fact}`)
     const carbon = stateIndex(model, `${standAccount(stand).id}/C`)
     const mass_g = first.states[carbon] / of('tissue_C')
-    const cover = first.states[stateIndex(model, standCover(stand).id)]
+    const cover = coverOf(model, stand)(first.states, world.parameters)
     const covered = area(model, world, surface.id, stand.patch) * Math.max(cover, 1e-6)
     const height_mm = (of('canopy_height') * mass_g) / (covered * of('full_cover_mass'))
     return { stand, carbon, perGram: of('tissue_C'), mass_g, cover, height_mm }

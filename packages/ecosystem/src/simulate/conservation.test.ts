@@ -51,7 +51,7 @@ describe('a year with everything on', () => {
   })
 
   test('no ground is covered twice at any hour, but for what the error control allows', () => {
-    expect(mostGround(year.model, year.samples)).toBeLessThanOrEqual(1 + 1e-4)
+    expect(mostGround(year)).toBeLessThanOrEqual(1 + 1e-4)
   })
 
   test('flows have to be limited in fewer than one step in a thousand', () => {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import type { Event } from '../log.ts'
+import { ferricMassSetting } from '../processes/ferric-media.ts'
 import type { Equipment } from '../system.ts'
 import { moved, run } from '../testing/run.ts'
 import { box } from '../testing/systems.ts'
@@ -108,6 +109,29 @@ test('ferric media are renewed at the interval that the log gives', () => {
     )
   expect(swaps([])).toEqual([20])
   expect(swaps([changed(5, 'ferric media reactor', { replaced_every_days: 7 })])).toEqual([12, 19, 26, 33])
+})
+
+test('a lever on media fills them one interval after the last time, at once where that is over', () => {
+  const equipment = [
+    { kind: 'ferric media reactor', mass_g: 20, placed: 3, replaced_every_days: 10 },
+  ] as const
+  const filled = (mass_g: number, every_days: number, events: readonly Event[] = []) =>
+    timeline({
+      system: { ...box, equipment },
+      events,
+      from: 0,
+      to: 60,
+      asOf: 30,
+      change: { from: 30, media: { mass_g, every_days } },
+    }).flatMap((moment) =>
+      'set' in moment && moment.day >= 30 ? [[moment.day, moment.set[ferricMassSetting]]] : [],
+    )
+  expect(filled(50, 40)).toEqual([[43, 50]])
+  expect(filled(50, 20)).toEqual([
+    [30.01, 50],
+    [expect.closeTo(50.01), 50],
+  ])
+  expect(filled(0, 20, [{ day: 25, kind: 'media placed', mass_g: 20 }])).toEqual([[45, 0]])
 })
 
 test('carbon is dosed by the schedule of the description, each volume from its day on', () => {

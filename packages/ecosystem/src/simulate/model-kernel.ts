@@ -1,7 +1,7 @@
 import type { Place } from 'virtual:holdfast-kernel'
 import type { Block, Model } from '../assemble/model.ts'
 import { layoutOf } from '../declare/index.ts'
-import { Kernel, type KernelMemory, row } from '../integrate/index.ts'
+import { Kernel, type KernelMemory, ranked, row } from '../integrate/index.ts'
 import { shapeOf } from './shape-of.ts'
 
 const members = [0, 1] as const
@@ -21,14 +21,19 @@ export class ModelKernel {
   constructor(private readonly model: Model) {
     const events = [...model.events.values()]
     const blocks = [...model.blocks, ...events]
+    const quick = new Set(
+      model.blocks.flatMap(({ compiled, gathers }) => (compiled.slow ? [] : Array.from(gathers))),
+    )
+    const lines = ranked(model.gathered, (sum) => (quick.has(sum) ? 0 : 1))
     this.kernel = new Kernel(shapeOf(model), {
       settings: model.settings.ids.length,
       parameters: model.parameters.length,
-      gathered: model.gathered,
+      sums: model.gathered,
+      quickSums: quick.size,
       eventFluxes: model.eventFluxes.length,
       blocks: 1 + Math.max(...blocks.map(({ compiled }) => compiled.index)),
     })
-    for (const block of blocks) bind(this.kernel.memory, model, block)
+    for (const block of blocks) bind(this.kernel.memory, model, block, lines)
     this.settings = new Float64Array(model.settings.ids.length)
     this.readers = readersOf(model)
   }
@@ -96,7 +101,7 @@ function readersOf(model: Model): readonly (readonly number[])[] {
 }
 
 /** Fills the tables of a block: what its instances read and change, as addresses. */
-function bind(memory: KernelMemory, model: Model, block: Block): void {
+function bind(memory: KernelMemory, model: Model, block: Block, sumLines: Int32Array): void {
   const { at } = memory
   const { compiled, inputs, gathers, names, firstFlux, process } = block
   const layout = layoutOf(process)
@@ -105,9 +110,10 @@ function bind(memory: KernelMemory, model: Model, block: Block): void {
   const slopes = compiled.slow || happens ? at.slope : at.quickSlope
   const changed = (state: number): number =>
     memory.shape.tolerance[state] > 0 ? memory.lineOf(slopes, state) : memory.nowhere(at.slope)
+  const sumAt = (sum: number): number => at.gathered + row * sumLines[sum]
   const addressOf = (place: Place, n: number): number => {
     if (place === 'volume') return at.settings
-    if ('gather' in place) return at.gathered + row * gathers[n * layout.gathers.length + place.gather]
+    if ('gather' in place) return sumAt(gathers[n * layout.gathers.length + place.gather])
     const flux = (k: number): number => firstFlux + n * layout.fluxes.length + k
     if ('from' in place) return changed(fluxes[flux(place.from)].from)
     if ('to' in place) return changed(fluxes[flux(place.to)].to)
@@ -122,7 +128,7 @@ function bind(memory: KernelMemory, model: Model, block: Block): void {
       case 'setting':
         return at.settings + row * index
       case 'gathered':
-        return at.gathered + row * index
+        return sumAt(index)
     }
   }
   const each = (places: readonly Place[]): number =>

@@ -22,6 +22,8 @@ export interface Change {
   readonly waterChange?: { readonly volume_L: number; readonly every_days: number }
   readonly feedFactor?: number
   readonly foamFactor?: number
+  /** Ferric media: this much goes in when the next filling is due, and then at intervals; 0 g is none any more. */
+  readonly media?: { readonly mass_g: number; readonly every_days: number }
   /** Organic carbon dosed, relative to what is dosed now. */
   readonly carbonFactor?: number
 }

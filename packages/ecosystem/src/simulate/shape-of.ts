@@ -1,4 +1,4 @@
-import { isStand } from '../accounts/index.ts'
+import { isOfStands } from '../accounts/index.ts'
 import type { Flux, Model } from '../assemble/model.ts'
 import { type Input, layoutOf } from '../declare/index.ts'
 import type { Shape } from '../integrate/index.ts'
@@ -20,7 +20,7 @@ export function shapeOf(model: Model): Shape {
     tolerance: Float64Array.from(model.states, (entry, i) => {
       if (!inside[i]) return 0
       if (entry.kind === 'plain') return negligibleCover
-      return (isStand(entry.account) ? negligibleInStand : negligible) * model.volume_L
+      return (isOfStands(entry.account) ? negligibleInStand : negligible) * model.volume_L
     }),
     ...quickOnes(model),
   }

@@ -1,6 +1,14 @@
 import { exp, ln } from '@holdfast/elementary'
 import { convert } from '@holdfast/quantities'
-import { type Patch, patches, rock, standAccount, standCover, water } from '../accounts/index.ts'
+import {
+  type Patch,
+  patches,
+  rock,
+  standAccount,
+  standCover,
+  storesAccount,
+  water,
+} from '../accounts/index.ts'
 import { type Model, stateId, stateIndex } from '../assemble/model.ts'
 import { freundlich } from '../forms/index.ts'
 import type { Day } from '../log.ts'
@@ -247,6 +255,10 @@ function sorbed(model: Model, parameters: Float64Array, opening: Opening, put: P
 function algae(model: Model, parameters: Float64Array, put: Put): void {
   const { system } = model
   const kinds = [...new Set(system.algae.map(({ kind }) => kind))]
+  const stores = new Map<string, number>()
+  const store = (id: string, amount: number): void => {
+    stores.set(id, (stores.get(id) ?? 0) + amount)
+  }
   for (const surface of system.surfaces) {
     const least = usual(model, surface.age_days < usual(model, 'young') ? 'newCover' : 'oldCover')
     const told = (kind: string): number =>
@@ -264,14 +276,16 @@ function algae(model: Model, parameters: Float64Array, put: Put): void {
         const cover = Math.max(least, (filled * told(kind)) / together)
         const full = of('full_cover_mass') * surface.area_m2 * patchShare(surface, patch, model.facts)
         const mass = full * massOfCover(kind, cover)
-        const stand = standAccount({ surface: surface.id, kind, patch })
-        put(standCover({ surface: surface.id, kind, patch }).id, cover)
-        put(`${stand.id}/C`, mass * of('tissue_C'))
-        put(`${stand.id}/N`, (mass * (of('quota_N_min') + of('quota_N_max'))) / 2)
-        put(`${stand.id}/P`, (mass * (of('quota_P_min') + of('quota_P_max'))) / 2)
+        const stand = { surface: surface.id, kind, patch }
+        const { id } = storesAccount(surface.vessel, kind)
+        put(standCover(stand).id, cover)
+        put(`${standAccount(stand).id}/C`, mass * of('tissue_C'))
+        store(`${id}/N`, (mass * (of('quota_N_min') + of('quota_N_max'))) / 2)
+        store(`${id}/P`, (mass * (of('quota_P_min') + of('quota_P_max'))) / 2)
       }
     }
   }
+  for (const [id, amount] of stores) put(id, amount)
 }
 
 /** Mass of a cover relative to that of a full stand: films by the cover they make, tufts half grown. */

@@ -14,6 +14,7 @@ export function compiledAmounts(
   const { memory } = compiled.kernel
   compiled.owner = out
   compiled.setParameters(0, parameters)
+  compiled.setSettings(settings)
   memory.set(memory.at.start, 0, y)
   compiled.happen(block, settings)
   memory.getList(memory.at.eventFlows, 0, out)

@@ -1,6 +1,7 @@
 import { consumptionId, grazer, type Range } from '@holdfast/facts'
 import { assemble, typicalParameters } from '../assemble/assemble.ts'
 import { settingIndex, stateIndex } from '../assemble/model.ts'
+import { spreads } from '../processes/stands.ts'
 import { equationsOf } from '../simulate/equations-of.ts'
 import type { System } from '../system.ts'
 import { box, plate } from './systems.ts'
@@ -46,7 +47,7 @@ export function offeredAlone(taxon: string, kind: string, offered: Offered = {})
   y[stateIndex(model, `living.${taxon}`)] = 1
   for (const patch of ['open', 'half_hidden', 'hidden']) {
     const stand = `plate.${kind}.${patch}`
-    y[stateIndex(model, `cover.${stand}`)] = 1
+    if (spreads(kind)) y[stateIndex(model, `cover.${stand}`)] = 1
     const area = model.settings.values[settingIndex(model, `area plate ${patch}`)]
     y[stateIndex(model, `surface.${stand}/C`)] = plenty * full * area * carbonContent
   }

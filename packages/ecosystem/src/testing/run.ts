@@ -1,5 +1,7 @@
+import type { Stand } from '../accounts/index.ts'
 import { assemble, typicalParameters } from '../assemble/assemble.ts'
 import { type Model, stateId, stateIndex } from '../assemble/model.ts'
+import { coverOf } from '../derived/index.ts'
 import type { IntegratorSettings, Statistics } from '../integrate/index.ts'
 import { ledger } from '../ledger/index.ts'
 import type { Ledger } from '../ledger-types.ts'
@@ -37,10 +39,12 @@ export interface Run {
   readonly marks: readonly Mark[]
   /** From the first mark to the last. */
   readonly ledger: Ledger
-  /** µmol of an account's atom, such as 'water.nitrate/N', or a cover, at each sample. */
+  /** µmol of an account's atom, such as 'water.nitrate/N', at each sample. */
   readonly course: (id: string) => readonly number[]
   /** The same in µmol per litre of water. */
   readonly concentrations: (id: string) => readonly number[]
+  /** The share of its patch that a stand covers, at each sample. */
+  readonly cover: (stand: Stand) => readonly number[]
 }
 
 export function run(question: RunQuestion): Run {
@@ -80,6 +84,10 @@ export function run(question: RunQuestion): Run {
     marks,
     ledger: ledger(model, marks[0], marks[marks.length - 1]),
     course,
+    cover: (stand) => {
+      const of = coverOf(model, stand)
+      return simulation.samples.map((states) => of(states, parameters))
+    },
     concentrations: (id) => course(id).map((amount) => amount / model.volume_L),
   }
 }

@@ -1,6 +1,6 @@
 import { assemble, typicalParameters } from '../assemble/assemble.ts'
 import { stateIndex } from '../assemble/model.ts'
-import { growthForm } from '../processes/stands.ts'
+import { spreads } from '../processes/stands.ts'
 import { equationsOf } from '../simulate/equations-of.ts'
 import { box } from './systems.ts'
 
@@ -37,14 +37,15 @@ export function steadyGrowth(kind: string, water: { readonly N: number; readonly
   setFact('algae.settling_rate', 0)
   const { rates } = equationsOf(model, parameters, model.settings.values)
   const stand = `surface.plate.${kind}.open`
+  const stores = `surface.display.${kind}`
   const at = (id: string): number => stateIndex(model, id)
   const y = new Float64Array(model.states.length)
   const mass = 0.1
-  // Films and crusts cover as much as their mass; a tenth of a gram on a square metre is little of either.
-  y[at(`cover.plate.${kind}.open`)] = growthForm(kind) === 'tufted' ? 1 : 0.01
+  // A tenth of a gram on a square metre is a thin stand, of tufts over all of it, of films and crusts over little.
+  if (spreads(kind)) y[at(`cover.plate.${kind}.open`)] = 1
   y[at(`${stand}/C`)] = mass * of(`algae.${kind}.tissue_C`)
-  y[at(`${stand}/N`)] = mass * of(`algae.${kind}.quota_N_max`)
-  y[at(`${stand}/P`)] = mass * of(`algae.${kind}.quota_P_max`)
+  y[at(`${stores}/N`)] = mass * of(`algae.${kind}.quota_N_max`)
+  y[at(`${stores}/P`)] = mass * of(`algae.${kind}.quota_P_max`)
   if (at('water.silicate/Si') >= 0) y[at('water.silicate/Si')] = 1000 * model.volume_L
   y[at('water.nitrate/N')] = water.N * model.volume_L
   y[at('water.phosphate/P')] = water.P * model.volume_L
@@ -53,7 +54,7 @@ export function steadyGrowth(kind: string, water: { readonly N: number; readonly
     const index = at(id)
     return model.fluxes.reduce(
       (sum, flux, k) =>
-        flux.process.id.startsWith('algal-growth') && flux.to === index ? sum + out[k] : sum,
+        /^algal-(growth|uptake)/.test(flux.process.id) && flux.to === index ? sum + out[k] : sum,
       0,
     )
   }
@@ -64,7 +65,7 @@ export function steadyGrowth(kind: string, water: { readonly N: number; readonly
     rates(y, out)
     growth = inflow(`${stand}/C`) / y[at(`${stand}/C`)]
     for (const atom of ['N', 'P']) {
-      const id = `${stand}/${atom}`
+      const id = `${stores}/${atom}`
       y[at(id)] += step_days * (inflow(id) - growth * y[at(id)])
     }
   }

@@ -118,12 +118,15 @@ function evaluateAt(
         members.map(({ parameters }, m) => ({ parameters, start: starts[m] })),
       )
       counted(pair.length)
-      return runs.map(({ end }) => results(end))
+      return runs.map(({ end }, m) => results(end, members[m].parameters))
     })
 }
 
 /** Nitrate, phosphate, and the mean cover of what is no crust, by area. */
-function resultsOf({ system }: Model, seen: readonly Seen[]): (states: Float64Array) => readonly number[] {
+function resultsOf(
+  { system }: Model,
+  seen: readonly Seen[],
+): (states: Float64Array, parameters: Float64Array) => readonly number[] {
   const water = (quantity: Seen['quantity']) => seen.filter((one) => one.quantity === quantity)
   const area = new Map(system.surfaces.map(({ id, area_m2 }) => [id, area_m2]))
   const whole = system.surfaces.reduce((sum, { area_m2 }) => sum + area_m2, 0)
@@ -132,9 +135,9 @@ function resultsOf({ system }: Model, seen: readonly Seen[]): (states: Float64Ar
       ? [{ share: (area.get(surface) ?? 0) / whole, of }]
       : [],
   )
-  return (states) => [
-    ...[...water('nitrate'), ...water('phosphate')].map(({ of }) => of(states)),
-    covers.reduce((sum, { share, of }) => sum + share * of(states), 0),
+  return (states, parameters) => [
+    ...[...water('nitrate'), ...water('phosphate')].map(({ of }) => of(states, parameters)),
+    covers.reduce((sum, { share, of }) => sum + share * of(states, parameters), 0),
   ]
 }
 

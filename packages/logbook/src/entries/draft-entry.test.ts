@@ -247,3 +247,13 @@ test('media of a time that knew phosphate media alone are these, in what was typ
   expect(read).toMatchObject({ ok: true, entry: { v: 2, body: { medium: 'phosphate media' } } })
   expect(read.ok && draftEntry('media', typedOf(read.entry), about)).toMatchObject({ ok: true })
 })
+
+test('traits are noted one by one, and what is none is told with all its fellows', () => {
+  const noted = { surface: 'rock face', traits: 'colour=brown; form=dust_film' }
+  const draft = draftEntry('observation', noted, about)
+  expect(draft.ok && draft.body.traits).toEqual({ colour: 'brown', form: 'dust_film' })
+  expect(wordsOf('observation', { ...noted, traits: 'brown colour=brown colour=green' })).toEqual([
+    'What you noted: "brown" is no trait with its state. Each trait once, with its state. Write it such as colour=brown form=dust_film.',
+    'What you noted: "colour" is noted twice. Each trait once, with its state. Write it such as colour=brown form=dust_film.',
+  ])
+})

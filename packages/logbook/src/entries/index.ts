@@ -11,6 +11,7 @@ import type { Kind } from './kind.ts'
 import { lightChange } from './light-change.ts'
 import { media } from './media.ts'
 import { note } from './note.ts'
+import { observation } from './observation.ts'
 import { reading } from './reading.ts'
 import { retraction } from './retraction.ts'
 import { rockAdded } from './rock-added.ts'
@@ -31,6 +32,7 @@ export const kinds = [
   siphoning,
   handRemoval,
   survey,
+  observation,
   animals,
   animalsMoved,
   equipmentChange,

@@ -42,6 +42,8 @@ export const newWaterKinds: readonly NewWaterKind[] = [
 
 export const carbonSubstances = ['ethanol', 'vinegar', 'acetate'] as const
 
+export const phosphateMedia = ['iron hydroxide', 'activated alumina'] as const
+
 export const reactorFoods = ['organic', 'sulphur'] as const
 
 export const animalRoles = ['fish', 'grazer', 'other'] as const
@@ -76,6 +78,7 @@ const equipment: z.ZodMiniType<Equipment> = z.discriminatedUnion('kind', [
   }),
   z.object({
     kind: z.literal('ferric media reactor'),
+    medium: z.exactOptional(z.enum(phosphateMedia)),
     mass_g: positive,
     flow_L_per_hour: z.exactOptional(positive),
     placed: z.exactOptional(day),

@@ -5,6 +5,7 @@ import {
   filterKinds,
   newWaterKinds,
   otherEquipmentKinds,
+  phosphateMedia,
   reactorFoods,
   rockKinds,
   surfaceKinds,
@@ -83,6 +84,7 @@ const equipment = z.discriminatedUnion('kind', [
   }),
   z.strictObject({
     kind: z.literal('ferric media reactor'),
+    medium: optional(z.enum(phosphateMedia)),
     mass: text.grams,
     flow: optional(text.flow),
     placed: optional(date),

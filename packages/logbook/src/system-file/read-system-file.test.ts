@@ -41,6 +41,7 @@ const hall = {
     { kind: 'skimmer', air: '300 L/h', off: [['2026-01-05', '2026-01-05']] },
     {
       kind: 'ferric media reactor',
+      medium: 'activated alumina',
       mass: '200 g',
       placed: '2026-01-04',
       capacity: ['2 mg P/g', '4 mg P/g', '8 mg P/g'],
@@ -92,6 +93,7 @@ test('a system file gives the system, every value in the unit of the model', () 
     { kind: 'skimmer', air_L_per_hour: 300, off: [[20458 - 1 / 24, 20459 - 1 / 24]] },
     {
       kind: 'ferric media reactor',
+      medium: 'activated alumina',
       mass_g: 200,
       placed: modelDay('2026-01-04', 12, 'Europe/Berlin'),
       capacity_mg_P_per_g: [2, 4, 8].map((value) => expect.closeTo(value, 9)),

@@ -89,6 +89,7 @@ function equipment(one: SystemDocument['equipment'][number], timeZone: string): 
     case 'ferric media reactor':
       return {
         kind: one.kind,
+        ...given('medium', one.medium),
         mass_g: one.mass,
         ...given('flow_L_per_hour', one.flow),
         ...given('placed', noon(one.placed)),

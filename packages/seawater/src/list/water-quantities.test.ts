@@ -2,6 +2,7 @@ import { molarMass } from '@holdfast/quantities'
 import { expect, test } from 'vitest'
 import * as seawater from '../index.ts'
 import { askWater } from './ask-water.ts'
+import { citedFor } from './cited-for.ts'
 import { codesOfOneKind, convertUnits, needsDensity, unitCodes } from './convert-units.ts'
 import { waterInputs } from './water-inputs.ts'
 import { waterQuantities } from './water-quantities.ts'
@@ -33,6 +34,7 @@ const parts = {
   'of the list itself': [
     'askWater',
     'canBeLeftOut',
+    'citedFor',
     'codesOfOneKind',
     'inputNamed',
     'waterQuantityNamed',
@@ -125,4 +127,14 @@ test('pressure, light and glass have usual values, and given ones count', () => 
 test('two volumes of nothing have no salinity', () => {
   const answer = askWater('mix_two_waters', { S1: 35, S2: 0, volume1_L: 0, volume2_L: 0, t: 25 })
   expect(answer).toMatchObject({ ok: false, issues: [{ where: 'mix_two_waters' }] })
+})
+
+test('every quantity says who published it, and a year in the name of a function is that of its citation', () => {
+  for (const quantity of waterQuantities) {
+    for (const one of quantity.restsOn) {
+      const cited = citedFor({ ...quantity, restsOn: [one] }).join()
+      expect([one.name, cited]).not.toEqual([one.name, ''])
+      expect(cited).toContain(/(1|2)\d{3}$/.exec(one.name)?.[0] ?? '')
+    }
+  }
 })

@@ -1,4 +1,4 @@
-import type { Fact } from '@holdfast/facts'
+import { type Fact, familyOf, howKnown, referencesOf } from '@holdfast/facts'
 import type { BodyOf, EntryKind, Moment, OwnFact } from '@holdfast/logbook'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { addressOf } from '../../shell/address.ts'
@@ -7,20 +7,19 @@ import { LogForm } from '../log/form.tsx'
 import type { Texts } from '../log/own-texts.ts'
 import { nameOfStart } from '../log/started.ts'
 import { Band } from './band.tsx'
-import { familyOf } from './families.ts'
-import { provenanceInWords, rangeInWords, referencesOf } from './in-words.ts'
+import { rangeInWords } from './in-words.ts'
 
 interface FactEntryOf {
   readonly fact: Fact
   readonly own: OwnFact | undefined
-  /** Whether the model of this tank draws on it. */
-  readonly drawn: boolean
+  /** Whether what is reckoned for this tank rests on it. */
+  readonly matters: boolean
   readonly described: Described
   readonly onSet: (body: BodyOf<EntryKind>, moment: Moment, typed: Texts) => void
 }
 
 /** A fact: what it is, its numbers, where they come from, and what the keeper says instead. */
-export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
+export function FactEntry({ fact, own, matters, described, onSet }: FactEntryOf) {
   const [setting, setSetting] = useState(false)
   const opener = useRef<HTMLButtonElement>(null)
   const wasOpen = useRef(false)
@@ -30,7 +29,7 @@ export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
     else if (wasOpen.current) opener.current?.focus()
     wasOpen.current = setting
   }, [setting, fact.id])
-  const { id, title, unit, provenance, holds, note } = fact
+  const { id, title, unit, holds, aside } = fact
   const numbers = own ?? fact
   const titleId = `fact-${id}`
   return (
@@ -52,9 +51,7 @@ export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
           <a href={addressOf('record', undefined, { words: id })}>Find it in the log to undo it</a>
         </p>
       )}
-      <p>
-        {provenanceInWords[provenance]} {note}
-      </p>
+      <p>{howKnown(fact)}</p>
       <details aria-labelledby={titleId}>
         <summary>Source and conditions</summary>
         <p>Holds for: {holds}.</p>
@@ -70,13 +67,17 @@ export function FactEntry({ fact, own, drawn, described, onSet }: FactEntryOf) {
             </li>
           ))}
         </ul>
-        <p>
-          {drawn
-            ? 'The model of this tank draws on it.'
-            : 'The model of this tank does not draw on it: nothing here needs it, or it is taken as it stands. A value of your own is kept and moves nothing yet.'}
-        </p>
+        {aside === undefined && (
+          <p>
+            {matters
+              ? 'What is reckoned for this tank rests on it.'
+              : 'Nothing that is reckoned for this tank rests on it: a value of your own is kept and moves nothing yet.'}
+          </p>
+        )}
       </details>
-      {setting ? (
+      {aside !== undefined ? (
+        <p class="quiet">No formula reads it: {aside}.</p>
+      ) : setting ? (
         <LogForm
           kind="fact-override"
           system={described.system}

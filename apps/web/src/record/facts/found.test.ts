@@ -18,11 +18,14 @@ test('every family has its facts, and together they are all', () => {
   expect(sizes.reduce((sum, size) => sum + size, 0)).toBe(found(any).length)
 })
 
-test('the least sure stand first: estimates before what was read, and of these the widest band', () => {
+test('the least sure stand first: estimates before what was read, of these the widest band, and last what no formula reads', () => {
   const list = found({ ...any, order: 'least sure first' })
   const first = list.findIndex(({ provenance }) => provenance !== 'estimate')
+  const asides = list.findIndex(({ aside }) => aside !== undefined)
   expect(first).toBeGreaterThan(1)
-  expect(list.slice(first).some(({ provenance }) => provenance === 'estimate')).toBe(false)
+  expect(asides).toBeGreaterThan(first)
+  expect(list.slice(first, asides).some(({ provenance }) => provenance === 'estimate')).toBe(false)
+  expect(list.slice(asides).every(({ aside }) => aside !== undefined)).toBe(true)
   const widths = list.slice(0, first).map(width)
   expect(widths).toEqual(widths.toSorted((a, b) => (a === b ? 0 : b > a ? 1 : -1)))
   expect(list.at(-1)?.provenance).toBe('read')

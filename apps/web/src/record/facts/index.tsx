@@ -1,5 +1,6 @@
 import '../../style/facts.css'
 import { assemble } from '@holdfast/ecosystem'
+import { restsOn } from '@holdfast/inference'
 import { type BodyOf, type EntryKind, type Moment, sayEntry } from '@holdfast/logbook'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { addressOf, fromAddress, intoAddress } from '../../shell/address.ts'
@@ -27,10 +28,7 @@ export function Facts({ described }: { readonly described: Described }) {
   const [wanted, setWanted] = useState<Wanted>(wantedInAddress)
   const [shown, setShown] = useState(page)
   const [last, setLast] = useState<Act | undefined>()
-  const drawn = useMemo(
-    () => new Set(assemble(system).parameters.flatMap(({ known, fact }) => (known ? [] : [fact]))),
-    [system],
-  )
+  const model = useMemo(() => assemble(system), [system])
   const count = outgoing.waiting.length
   const before = useRef(count)
   useEffect(() => {
@@ -74,9 +72,9 @@ export function Facts({ described }: { readonly described: Described }) {
     <section class="view facts" aria-labelledby="facts-title">
       <h2 id="facts-title">Facts</h2>
       <p class="lead">
-        Every value that the model rests on: low, typical and high are what one tank in twenty lies below, the
-        middle, and what one in twenty lies above. In the picture the typical value stands in the middle, and
-        each mark is ten times the last.
+        Every value that the model rests on or is checked against: low, typical and high are what one tank in
+        twenty lies below, the middle, and what one in twenty lies above. In the picture the typical value
+        stands in the middle, and each mark is ten times the last.
       </p>
       <div class="blank search">
         <label for="facts-words">Search</label>
@@ -135,7 +133,7 @@ export function Facts({ described }: { readonly described: Described }) {
             key={fact.id}
             fact={fact}
             own={own?.get(fact.id)}
-            drawn={drawn.has(fact.id)}
+            matters={restsOn(model, fact.id)}
             described={described}
             onSet={set}
           />

@@ -1,4 +1,5 @@
 import type { JournalLine } from '@holdfast/logbook'
+import { fromAddress } from '../../shell/address.ts'
 import type { Described } from '../../shell/described.ts'
 import { dayInWords } from '../../ways/dates.ts'
 import type { Acts } from './acts.ts'
@@ -6,6 +7,7 @@ import { byDay, type Group } from './by-day.ts'
 import { importInWords } from './import-in-words.ts'
 import { Imports } from './imports.tsx'
 import { LineOfJournal } from './line.tsx'
+import { OneEntry } from './one-entry.tsx'
 import type { Journal } from './use-journal.ts'
 
 interface JournalOf {
@@ -19,6 +21,7 @@ interface JournalOf {
 /** All that was written down, the latest day first; nothing is hidden. */
 export function JournalView({ described, journal, words, onWords, acts }: JournalOf) {
   const { lines, more, trouble, older } = journal
+  const asked = fromAddress('entry') ?? undefined
   return (
     <section class="view" aria-labelledby="journal-title">
       <h2 id="journal-title">What is written down</h2>
@@ -35,6 +38,7 @@ export function JournalView({ described, journal, words, onWords, acts }: Journa
           />
         </span>
       </div>
+      {asked !== undefined && <OneEntry id={asked} lines={lines ?? []} described={described} acts={acts} />}
       {trouble && (
         <p class="issue" role="alert">
           {trouble} {lines && 'What is below was so when it last answered.'}

@@ -1,5 +1,6 @@
-import { blanksOf, type Entry, type JournalLine, typedOf } from '@holdfast/logbook'
-import { useId, useRef, useState } from 'preact/hooks'
+import { blanksOf, type Entry, type EntryKind, type JournalLine, typedOf } from '@holdfast/logbook'
+import { useEffect, useId, useRef, useState } from 'preact/hooks'
+import { addressOf } from '../../shell/address.ts'
 import type { Described } from '../../shell/described.ts'
 import { momentInWords } from '../../ways/dates.ts'
 import { meaning, meaningInList } from '../meaning.ts'
@@ -13,11 +14,13 @@ interface LineOf {
   readonly lines: readonly JournalLine[]
   readonly described: Described
   readonly acts: Acts
+  /** The one that was asked for stands open. */
+  readonly isAsked?: boolean
 }
 
 /** One entry as a sentence; a tap or Enter opens beneath it what was typed, and what can be done with it. */
-export function LineOfJournal({ line, lines, described, acts }: LineOf) {
-  const [open, setOpen] = useState(false)
+export function LineOfJournal({ line, lines, described, acts, isAsked = false }: LineOf) {
+  const [open, setOpen] = useState(isAsked)
   const id = useId()
   const [correcting, setCorrecting] = useState(false)
   const { entry, state, says, by } = line
@@ -27,6 +30,9 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
     head.current?.focus()
     act()
   }
+  useEffect(() => {
+    if (isAsked) head.current?.focus()
+  }, [isAsked])
   const byHand = blanksOf(entry.kind).length > 0
   const inList = meaningInList(entry)
   const means = meaning(entry)
@@ -89,6 +95,9 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
                 Undo
               </button>
             )}
+            {state === 'holds' && !silent.includes(entry.kind) && (
+              <a href={addressOf('water', undefined, { rests: entry.id })}>What rests on it</a>
+            )}
           </p>
           {correcting && (
             <Correction
@@ -106,6 +115,9 @@ export function LineOfJournal({ line, lines, described, acts }: LineOf) {
     </li>
   )
 }
+
+/** A note or a picture says nothing to the model, and on what describes the system everything rests. */
+const silent: readonly EntryKind[] = ['note', 'attachment', 'system', 'fact-override', 'shown-outlook']
 
 /** What was typed, by the labels of the blanks. */
 function typedInWords(entry: Entry): readonly (readonly [label: string, text: string])[] {

@@ -20,6 +20,10 @@ const isRefusal = (status = 0): boolean => status >= 400 && status < 500 && ![40
 /** One entry is sent at a time, so that its number among those sent says nothing. */
 const inOneEntry = (issue: Issue): string => issueInWords(issue).replace(/^Entry 1, /, '')
 
+/** One entry with what became of it. @throws Error with a sentence for the page */
+export const fetchLine = async (id: string): Promise<JournalLine> =>
+  told(await outcome(api.GET('/api/entries/{id}', { params: { path: { id } } })))
+
 /** @throws Error with a sentence for the page */
 export async function fetchLines(
   system: string,

@@ -1,5 +1,6 @@
 import { kindsToWrite, titleOf } from '../../record/log/kinds-to-write.ts'
 import { viewNames, views } from '../../record/views.ts'
+import { views as surfaceViews } from '../../surfaces/views.ts'
 import { type Act, keyedActs } from '../acts.ts'
 import { addressOf } from '../address.ts'
 import type { SystemName } from '../system-data.ts'
@@ -14,6 +15,7 @@ export const everyAct = (systems: readonly SystemName[]): readonly Act[] => [
   ...viewNames
     .filter((view) => view !== 'log')
     .map((view) => ({ words: `Record: ${views[view]}`, address: addressOf('record', view) })),
+  { words: `Surfaces: ${surfaceViews.identify}`, address: addressOf('surfaces', 'identify') },
   { words: 'Describe a new system', address: addressOf('record', 'letter', { new: 'yes' }) },
   ...(systems.length > 1
     ? systems.map(({ id, name }) => ({

@@ -1,10 +1,12 @@
 import type { Summed } from '@holdfast/inference/summed'
 import { asMilligrams, atomicMass } from '../../figure/atoms.ts'
-import type { Derivation, LogEntry } from '../../figure/computed.ts'
+import type { Derivation } from '../../figure/computed.ts'
+import { entriesOfAll, weighing } from '../../figure/entry-ids.ts'
 import { plain } from '../../figure/numbers.ts'
 import { spaced } from '../../figure/spaced.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { BandedRow, LedgerAnswer } from '../../worker/answers.ts'
+import { dayText } from '../days.ts'
 import type { Basin, River } from './streams.ts'
 
 /** What the figures of one ledger are derived from. */
@@ -19,9 +21,12 @@ export function derivationOfRows(
   river: River,
   ground: LedgerGround,
 ): Derivation {
-  const processes = ground.answer.processes.filter((known) =>
-    rows.some((row) => row.process === known.process && row.instance === known.instance),
-  )
+  const processes = ground.answer.processes
+    .filter((known) => rows.some((row) => row.process === known.process && row.instance === known.instance))
+    .map((known) => ({
+      ...known,
+      formulas: known.formulas.filter(({ moves }) => moves === undefined || moves.includes(river.atom)),
+    }))
   const sum = {
     formula: `sum over ${rows.map((row) => rowTitle(row, ground)).join(', ')}`,
     withValues: `${umol(amount.amount_umol, river)} = ${rows.map((row) => umol(row.amount_umol, river)).join(' + ')}`,
@@ -66,35 +71,26 @@ const conversion = (amount: Summed, river: River) => ({
   withValues: `${milligrams(amount.amount_umol, river)} = ${umol(amount.amount_umol, river)} × ${atomicMass[river.atom]} g/mol ÷ 1000`,
 })
 
-const overMembers = ({ answer }: LedgerGround) =>
-  `Summed over the span in ${answer.members} simulated tanks, weighed by how well they meet your readings; the figure is their mean.`
+const overMembers = ({ answer, data }: LedgerGround) =>
+  `Summed from ${dayText(answer.ledger.from, data.system.timeZone)} to ${dayText(answer.ledger.to, data.system.timeZone)} in ${answer.members} simulated tanks, weighed by how well they meet your readings; the figure is their mean.`
 
-const eventOfAccount: Readonly<Record<string, string>> = {
-  'outside.discarded-water': 'water change',
-  'outside.source-water': 'water change',
-  'outside.salt': 'water change',
-  'outside.hand-removed': 'hand removal',
-  'outside.spent-media': 'media removed',
-  'outside.dose': 'dose',
-  'outside.feed': 'feed change',
+/** Kinds of events that make a process move atoms, where they do not bear its name. */
+const eventsOfProcess: Readonly<Record<string, readonly string[]>> = {
+  feeding: ['feed change'],
+  'carbon removed': ['media removed'],
+  'crew arrives': ['animals added'],
+  'crew leaves': ['animals lost', 'animals moved'],
+  'dead matter arrives': ['rock added'],
+  'exchangeable phosphate arrives': ['rock added'],
+  'nitrifiers arrive': ['rock added'],
 }
 
 /** Entries that moved these atoms; where no entry did, the readings by which the members were weighed. */
-function entriesBehind(rows: readonly BandedRow[], { answer, data }: LedgerGround): readonly LogEntry[] {
-  const kinds = new Set(rows.flatMap((row) => [eventOfAccount[row.from], eventOfAccount[row.to]]))
+function entriesBehind(rows: readonly BandedRow[], { answer, data }: LedgerGround): readonly string[] {
+  const kinds = new Set<string>(rows.flatMap(({ process }) => eventsOfProcess[process] ?? [process]))
   const { from, to } = answer.ledger
-  const ids = new Set(
-    data.events
-      .filter((event) => kinds.has(event.kind) && event.day >= from && event.day <= to)
-      .map((event) => event.entry),
+  const moved = entriesOfAll(
+    data.events.filter((event) => kinds.has(event.kind) && event.day >= from && event.day <= to),
   )
-  const moved = data.entries.filter((entry) => ids.has(entry.id))
   return moved.length > 0 ? moved : weighing(data)
-}
-
-function weighing(data: SystemData): readonly LogEntry[] {
-  const ids = new Set(
-    data.observations.filter((reading) => reading.day <= data.asOf).map((reading) => reading.entry),
-  )
-  return data.entries.filter((entry) => ids.has(entry.id))
 }

@@ -13,32 +13,35 @@ import {
 import type { Basin, River, Stream } from './streams.ts'
 
 export function streamFigure(stream: Stream, river: River, ground: LedgerGround): ComputedFigure {
-  return inMilligrams(stream.place.title, stream, river, () =>
-    derivationOfRows(stream.rows, stream, river, ground),
-  )
+  const named = { id: `stream.${river.atom}.${stream.place.account}`, name: stream.place.title }
+  return inMilligrams(named, stream, river, () => derivationOfRows(stream.rows, stream, river, ground))
 }
 
 export function basinFigure(basin: Basin, river: River, ground: LedgerGround): ComputedFigure {
-  return inMilligrams(`Change in ${basin.place.title.toLowerCase()}`, basin, river, () =>
-    derivationOfBasin(basin, river, ground),
-  )
+  const named = {
+    id: `basin.${river.atom}.${basin.place.account}`,
+    name: `Change in ${basin.place.title.toLowerCase()}`,
+  }
+  return inMilligrams(named, basin, river, () => derivationOfBasin(basin, river, ground))
 }
 
 export function rowFigure(row: BandedRow, river: River, ground: LedgerGround): ComputedFigure {
-  return inMilligrams(rowTitle(row, ground), row, river, () => derivationOfRows([row], row, river, ground))
+  const { atom, process, instance, from, to } = row
+  const named = { id: ['row', atom, process, instance, from, to].join('.'), name: rowTitle(row, ground) }
+  return inMilligrams(named, row, river, () => derivationOfRows([row], row, river, ground))
 }
 
 /** Some rows as a share of what was fed, per cent. */
 export function shareFigure(
   amount: Summed,
   river: River,
-  name: string,
+  named: Named,
   ground: LedgerGround,
   rows: readonly BandedRow[],
 ): ComputedFigure {
   const per = (umols: number) => (100 * umols) / river.fed_umol
   return {
-    name,
+    ...named,
     value: per(amount.amount_umol),
     low: per(amount.low_umol),
     high: per(amount.high_umol),
@@ -54,14 +57,16 @@ export function shareFigure(
   }
 }
 
+type Named = Pick<ComputedFigure, 'id' | 'name'>
+
 function inMilligrams(
-  name: string,
+  named: Named,
   amount: Summed,
   { atom }: River,
   derivation: () => Derivation,
 ): ComputedFigure {
   return {
-    name,
+    ...named,
     value: asMilligrams(amount.amount_umol, atom),
     low: asMilligrams(amount.low_umol, atom),
     high: asMilligrams(amount.high_umol, atom),

@@ -1,22 +1,22 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
-import { atomNames } from '../../figure/atoms.ts'
 import { Says } from '../../figure/says.tsx'
 import { useWidth } from '../../figure/use-width.ts'
+import { fromAddress } from '../../shell/address.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
 import type { LedgerAnswer } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
-import { coarseMembers, questionOf } from '../question.ts'
+import { firstMembers, questionOf } from '../question.ts'
 import { type SpanChoice, spanOf } from '../span.ts'
 import type { LedgerGround } from './derivations.ts'
-import { RiverLegend } from './legend.tsx'
-import { RiverPicture } from './picture.tsx'
 import { keptPlaces } from './places.ts'
+import { RiverView } from './river-view.tsx'
 import { drawRiver, tides, widthOfFed } from './rivers.ts'
 import { pictured, type River, riverOf } from './streams.ts'
 import { LedgerTable } from './table.tsx'
 import { useLedger } from './use-ledger.ts'
-import { riverSentence, threeThings } from './words.ts'
+import type { Spot } from './walk.ts'
+import { threeThings } from './words.ts'
 
 interface LedgerOf {
   readonly data: SystemData
@@ -27,11 +27,12 @@ interface LedgerOf {
 /** The budget of N and P over a span: rivers, three sentences, and all of it as a table. */
 export function Ledger({ data, choice, onAnswer }: LedgerOf) {
   const question = useMemo(
-    () => ({ kind: 'ledger', outlook: questionOf(data), coarseMembers, span: spanOf(choice, data) }) as const,
+    () => ({ kind: 'ledger', outlook: questionOf(data), firstMembers, span: spanOf(choice, data) }) as const,
     [data, choice],
   )
   const asked = useLedger(question)
-  const [asTable, setAsTable] = useState(false)
+  // Rows stand in the table alone.
+  const [asTable, setAsTable] = useState(() => fromAddress('why')?.startsWith('row.') ?? false)
   useEffect(() => {
     if (asked.answer) onAnswer(asked.answer)
   }, [asked.answer, onAnswer])
@@ -76,30 +77,40 @@ function LedgerBody({ ground, asTable, onTable }: Body) {
       <button type="button" class="key" aria-expanded={asTable} onClick={onTable}>
         {asTable ? 'Show the ledger as rivers' : 'Show the ledger as a table'}
       </button>
-      {asTable ? <LedgerTable rivers={rivers} ground={ground} /> : <Rivers rivers={rivers} ground={ground} />}
+      {asTable ? (
+        <LedgerTable rivers={rivers} ground={ground} />
+      ) : (
+        <Rivers rivers={rivers} ground={ground} onTable={onTable} />
+      )}
     </>
   )
 }
 
-function Rivers({ rivers, ground }: { readonly rivers: readonly River[]; readonly ground: LedgerGround }) {
+interface RiversOf {
+  readonly rivers: readonly River[]
+  readonly ground: LedgerGround
+  readonly onTable: () => void
+}
+
+function Rivers({ rivers, ground, onTable }: RiversOf) {
   const [element, width] = useWidth<HTMLDivElement>(360)
+  const [spot, setSpot] = useState<Spot | undefined>()
   const perFed = widthOfFed(rivers, width)
   const { above, below } = tides(rivers, perFed)
   return (
     <>
       <div class="rivers">
         {rivers.map((river, i) => (
-          <figure key={river.atom}>
-            <h3>{atomNames[river.atom]}</h3>
-            <div {...(i === 0 ? { ref: element } : {})}>
-              <RiverPicture
-                river={river}
-                drawing={drawRiver(river, width, perFed, above, below)}
-                label={riverSentence(river, ground)}
-              />
-            </div>
-            <RiverLegend river={river} ground={ground} />
-          </figure>
+          <div key={river.atom} {...(i === 0 ? { ref: element } : {})}>
+            <RiverView
+              river={river}
+              drawing={drawRiver(river, width, perFed, above, below)}
+              ground={ground}
+              spot={spot}
+              onSpot={setSpot}
+              onTable={onTable}
+            />
+          </div>
         ))}
       </div>
       <p class="caption">

@@ -41,7 +41,7 @@ export function RiverLegend({ river, ground }: { readonly river: River; readonly
           <h4>{group.heading}</h4>
           {group.rows.map(({ title, figure, none }) =>
             none || !figure ? null : (
-              <Line key={title} className="entry">
+              <Line key={title} figures={[figure]} className="entry">
                 <span>{title}</span> <Figure of={figure} />
               </Line>
             ),

@@ -1,5 +1,6 @@
 import type { DrawnPart, DrawnStream, RiverDrawing } from './rivers.ts'
 import type { River } from './streams.ts'
+import { isAt, type Spot } from './walk.ts'
 
 /** Streams thinner than this are drawn as a dotted thread, since a surface of that width cannot be seen. */
 const thread = 1.2
@@ -9,12 +10,21 @@ export function RiverPicture({
   river,
   drawing,
   label,
+  spot,
+  onSpot,
 }: {
   readonly river: River
   readonly drawing: RiverDrawing
   readonly label: string
+  /** What the reader points at. */
+  readonly spot: Spot | undefined
+  readonly onSpot: (spot: Spot) => void
 }) {
   const { basin } = drawing
+  const at = (side: Spot['side'], account: string) => ({
+    isPicked: isAt(spot, side, account),
+    onPick: () => onSpot({ side, account }),
+  })
   const hatch = `hatch-${river.atom}`
   return (
     <svg
@@ -27,17 +37,35 @@ export function RiverPicture({
     >
       <Hatch id={hatch} atom={river.atom} />
       {drawing.sources.map((drawn) => (
-        <StreamShape key={drawn.stream.place.account} drawn={drawn} hatch={hatch} growing="up" />
+        <StreamShape
+          key={drawn.stream.place.account}
+          drawn={drawn}
+          hatch={hatch}
+          growing="up"
+          {...at('source', drawn.stream.place.account)}
+        />
       ))}
       {drawing.exports.map((drawn) => (
-        <StreamShape key={drawn.stream.place.account} drawn={drawn} hatch={hatch} growing="down" />
+        <StreamShape
+          key={drawn.stream.place.account}
+          drawn={drawn}
+          hatch={hatch}
+          growing="down"
+          {...at('export', drawn.stream.place.account)}
+        />
       ))}
       <path
         class="vessel-ground"
         d={`M${basin.x},${basin.top}v${basin.height}h${basin.width}v${-basin.height}z`}
       />
       {drawing.parts.map((part) => (
-        <PartShape key={part.basin.place.account} part={part} level={basin.level} hatch={hatch} />
+        <PartShape
+          key={part.basin.place.account}
+          part={part}
+          basin={basin}
+          hatch={hatch}
+          {...at('basin', part.basin.place.account)}
+        />
       ))}
       <line class="level" x1={basin.x} x2={basin.x + basin.width} y1={basin.level} y2={basin.level} />
       <path class="vessel" d={`M${basin.x},${basin.top}v${basin.height}h${basin.width}v${-basin.height}`} />
@@ -60,11 +88,19 @@ function Hatch({ id, atom }: { readonly id: string; readonly atom: River['atom']
   )
 }
 
+/** A part of the picture that one can point at. */
+interface Pickable {
+  readonly isPicked: boolean
+  readonly onPick: () => void
+}
+
 function StreamShape({
   drawn,
   hatch,
   growing,
-}: {
+  isPicked,
+  onPick,
+}: Pickable & {
   readonly drawn: DrawnStream
   readonly hatch: string
   readonly growing: 'up' | 'down'
@@ -73,7 +109,8 @@ function StreamShape({
   const none = amount_umol <= 0
   const lines = growing === 'up' ? [...place.label].reverse() : place.label
   return (
-    <g class="stream">
+    <g class={isPicked ? 'stream picked' : 'stream'} onPointerEnter={onPick} onPointerDown={onPick}>
+      <path class="reach" d={drawn.reach} />
       {!none && drawn.width >= thread && place.dashed && (
         <>
           <path class="bank" d={drawn.high} />
@@ -106,18 +143,21 @@ function StreamShape({
 
 function PartShape({
   part,
-  level,
+  basin: { top, height, level },
   hatch,
-}: {
+  isPicked,
+  onPick,
+}: Pickable & {
   readonly part: DrawnPart
-  readonly level: number
+  readonly basin: RiverDrawing['basin']
   readonly hatch: string
 }) {
   const x = part.x + 5
   const width = Math.max(2, part.width - 10)
   const middle = part.x + part.width / 2
   return (
-    <g class="part">
+    <g class={isPicked ? 'part picked' : 'part'} onPointerEnter={onPick} onPointerDown={onPick}>
+      <rect class="reach" x={part.x} y={top} width={part.width} height={height} />
       {part.rise > 0 && (
         <>
           <rect class="risen" x={x} y={level - part.rise} width={width} height={part.rise} />

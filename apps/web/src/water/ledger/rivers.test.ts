@@ -110,7 +110,7 @@ describe('the labels of a system with everything', () => {
 describe('a place in the picture', () => {
   it('is kept in a span without a water change, since the log has had one', () => {
     const { ledger } = exampleLedger(month)
-    const dry = { ...ledger, rows: ledger.rows.filter(({ process }) => process !== 'water-change') }
+    const dry = { ...ledger, rows: ledger.rows.filter(({ process }) => process !== 'water change') }
     const kept = keptPlaces([{ day: 20_310, kind: 'water change', volume_L: 30 }])
     const accounts = (from: typeof ledger) =>
       riverOf(from, 'N', kept).exports.map(({ place }) => place.account)

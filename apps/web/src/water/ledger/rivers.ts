@@ -28,6 +28,8 @@ export interface DrawnStream {
   readonly low: string
   readonly middle: string
   readonly high: string
+  /** Outline of what answers to a finger, however thin the stream is. */
+  readonly reach: string
 }
 
 export interface DrawnPart {
@@ -50,6 +52,8 @@ const letter = 7.6
 /** Kept free beside the outermost labels, for words of broad letters. */
 const edge = 5
 const run = 96
+/** A finger points at a thread too, pixels. */
+const leastReach = 22
 const margin = 14
 /** The basin's sides stand in from the edges, so that the streams run together. */
 const inset = 0.07
@@ -112,6 +116,7 @@ export function drawRiver(
         low: outline(item.low_umol),
         middle: outline(item.amount_umol),
         high: outline(item.high_umol),
+        reach: band(startX, from, endX, to, Math.max(leastReach, item.high_umol * scale)),
       }
     }
   return {

@@ -36,27 +36,30 @@ export function LedgerTable({
             <tbody>
               {ground.answer.ledger.rows
                 .filter((row) => row.atom === river.atom)
-                .map((row) => (
-                  <TableLine key={`${row.process}/${row.instance}/${row.from}/${row.to}`} columns={4}>
+                .map((row) => [row, rowFigure(row, river, ground)] as const)
+                .map(([row, figure]) => (
+                  <TableLine key={figure.id} figures={[figure]} columns={4}>
                     <th scope="row">{rowTitle(row, ground)}</th>
                     <td>{titleOf(row.from, ground)}</td>
                     <td>{titleOf(row.to, ground)}</td>
                     <td>
-                      <Figure of={rowFigure(row, river, ground)} />
+                      <Figure of={figure} />
                     </td>
                   </TableLine>
                 ))}
-              {river.basins.map((basin) => (
-                <TableLine key={basin.place.account} columns={4}>
-                  <th scope="row">Change in {basin.place.title.toLowerCase()}</th>
-                  <td colSpan={2} class="quiet">
-                    {basin.balances.map((balance) => titleOf(balance.account, ground)).join(', ')}
-                  </td>
-                  <td>
-                    <Figure of={basinFigure(basin, river, ground)} />
-                  </td>
-                </TableLine>
-              ))}
+              {river.basins
+                .map((basin) => [basin, basinFigure(basin, river, ground)] as const)
+                .map(([basin, figure]) => (
+                  <TableLine key={figure.id} figures={[figure]} columns={4}>
+                    <th scope="row">Change in {basin.place.title.toLowerCase()}</th>
+                    <td colSpan={2} class="quiet">
+                      {basin.balances.map((balance) => titleOf(balance.account, ground)).join(', ')}
+                    </td>
+                    <td>
+                      <Figure of={figure} />
+                    </td>
+                  </TableLine>
+                ))}
             </tbody>
           </table>
         </div>

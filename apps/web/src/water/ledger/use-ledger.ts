@@ -8,7 +8,7 @@ import { useDesk } from '../../worker/use-desk.ts'
 /** Asks for the ledger whenever the question changes; the last one stays till the next is there. */
 export function useLedger(question: Question & { readonly kind: 'ledger' }): Asked<LedgerAnswer> {
   const [held, setHeld] = useState<{ readonly answer: LedgerAnswer; readonly hash: string } | undefined>()
-  const desk = useDesk('break off', (answer, hash) => {
+  const desk = useDesk((answer, hash) => {
     if ('ledger' in answer) setHeld({ answer, hash })
   })
   useEffect(() => desk.ask(question), [question])

@@ -62,7 +62,10 @@ function given(river: River, ground: LedgerGround): Candidate | undefined {
       shareFigure(
         amount,
         river,
-        'Phosphorus out of rock and sand, as a share of what you fed',
+        {
+          id: `share.${river.atom}.rock`,
+          name: 'Phosphorus out of rock and sand, as a share of what you fed',
+        },
         ground,
         giving,
       ),
@@ -84,7 +87,10 @@ function carried(river: River, ground: LedgerGround): Candidate | undefined {
       shareFigure(
         all,
         river,
-        `All ${atomNames[river.atom]} that leaves, as a share of what you fed`,
+        {
+          id: `share.${river.atom}.leaves`,
+          name: `All ${atomNames[river.atom]} that leaves, as a share of what you fed`,
+        },
         ground,
         rows,
       ),
@@ -113,7 +119,7 @@ const tide = (basin: Basin) => (basin.amount_umol > 0 ? 'rises' : 'falls')
 /** A fall is said as a positive number; where the interval reaches across nought it keeps its sign. */
 function turned(basin: Basin, river: River, ground: LedgerGround) {
   const figure = basinFigure(basin, river, ground)
-  return { ...figure, value: -figure.value, low: -figure.high, high: -figure.low }
+  return { ...figure, id: `${figure.id}.fall`, value: -figure.value, low: -figure.high, high: -figure.low }
 }
 
 function unexplained(river: River, ground: LedgerGround): Candidate | undefined {

@@ -1,45 +1,48 @@
 import { useEffect, useId, useState } from 'preact/hooks'
 import { plain } from '../../figure/numbers.ts'
-import { type Lever, readNumber } from './read-number.ts'
+import type { HandleOfLever, Reach } from './lever.ts'
+import { inUnit, keptOf, readNumber, shown, shownReach, shownUnit } from './read-number.ts'
 
-export interface HandleOf extends Lever {
+export interface HandleOf {
+  readonly of: HandleOfLever
+  readonly reach: Reach
   readonly value: number
   readonly today: number | undefined
-  readonly step: number
+  /** What a step up takes or saves, in words. */
+  readonly costs: string
   /** While the handle moves. */
   readonly onMove: (value: number) => void
   /** On release, and when a typed value is entered. */
   readonly onSettle: (value: number) => void
 }
 
-/** A lever: a handle on a line with today's value marked, and the same as a number with its unit. */
-export function Handle({ title, unit, value, today, min, max, step, onMove, onSettle }: HandleOf) {
+/** A handle on a line with today's value marked, the same as a number with its unit, and what a step costs. */
+export function Handle({ of, reach, value, today, costs, onMove, onSettle }: HandleOf) {
   const id = useId()
-  const [typed, setTyped] = useState(plain(value))
+  const { title, measure } = of
+  const unit = shownUnit(measure)
+  const inWords = plain(shown(measure, value))
+  const [typed, setTyped] = useState(inWords)
   const [issue, setIssue] = useState('')
   useEffect(() => {
-    setTyped(plain(value))
+    setTyped(inWords)
     setIssue('')
-  }, [value])
+  }, [inWords])
 
   const enter = () => {
-    const read = readNumber({ title, unit, min, max }, typed)
+    const read = readNumber(of, reach, typed)
     if ('issue' in read) setIssue(read.issue)
     else {
       setIssue('')
       onSettle(read.value)
     }
   }
+  const { min, max, step } = shownReach(measure, reach)
 
   return (
     <div class="lever">
       <div class="lever-row">
-        <div>
-          <label for={`${id}-range`}>{title}</label>
-          <span class="quiet">
-            {today === undefined ? 'none described today' : `today ${plain(today)} ${unit}`}
-          </span>
-        </div>
+        <label for={`${id}-range`}>{title}</label>
         <span class="typed">
           <input
             type="text"
@@ -52,9 +55,9 @@ export function Handle({ title, unit, value, today, min, max, step, onMove, onSe
             onInput={(event) => setTyped(event.currentTarget.value)}
             onKeyDown={(event) => {
               if (event.key === 'Enter') enter()
-              if (event.key === 'Escape') setTyped(plain(value))
+              if (event.key === 'Escape') setTyped(inWords)
             }}
-            onBlur={() => typed !== plain(value) && enter()}
+            onBlur={() => typed !== inWords && enter()}
           />
           <span aria-hidden="true"> {unit}</span>
         </span>
@@ -66,13 +69,17 @@ export function Handle({ title, unit, value, today, min, max, step, onMove, onSe
           min={min}
           max={max}
           step={step}
-          value={Math.min(max, Math.max(min, value))}
-          aria-valuetext={`${plain(value)} ${unit}`}
-          onInput={(event) => onMove(event.currentTarget.valueAsNumber)}
-          onChange={(event) => onSettle(event.currentTarget.valueAsNumber)}
+          value={Math.min(max, Math.max(min, shown(measure, value)))}
+          aria-valuetext={inUnit(measure, value)}
+          aria-describedby={`${id}-costs`}
+          onInput={(event) => onMove(keptOf(measure, event.currentTarget.valueAsNumber))}
+          onChange={(event) => onSettle(keptOf(measure, event.currentTarget.valueAsNumber))}
         />
-        {today !== undefined && <TodayMark share={(today - min) / (max - min)} />}
+        {today !== undefined && <TodayMark share={(shown(measure, today) - min) / (max - min)} />}
       </div>
+      <p class="costs" id={`${id}-costs`}>
+        {today === undefined ? 'Today: no plan.' : `Today: ${inUnit(measure, today)}.`} {costs}
+      </p>
       {issue && (
         <p class="issue" id={`${id}-issue`} role="alert">
           {issue}

@@ -1,59 +1,84 @@
 import type { System } from '@holdfast/ecosystem'
-import { plain } from '../../figure/numbers.ts'
-import type { Routine } from '../planned.ts'
+import { useState } from 'preact/hooks'
+import { asToday, isSame, type Settings, type Today } from '../settings.ts'
 import { Handle } from './handle.tsx'
+import type { HandleOfLever, Lever } from './lever.ts'
+import { levers } from './list.ts'
 
 export interface LeversOf {
   readonly system: System
-  readonly today: Routine | undefined
-  readonly set: Routine
-  readonly onMove: (routine: Routine) => void
-  readonly onSettle: (routine: Routine) => void
-  readonly onBack: () => void
+  readonly today: Today
+  readonly set: Settings
+  readonly onMove: (set: Settings) => void
+  readonly onSettle: (set: Settings) => void
 }
 
-/** The lever of water changes: how much and how often. */
-export function Levers({ system, today, set, onMove, onSettle, onBack }: LeversOf) {
-  const whole = system.vessels.reduce((sum, vessel) => sum + vessel.volume_L, 0)
-  const moved = today
-    ? set.volume_L !== today.volume_L || set.every_days !== today.every_days
-    : set.volume_L > 0
+/** What is done from today on: feed, water changes, media. On a telephone one lever at a time is in sight. */
+export function Levers({ system, today, set, onMove, onSettle }: LeversOf) {
+  const [near, setNear] = useState<Lever['key']>('water')
+  const start = asToday(today)
   return (
     <section class="levers" aria-labelledby="levers-title">
       <div class="levers-head">
-        <h3 id="levers-title">Water changes from today on</h3>
-        <button type="button" class="key" disabled={!moved} onClick={onBack}>
+        <h3 id="levers-title">From today on</h3>
+        <button type="button" class="key" disabled={isSame(set, start)} onClick={() => onSettle(start)}>
           As today
         </button>
       </div>
-      <Handle
-        title="Volume of a water change"
-        unit="L"
-        value={set.volume_L}
-        today={today?.volume_L}
-        min={0}
-        max={Math.max(niceHalf(whole), today?.volume_L ?? 0)}
-        step={whole > 400 ? 5 : whole > 80 ? 1 : 0.5}
-        onMove={(volume_L) => onMove({ ...set, volume_L })}
-        onSettle={(volume_L) => onSettle({ ...set, volume_L })}
-      />
-      <Handle
-        title="Days from one to the next"
-        unit="days"
-        value={set.every_days}
-        today={today?.every_days}
-        min={1}
-        max={Math.max(42, today?.every_days ?? 0)}
-        step={1}
-        onMove={(every_days) => onMove({ ...set, every_days })}
-        onSettle={(every_days) => onSettle({ ...set, every_days })}
-      />
-      <p class="line quiet">
-        That is {plain((set.volume_L / set.every_days) * 7)} L a week, {plain((100 * set.volume_L) / whole)} %
-        of your {plain(whole)} L each time.
-      </p>
+      <fieldset class="span lever-choice">
+        <legend class="spoken">Lever in sight</legend>
+        {levers.map(({ key, short }) => (
+          <label key={key}>
+            <input type="radio" name="lever" checked={key === near} onChange={() => setNear(key)} />
+            <span>{short}</span>
+          </label>
+        ))}
+      </fieldset>
+      {levers.map((lever) => {
+        const lacks = lever.lacks(today)
+        return (
+          <section
+            key={lever.key}
+            class={lever.key === near ? 'lever-part near' : 'lever-part'}
+            aria-labelledby={`lever-${lever.key}`}
+          >
+            <h4 id={`lever-${lever.key}`}>{lever.title}</h4>
+            {lacks === undefined ? (
+              <>
+                {lever.handles.map((handle) => {
+                  const reach = handle.reach(system, today)
+                  const to = (value: number): Settings => ({ ...set, [handle.setting]: value })
+                  return (
+                    <Handle
+                      key={handle.setting}
+                      of={handle}
+                      reach={reach}
+                      value={set[handle.setting]}
+                      today={today[handle.setting]}
+                      costs={costOfStep(lever, handle, set, reach.step)}
+                      onMove={(value) => onMove(to(value))}
+                      onSettle={(value) => onSettle(to(value))}
+                    />
+                  )
+                })}
+                <p class="quiet comes-to">{lever.says(set, system)}</p>
+              </>
+            ) : (
+              <p class="quiet">{lacks}</p>
+            )}
+          </section>
+        )
+      })}
     </section>
   )
 }
 
-const niceHalf = (whole_L: number) => Math.max(5, Math.ceil(whole_L / 2 / 5) * 5)
+/** "A step up: 130 L of salt water more a year." */
+function costOfStep(lever: Lever, { setting }: HandleOfLever, set: Settings, step: number): string {
+  const moved: Settings = { ...set, [setting]: set[setting] + step }
+  const more = lever.yearly(moved) - lever.yearly(set)
+  if (more === 0) return 'A step up costs nothing as it stands.'
+  return more > 0
+    ? `A step up: ${lever.inWords(more)} more a year.`
+    : `A step up: ${lever.inWords(-more)} less a year.`
+}

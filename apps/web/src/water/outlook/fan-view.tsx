@@ -1,53 +1,73 @@
 import { useState } from 'preact/hooks'
 import { Says } from '../../figure/says.tsx'
 import { sentenceText } from '../../figure/sentence.ts'
+import { fromAddress } from '../../shell/address.ts'
 import type { Span } from '../../worker/answers.ts'
-import { dayText, shortDayText } from '../days.ts'
+import { shortDayText } from '../days.ts'
+import type { Planned } from '../planned.ts'
+import type { Alternative } from './alternative.ts'
 import { ceilingOf, drawFan } from './fan.ts'
 import { fanFigure, type OutlookGround, stepAt } from './figures.ts'
 import { FanPicture } from './picture.tsx'
+import { Readout } from './readout.tsx'
 import type { Subject } from './subjects.ts'
 import { FanTable } from './table.tsx'
-import { fanSentence } from './words.ts'
+import { inShown, readingNear, stepAtPointer } from './walk.ts'
+import { fanSentence, otherSentence } from './words.ts'
+
+/** The same subject under other levers. */
+export interface OtherFan extends Pick<Alternative, 'mark' | 'old' | 'inHand'> {
+  readonly subject: Subject
+  readonly ground: OutlookGround
+}
 
 export interface FanViewOf {
   readonly subject: Subject
-  /** The same under today's husbandry, while a lever is moved. */
-  readonly before: Subject | undefined
+  readonly others: readonly OtherFan[]
   readonly ground: OutlookGround
   readonly shown: Span
-  readonly changes: readonly number[]
+  readonly planned: readonly Planned[]
   readonly width: number
+  readonly height: number
+  readonly hint: string
 }
 
 /** One fan: picture, sentence, table, and a line that walks from day to day with the arrow keys or a finger. */
-export function FanView({ subject, before, ground, shown, changes, width }: FanViewOf) {
-  const [step, setStep] = useState<number | undefined>()
+export function FanView({ subject, others, ground, shown, planned, width, height, hint }: FanViewOf) {
+  const [step, setStep] = useState(() => stepNamed(subject, ground))
   const [asTable, setAsTable] = useState(false)
   const { asOf } = ground.answer.outlook
   const zone = ground.data.system.timeZone
-  const ceiling = Math.max(ceilingOf(subject, shown), before ? ceilingOf(before, shown) : 0)
-  const drawing = drawFan({ subject, before, shown, asOf, changes, width, ceiling })
+  const ceiling = Math.max(
+    ...[subject, ...others.map((other) => other.subject)].map((one) => ceilingOf(one, shown)),
+  )
+  const drawing = drawFan({ subject, others, shown, asOf, planned, width, height, ceiling })
   const days = subject.fan.days
-  const walk = (by: number) => setStep(inShown((step ?? stepAt(subject, asOf)) + by, days, shown))
-  const sentence = fanSentence(subject, ground, before !== undefined)
+  const at = step ?? stepAt(subject, asOf)
+  const keys: Readonly<Record<string, () => void>> = {
+    ArrowRight: () => setStep(inShown(at + 1, days, shown)),
+    ArrowLeft: () => setStep(inShown(at - 1, days, shown)),
+    PageDown: () => setStep(readingNear(subject, at, 1, shown)),
+    PageUp: () => setStep(readingNear(subject, at, -1, shown)),
+    Home: () => setStep(inShown(0, days, shown)),
+    End: () => setStep(inShown(days.length, days, shown)),
+    t: () => setAsTable(!asTable),
+  }
+  const sentence = fanSentence(subject, ground)
   const day = step === undefined ? undefined : days[step]
   return (
     <figure class="fan-view">
       <h3>{subject.title}</h3>
-      <Says sentence={sentence} />
       <div
         class="walkable"
         role="group"
         // The picture is walked with arrow keys, so it must take the focus.
         tabIndex={0}
-        aria-label={`${subject.title}: arrow keys go from day to day, T shows the table`}
+        aria-label={`${subject.title}: arrow keys go from day to day, Page Up and Page Down from reading to reading, T shows the table`}
         onKeyDown={(event) => {
-          if (event.key === 'ArrowRight') walk(1)
-          else if (event.key === 'ArrowLeft') walk(-1)
-          else if (event.key === 't' && !event.ctrlKey && !event.metaKey && !event.altKey)
-            setAsTable(!asTable)
-          else return
+          const act = event.ctrlKey || event.metaKey || event.altKey ? undefined : keys[event.key]
+          if (!act) return
+          act()
           event.preventDefault()
         }}
         onPointerMove={(event) => setStep(stepAtPointer(event, drawing.x, days, shown))}
@@ -57,43 +77,41 @@ export function FanView({ subject, before, ground, shown, changes, width }: FanV
           subject={subject}
           drawing={drawing}
           label={sentenceText(sentence)}
-          dayText={(at) => shortDayText(at, zone)}
+          dayText={(of) => shortDayText(of, zone)}
+          old={others.filter(({ old }) => old).map(({ mark }) => mark)}
           cursor={day === undefined ? undefined : drawing.x(day)}
         />
       </div>
-      <div class="readout" aria-live="polite">
-        {step === undefined || day === undefined ? (
-          <p class="line quiet">Point at a day, or walk with the arrow keys.</p>
-        ) : (
-          <Says sentence={[`${dayText(day, zone)}: `, fanFigure(subject, step, ground)]} />
-        )}
+      <div class="under-picture">
+        <Readout
+          subject={subject}
+          others={others}
+          ground={ground}
+          planned={planned}
+          step={step}
+          hint={hint}
+        />
+        <button type="button" class="key" aria-expanded={asTable} onClick={() => setAsTable(!asTable)}>
+          {asTable ? 'Put the table away' : 'As a table'}
+        </button>
       </div>
-      <button type="button" class="key" aria-expanded={asTable} onClick={() => setAsTable(!asTable)}>
-        {asTable ? 'Put the table away' : 'Show as a table'}
-      </button>
-      {asTable && <FanTable subject={subject} shown={shown} ground={ground} />}
+      <Says sentence={sentence} />
+      {others
+        .filter(({ inHand }) => inHand)
+        .map((other) => (
+          <div key={other.mark} class={other.old ? 'outline-old' : undefined}>
+            <Says sentence={otherSentence(other.subject, other.ground)} />
+          </div>
+        ))}
+      {asTable && <FanTable subject={subject} others={others} shown={shown} ground={ground} />}
     </figure>
   )
 }
 
-function inShown(step: number, days: readonly number[], shown: Span): number {
-  const first = days.findIndex((day) => day >= shown.from)
-  let last = days.length - 1
-  while (last > first && (days[last] ?? 0) > shown.to) last -= 1
-  return Math.max(first, Math.min(last, step))
-}
-
-function stepAtPointer(
-  event: PointerEvent,
-  x: (day: number) => number,
-  days: readonly number[],
-  shown: Span,
-): number {
-  const box = (event.currentTarget as HTMLElement).getBoundingClientRect()
-  const at = event.clientX - box.left
-  let best = 0
-  days.forEach((day, i) => {
-    if (Math.abs(x(day) - at) < Math.abs(x(days[best] ?? 0) - at)) best = i
-  })
-  return inShown(best, days, shown)
+/** The day whose figure the address names. */
+function stepNamed(subject: Subject, ground: OutlookGround): number | undefined {
+  const why = fromAddress('why')
+  if (why === null || !why.startsWith(`fan.${subject.key}.`)) return undefined
+  const found = subject.fan.days.findIndex((_, step) => fanFigure(subject, step, ground).id === why)
+  return found < 0 ? undefined : found
 }

@@ -2,6 +2,9 @@ import type { Day } from '@holdfast/ecosystem'
 import { scaleLinear } from 'd3-scale'
 import { area, line } from 'd3-shape'
 import type { Span } from '../../worker/answers.ts'
+import type { Planned } from '../planned.ts'
+import type { Alternative } from './alternative.ts'
+import { drawStrips, heightOfStrips, type Strip } from './strip.ts'
 import type { Subject } from './subjects.ts'
 
 /** Where everything of a fan lies, pixels. */
@@ -17,13 +20,13 @@ export interface FanDrawing {
   readonly wide: string
   readonly narrow: string
   readonly median: string
-  /** Outline of the 90 % band of today's husbandry, while another is drawn. */
-  readonly before?: string
+  readonly outlines: readonly Outline[]
+  readonly strips: readonly Strip[]
   readonly today: number
   readonly band?: { readonly top: number; readonly height: number }
   readonly valueTicks: readonly { readonly y: number; readonly text: string }[]
   readonly dayTicks: readonly { readonly x: number; readonly day: Day }[]
-  readonly changes: readonly number[]
+  readonly planned: readonly { readonly x: number; readonly kind: Planned['kind'] }[]
   readonly points: readonly {
     readonly x: number
     readonly y: number
@@ -35,26 +38,50 @@ export interface FanDrawing {
   readonly y: (value: number) => number
 }
 
+/** What may come under other levers, from today on. */
+export interface Outline {
+  readonly mark: Alternative['mark']
+  /** Ends of the 90 % band. */
+  readonly edges: string
+  readonly median: string
+  /** Where its letter stands, beside the end of its median. */
+  readonly letterY: number
+}
+
 export interface FanPlan {
   readonly subject: Subject
-  readonly before?: Subject | undefined
+  /** The same under other levers, the ones in hand first. */
+  readonly others?: readonly Other[]
   readonly shown: Span
   readonly asOf: Day
-  readonly changes: readonly Day[]
+  readonly planned: readonly Planned[]
   readonly width: number
+  /** Of the plot with its axis; strips come below. */
+  readonly height: number
   /** Top of the scale in the fan's unit; kept while a lever moves, so that the ground stands still. */
   readonly ceiling: number
 }
 
 /** How far a hook hangs down from the limit of detection, pixels. */
 export const hookLength = 11
-const height = 230
-const edge = { left: 44, right: 10, top: 14, bottom: 40 }
+const edge = { left: 44, right: 16, top: 14, bottom: 40 }
+/** A letter beside the end of a median needs so much for itself. */
+const letterHeight = 13
+
+export interface Other {
+  readonly mark: Alternative['mark']
+  readonly subject: Subject
+}
 
 export function drawFan(plan: FanPlan): FanDrawing {
-  const { subject, shown, width } = plan
+  const { subject, shown, width, others = [] } = plan
   const { factor } = subject
-  const plot = { left: edge.left, right: width - edge.right, top: edge.top, bottom: height - edge.bottom }
+  const plot = {
+    left: edge.left,
+    right: width - edge.right,
+    top: edge.top,
+    bottom: plan.height - edge.bottom,
+  }
   const x = scaleLinear([shown.from, shown.to], [plot.left, plot.right])
   const scale = scaleLinear([0, plan.ceiling * factor], [plot.bottom, plot.top]).nice(4)
   const y = (value: number) => Math.max(plot.top, Math.min(plot.bottom, scale(value * factor)))
@@ -70,27 +97,30 @@ export function drawFan(plan: FanPlan): FanDrawing {
       .x((i) => x(of.fan.days[i] ?? 0))
       .y((i) => y(of.fan.quantiles[quantile][i] ?? 0))(steps(of, within)) ?? ''
   const readings = subject.readings.filter(({ reading }) => seen(reading.day))
-  const {
-    before,
-    subject: { band },
-  } = plan
+  const { band } = subject
+  const strips = drawStrips([{ subject }, ...others], plan.asOf, x, plan.height)
   return {
     width,
-    height,
+    height: plan.height + heightOfStrips(strips),
     plot,
     wide: between(subject, 'p05', 'p95'),
     narrow: between(subject, 'p25', 'p75'),
     median: along(subject, 'p50'),
-    ...(before
-      ? {
-          before: (['p05', 'p50', 'p95'] as const).map((quantile) => along(before, quantile, ahead)).join(''),
-        }
-      : {}),
+    outlines: apart(
+      others.map((other) => ({
+        mark: other.mark,
+        edges: along(other.subject, 'p05', ahead) + along(other.subject, 'p95', ahead),
+        median: along(other.subject, 'p50', ahead),
+        letterY: y(other.subject.fan.quantiles.p50.at(-1) ?? 0) + 4,
+      })),
+      plot,
+    ),
+    strips,
     today: x(plan.asOf),
     ...(band ? { band: { top: y(band.high), height: y(band.low) - y(band.high) } } : {}),
     valueTicks: scale.ticks(4).map((tick) => ({ y: scale(tick), text: scale.tickFormat(4)(tick) })),
     dayTicks: dayTicks(plan, x),
-    changes: plan.changes.filter(seen).map(x),
+    planned: plan.planned.filter(({ day }) => seen(day)).map(({ day, kind }) => ({ x: x(day), kind })),
     points: readings
       .filter(({ reading }) => !reading.belowDetection)
       .map(({ reading, low, high }) => ({
@@ -105,6 +135,21 @@ export function drawFan(plan: FanPlan): FanDrawing {
     x,
     y,
   }
+}
+
+/** Letters that would lie on each other are set under each other, in the order of their lines. */
+function apart(outlines: readonly Outline[], { top, bottom }: FanDrawing['plot']): readonly Outline[] {
+  const placed = new Map<Outline, number>()
+  let free = top
+  for (const outline of outlines
+    .filter(({ mark }) => mark !== 'levers')
+    .sort((a, b) => a.letterY - b.letterY)) {
+    const y = Math.max(free, outline.letterY)
+    placed.set(outline, y)
+    free = y + letterHeight
+  }
+  const over = Math.max(0, free - letterHeight - bottom)
+  return outlines.map((outline) => ({ ...outline, letterY: (placed.get(outline) ?? outline.letterY) - over }))
 }
 
 type Quantile = keyof Subject['fan']['quantiles']

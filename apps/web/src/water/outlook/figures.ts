@@ -1,12 +1,17 @@
 import type { ComputedFigure, Derivation } from '../../figure/computed.ts'
+import { takenIn } from '../../figure/entry-ids.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { OutlookAnswer } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
+import type { Alternative } from './alternative.ts'
+import { intervalOfShare, type WeekAhead } from './chance.ts'
 import type { Subject } from './subjects.ts'
 
 export interface OutlookGround {
   readonly answer: OutlookAnswer
   readonly data: SystemData
+  /** Under which levers, where not under today's husbandry. */
+  readonly under?: { readonly mark: Alternative['mark']; readonly name: string }
 }
 
 /** A fan at one of its days, as a figure. */
@@ -15,20 +20,53 @@ export function fanFigure(subject: Subject, step: number, ground: OutlookGround)
   const at = (quantile: keyof typeof quantiles) => (quantiles[quantile][step] ?? Number.NaN) * subject.factor
   const day = days[step] ?? ground.answer.outlook.asOf
   return {
-    name: `${subject.name} on ${dayText(day, ground.data.system.timeZone)}`,
+    ...named(`fan.${subject.key}.${isoDay(day)}`, `${subject.name} on ${dayIn(day, ground)}`, ground),
     value: at('p50'),
     low: at('p05'),
     high: at('p95'),
     unit: subject.unit,
-    derivation: () => derivationOfFan(subject, ground),
+    derivation: () =>
+      derivationOfFan(
+        subject,
+        ground,
+        'figure = weighted median of the tanks; brackets = their 5 % and 95 % points',
+      ),
   }
 }
 
-function derivationOfFan(subject: Subject, { answer, data }: OutlookGround): Derivation {
+/** The chance that the water is in band on a day of a week to come, per cent. */
+export function chanceFigure(subject: Subject, { from, to, chance }: WeekAhead, ground: OutlookGround) {
+  const { low, high } = intervalOfShare(chance, ground.answer.outlook.effectiveMembers)
+  const week = `from ${dayIn(from + 1, ground)} to ${dayIn(to, ground)}`
+  return {
+    ...named(
+      `chance.${subject.key}.${isoDay(to)}`,
+      `Chance that ${lowered(subject)} is in band ${week}`,
+      ground,
+    ),
+    value: 100 * chance,
+    low: 100 * low,
+    high: 100 * high,
+    unit: '%',
+    derivation: () =>
+      derivationOfFan(
+        subject,
+        ground,
+        'figure = weight of the tanks that are in band, mean over the days of the week; brackets = what so many tanks tell of a share (Wilson 1927)',
+      ),
+  } satisfies ComputedFigure
+}
+
+const isoDay = (day: number) => new Date(day * 86_400_000).toISOString().slice(0, 10)
+const dayIn = (day: number, { data }: OutlookGround) => dayText(day, data.system.timeZone)
+const lowered = ({ name }: Subject) => name.charAt(0).toLowerCase() + name.slice(1)
+
+/** Under other levers the same figure is another one. */
+const named = (id: string, name: string, { under }: OutlookGround) =>
+  under ? { id: `${id}.${under.mark}`, name: `${name}, with ${under.name}` } : { id, name }
+
+function derivationOfFan(subject: Subject, { answer, data }: OutlookGround, formula: string): Derivation {
   const { outlook, bands } = answer
-  const weighed = new Set(
-    data.observations.filter((reading) => reading.day <= outlook.asOf).map((reading) => reading.entry),
-  )
   const processes = answer.processes.filter(({ accounts }) =>
     accounts.some((account) => account.startsWith(accountBehind(subject))),
   )
@@ -37,7 +75,7 @@ function derivationOfFan(subject: Subject, { answer, data }: OutlookGround): Der
     says: `${outlook.members} simulated tanks, each with its own values of the facts, are weighed by how well they meet your ${outlook.readingsUsed} readings.`,
     steps: [
       {
-        formula: 'figure = weighted median of the tanks; brackets = their 5 % and 95 % points',
+        formula,
         withValues: `tanks that count: ${outlook.effectiveMembers.toFixed(0)} of ${outlook.members}`,
       },
       {
@@ -47,13 +85,14 @@ function derivationOfFan(subject: Subject, { answer, data }: OutlookGround): Der
     ],
     processes,
     facts: band ? [band.fact] : [],
-    entries: data.entries.filter((entry) => weighed.has(entry.id)),
+    entries: takenIn(data),
   }
 }
 
 /** Start of the ids of the accounts that the fan shows. */
 function accountBehind({ fan }: Subject): string {
-  return fan.quantity === 'cover' ? `surface.${fan.surface}.${fan.algae}` : `water.${fan.quantity}`
+  if (fan.quantity === 'cover') return `surface.${fan.surface}.${fan.algae}`
+  return fan.quantity === 'media load' ? 'media.ferric' : `water.${fan.quantity}`
 }
 
 /** The step of a fan nearest to a day. */

@@ -4,55 +4,92 @@ import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
 import type { OutlookAnswer, Span } from '../../worker/answers.ts'
 import type { Asked } from '../../worker/asked.ts'
-import { plannedWaterChanges, type Routine } from '../planned.ts'
-import { FanView } from './fan-view.tsx'
-import { keyOf, subjectsOf } from './subjects.ts'
+import { plannedEvents } from '../planned.ts'
+import { asToday, type Today } from '../settings.ts'
+import type { Alternative } from './alternative.ts'
+import { FanView, type OtherFan } from './fan-view.tsx'
+import { type Subject, subjectsOf } from './subjects.ts'
 
 export interface OutlookOf {
   readonly data: SystemData
+  /** As the system is kept today. */
   readonly asked: Asked<OutlookAnswer>
-  /** Under today's husbandry, to compare with; absent while no lever is moved. */
-  readonly today: OutlookAnswer | undefined
-  readonly routine: Routine | undefined
+  readonly today: Today
+  /** Under the levers and under kept variants, to compare with. */
+  readonly others: readonly Alternative[]
   /** First day of the past that is shown. */
   readonly from: number
 }
 
-/** Where nitrate, phosphate and cover came from and where they go, as fans. */
-export function Outlook({ data, asked, today, routine, from }: OutlookOf) {
+/** Of the plot with its axis, pixels: what corals live in stands tall, what is watched beside it lower. */
+const heights = { water: 230, beside: 170 }
+
+/** Pixels between fans that stand side by side, as the style sheet has them. */
+const gap = 32
+const leastWidth = 300
+
+/** Two stand side by side where both have room. */
+const widthBeside = (width: number) => {
+  const half = Math.floor((width - gap) / 2)
+  return half >= leastWidth ? half : width
+}
+
+/** Where nitrate, phosphate, cover and media came from and where they go, as fans. */
+export function Outlook({ data, asked, today, others, from }: OutlookOf) {
   const [element, width] = useWidth<HTMLDivElement>(360)
   const { answer } = asked
   const subjects = useMemo(() => (answer ? subjectsOf(answer) : []), [answer])
-  const compared = useMemo(() => (today ? subjectsOf(today) : []), [today])
+  const fansOfOthers = useMemo(() => others.map((other) => fansUnder(other, data)), [others, data])
   const last = subjects[0]?.fan.days.at(-1) ?? data.asOf
   const shown: Span = { from, to: last }
-  const changes = plannedWaterChanges(data.events, routine, data.asOf, last - data.asOf)
+  const planned = useMemo(
+    () => plannedEvents({ data, today, set: asToday(today) }, last - data.asOf),
+    [data, today, last],
+  )
+  const isWater = ({ band }: Subject) => band !== undefined
+  const view = (subject: Subject, ofWidth: number, height: number) =>
+    answer && (
+      <FanView
+        key={subject.key}
+        subject={subject}
+        others={fansOfOthers.flatMap((fans) => fans.filter((fan) => fan.subject.key === subject.key))}
+        ground={{ answer, data }}
+        shown={shown}
+        planned={planned}
+        width={ofWidth}
+        height={height}
+        hint={subject === subjects[0] ? 'Point at a day, or walk with the arrow keys.' : ''}
+      />
+    )
   return (
     <section class={asked.old ? 'view old' : 'view'} aria-labelledby="outlook-title">
       <h2 id="outlook-title">Outlook</h2>
       <p class="lead">
-        Left of the upright line is what was, right of it what may come, if you keep to what the levers say.
+        Left of the upright line is what was, right of it what may come if you keep to what you do. Move a
+        lever and its lines are drawn over that.
       </p>
       <Working asked={asked} what="The outlook" />
       <div ref={element} class="fans">
-        {answer &&
-          subjects.map((subject) => (
-            <FanView
-              key={subject.key}
-              subject={subject}
-              before={compared.find((candidate) => keyOf(candidate.fan) === subject.key)}
-              ground={{ answer, data }}
-              shown={shown}
-              changes={changes}
-              width={width}
-            />
-          ))}
+        {subjects.filter(isWater).map((subject) => view(subject, width, heights.water))}
+        <div class="fans-beside">
+          {subjects
+            .filter((subject) => !isWater(subject))
+            .map((subject) => view(subject, widthBeside(width), heights.beside))}
+        </div>
       </div>
       <p class="caption">
         Dark band: the middle half of the tanks that fit your log. Pale band: nine of ten. The ground tone is
-        where corals want it. Points are your readings with the error of their kit; a hook hangs from the
-        limit under which your kit read nothing. Short ticks under the axis: water changes to come.
+        where corals want it, and each box below is as full as the chance of being there in that week. Points
+        are your readings with the error of their kit; a hook hangs from the limit under which your kit read
+        nothing. Under the axis stands what is planned: a stroke for a water change, a box for media, a wedge
+        for the rest. Lines over the fan are the levers as you set them, and variants by their letter: the
+        middle, and the ends of nine of ten.
       </p>
     </section>
   )
+}
+
+function fansUnder({ mark, name, old, inHand, answer }: Alternative, data: SystemData): readonly OtherFan[] {
+  const ground = { answer, data, under: { mark, name } }
+  return subjectsOf(answer).map((subject) => ({ mark, old, inHand, subject, ground }))
 }

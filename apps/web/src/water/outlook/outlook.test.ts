@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { sentenceText } from '../../figure/sentence.ts'
 import { exampleOutlook } from '../../fixtures/example-outlook.ts'
 import { exampleData } from '../../fixtures/example-system.ts'
-import { plannedWaterChanges } from '../planned.ts'
+import type { Planned } from '../planned.ts'
 import { questionOf } from '../question.ts'
 import { ceilingOf, drawFan, hookLength } from './fan.ts'
 import { subjectsOf } from './subjects.ts'
@@ -17,9 +17,10 @@ const subjectOf = (quantity: string) => {
 }
 const { asOf, from } = exampleData
 const shown = { from, to: asOf + 56 }
-const drawn = (quantity: string, changes: readonly number[] = []) => {
+const drawn = (quantity: string, planned: readonly Planned[] = []) => {
   const subject = subjectOf(quantity)
-  return drawFan({ subject, shown, asOf, changes, width: 700, ceiling: ceilingOf(subject, shown) })
+  const ceiling = ceilingOf(subject, shown)
+  return drawFan({ subject, shown, asOf, planned, width: 700, height: 230, ceiling })
 }
 
 describe('a fan', () => {
@@ -39,9 +40,10 @@ describe('a fan', () => {
     }
   })
 
-  it('marks water changes to come at their days and none outside what is shown', () => {
-    const { changes, x } = drawn('nitrate', [asOf + 7, asOf + 21, asOf + 400])
-    expect(changes).toEqual([x(asOf + 7), x(asOf + 21)])
+  it('marks what is planned at its days and nothing outside what is shown', () => {
+    const at = (day: number): Planned => ({ day, kind: 'water', says: 'Water change, 30 L' })
+    const { planned, x } = drawn('nitrate', [at(asOf + 7), at(asOf + 21), at(asOf + 400)])
+    expect(planned.map((tick) => tick.x)).toEqual([x(asOf + 7), x(asOf + 21)])
   })
 
   it('puts today where the past meets the future', () => {
@@ -59,30 +61,18 @@ describe('a fan', () => {
   })
 })
 
-describe('water changes to come', () => {
-  it('follow the last one by the interval of the routine', () => {
-    const days = plannedWaterChanges(exampleData.events, { volume_L: 30, every_days: 14 }, asOf, 56)
-    const last = Math.max(...exampleData.events.map(({ day }) => day))
-    expect(days.map((day) => day - last)).toEqual([14, 28, 42, 56])
-  })
-
-  it('are none without a volume', () => {
-    expect(plannedWaterChanges([], { volume_L: 0, every_days: 7 }, asOf, 56)).toEqual([])
-  })
-})
-
 describe('the sentence over a fan', () => {
   const ground = { answer, data: exampleData }
 
   it('says today, four weeks on, units, and the band', () => {
-    expect(sentenceText(fanSentence(subjectOf('nitrate'), ground, false))).toBe(
-      'Nitrate stands at 10.0 (8.2 to 12.2) mg/L NO3 today and, kept as it is, at 12 (7 to 20) mg/L NO3 in four weeks. More than half of that lies above where corals want it, 1 to 10 mg/L\u00a0NO3.',
+    expect(sentenceText(fanSentence(subjectOf('nitrate'), ground))).toBe(
+      'Nitrate: 10.0 (8.2 to 12.2) mg/L NO3 today and, kept as it is, 12 (7 to 20) mg/L NO3 in four weeks. More than half of that lies above where corals want it, 1 to 10 mg/L\u00a0NO3. Chance of being in band in week 8: 20 (10 to 36) %.',
     )
   })
 
   it('says cover as per cent of a named place', () => {
-    expect(sentenceText(fanSentence(subjectOf('cover'), ground, false))).toContain(
-      'Cover of hair green on rock face stands at 16 (11 to 23) %',
+    expect(sentenceText(fanSentence(subjectOf('cover'), ground))).toContain(
+      'Cover of hair green on rock face: 16 (11 to 23) % today',
     )
   })
 })

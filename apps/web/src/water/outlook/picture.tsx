@@ -1,4 +1,7 @@
+import type { Planned } from '../planned.ts'
+import { type Alternative, letterOf } from './alternative.ts'
 import type { FanDrawing } from './fan.ts'
+import type { Strip } from './strip.ts'
 import type { Subject } from './subjects.ts'
 
 export interface FanPicture {
@@ -6,12 +9,14 @@ export interface FanPicture {
   readonly drawing: FanDrawing
   readonly label: string
   readonly dayText: (day: number) => string
+  /** Marks of outlines that are not yet those of the levers on the page. */
+  readonly old: readonly Alternative['mark'][]
   /** Day the reader points at. */
   readonly cursor?: number | undefined
 }
 
 /** Draws one fan from its geometry. */
-export function FanPicture({ subject, drawing, label, dayText, cursor }: FanPicture) {
+export function FanPicture({ subject, drawing, label, dayText, old, cursor }: FanPicture) {
   const { plot } = drawing
   return (
     <svg
@@ -46,11 +51,22 @@ export function FanPicture({ subject, drawing, label, dayText, cursor }: FanPict
       ))}
       <path class="fan-wide" d={drawing.wide} />
       <path class="fan-narrow" d={drawing.narrow} />
-      {drawing.before && <path class="fan-before" d={drawing.before} />}
       <path class="fan-median" d={drawing.median} />
+      {drawing.outlines.map((outline) => (
+        <g
+          key={outline.mark}
+          class={`outline outline-${outline.mark}${old.includes(outline.mark) ? ' outline-old' : ''}`}
+        >
+          <path class="outline-edges" d={outline.edges} />
+          <path class="outline-median" d={outline.median} />
+          <text class="letter" x={plot.right + 4} y={outline.letterY}>
+            {letterOf(outline)}
+          </text>
+        </g>
+      ))}
       <line class="today" x1={drawing.today} x2={drawing.today} y1={plot.top} y2={plot.bottom + 14} />
-      {drawing.changes.map((x) => (
-        <line key={x} class="change" x1={x} x2={x} y1={plot.bottom} y2={plot.bottom + 9} />
+      {drawing.planned.map(({ x, kind }) => (
+        <path key={`${kind}-${x}`} class={`planned planned-${kind}`} d={tick(kind, x, plot.bottom)} />
       ))}
       {drawing.hooks.map((hook) => (
         <path key={hook.x} class="hook" d={hook.path} />
@@ -61,7 +77,49 @@ export function FanPicture({ subject, drawing, label, dayText, cursor }: FanPict
           <circle cx={point.x} cy={point.y} r="3" />
         </g>
       ))}
+      {drawing.strips.map((strip) => (
+        <StripShape key={strip.mark ?? 'today'} strip={strip} old={old} today={drawing.today} />
+      ))}
       {cursor !== undefined && <line class="cursor" x1={cursor} x2={cursor} y1={plot.top} y2={plot.bottom} />}
     </svg>
+  )
+}
+
+/** A tick of its own for each kind of plan: a stroke for water, a stroke with a foot for media, a hollow one else. */
+function tick(kind: Planned['kind'], x: number, y: number): string {
+  if (kind === 'water') return `M${x},${y}v9`
+  if (kind === 'media') return `M${x},${y}v6m-3,0h6v5h-6z`
+  return `M${x},${y}v6m0,0l3,5h-6z`
+}
+
+function StripShape({
+  strip,
+  old,
+  today,
+}: {
+  readonly strip: Strip
+  readonly old: readonly Alternative['mark'][]
+  readonly today: number
+}) {
+  const { mark, top, height, weeks } = strip
+  const bottom = top + height
+  const name = mark === undefined ? 'Chance of being in band' : mark === 'levers' ? 'with the levers' : mark
+  return (
+    <g class={`strip${mark ? ` outline-${mark}` : ''}${mark && old.includes(mark) ? ' outline-old' : ''}`}>
+      <text class="strip-name" x={today - 8} y={bottom - 5} text-anchor="end">
+        {name}
+      </text>
+      {weeks.map(({ x, width, filled, text }) => (
+        <g key={x}>
+          <rect class="week-filled" x={x} y={bottom - filled} width={width} height={filled} />
+          <rect class="week" x={x} y={top} width={width} height={height} />
+          {text !== undefined && (
+            <text class="tick" x={x + width / 2} y={bottom - 5.5} text-anchor="middle">
+              {text}
+            </text>
+          )}
+        </g>
+      ))}
+    </g>
   )
 }

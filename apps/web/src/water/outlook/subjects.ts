@@ -40,10 +40,18 @@ function wordsFor(fan: Fan): Pick<Subject, 'title' | 'name' | 'unit' | 'factor' 
     return { title: 'Nitrate, mg/L NO3', name: 'Nitrate', unit: fan.unit, factor: 1, colour: 'N' }
   if (fan.quantity === 'phosphate')
     return { title: 'Phosphate, mg/L PO4', name: 'Phosphate', unit: fan.unit, factor: 1, colour: 'P' }
+  if (fan.quantity === 'media load')
+    return {
+      title: 'Phosphorus on the media, mg P',
+      name: 'The load of the media',
+      unit: fan.unit,
+      factor: 1,
+      colour: 'P',
+    }
   const what = spaced(fan.algae ?? 'algae')
   const where = spaced(fan.surface ?? 'all surfaces')
   return {
-    title: `Cover of ${what} on ${where}, % of the surface`,
+    title: `${what}, % of ${where}`,
     name: `Cover of ${what} on ${where}`,
     unit: '%',
     factor: 100,

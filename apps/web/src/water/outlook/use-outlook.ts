@@ -1,53 +1,82 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { OutlookAnswer } from '../../worker/answers.ts'
 import type { Asked } from '../../worker/asked.ts'
 import { inputsHash } from '../../worker/inputs-hash.ts'
 import type { Question } from '../../worker/protocol.ts'
 import { useDesk } from '../../worker/use-desk.ts'
-import { coarseMembers } from '../question.ts'
-import { best, type Held, keep } from './held.ts'
+import { firstMembers } from '../question.ts'
+import { best, type Held, keep, nextToAsk } from './held.ts'
 
-type OutlookAsked = Question & { readonly kind: 'outlook' }
+export type OutlookAsked = Question & { readonly kind: 'outlook' }
 
 export interface OutlookOfLevers {
   readonly now: Asked<OutlookAnswer>
-  /** Under today's husbandry, where that is not what is asked. */
-  readonly today: OutlookAnswer | undefined
+  /** Under today's husbandry. */
+  readonly today: Asked<OutlookAnswer>
+  /** Under each variant that is kept, in their order. */
+  readonly kept: readonly (OutlookAnswer | undefined)[]
 }
 
-/**
- * The outlook for the levers as they stand. One worker gives rough answers that keep up with a finger,
- * another the whole ensemble once it rests; both keep the past they worked out, so neither is broken off.
- */
-export function useOutlook(base: OutlookAsked, asked: OutlookAsked, moving: boolean): OutlookOfLevers {
-  const [held, setHeld] = useState<readonly Held[]>([])
-  const hear = (answer: object, hash: string) => {
-    if ('outlook' in answer)
-      setHeld((before) => keep(before, { answer: answer as OutlookAnswer, hash }, inputsHash(base)))
-  }
-  const rough = useDesk('let end', hear)
-  const whole = useDesk('let end', hear)
-  useEffect(() => rough.ask({ ...asked, outlook: { ...asked.outlook, members: coarseMembers } }), [asked])
-  const hash = inputsHash(asked)
-  const found = best(held, hash)
-  const roughThere = found !== undefined
-  // The whole ensemble waits while the finger moves, and for the rough answer, which it would only slow down.
-  useEffect(() => {
-    if (!moving && roughThere) whole.ask(asked)
-  }, [asked, moving, roughThere])
+/** The latest answers to today's husbandry and to the levers, though the page has moved on since. */
+interface Last {
+  readonly today?: OutlookAnswer
+  readonly levers?: OutlookAnswer
+}
 
-  const working = found ? whole.state.working : (rough.state.working ?? whole.state.working)
+const none: readonly OutlookAsked[] = []
+
+/**
+ * The outlook for today's husbandry, for the levers as they stand, and for variants that are kept: rough answers
+ * keep up with a finger, and the whole ensemble fills them in when it rests. The worker keeps the past, which
+ * no lever moves.
+ */
+export function useOutlook(base: OutlookAsked, asked: OutlookAsked, variants = none): OutlookOfLevers {
+  const [held, setHeld] = useState<readonly Held[]>([])
+  const [last, setLast] = useState<Last>({})
+  const wanted = useMemo(() => [base, asked, ...variants].map(namedByHash), [base, asked, variants])
+  const latest = useRef(wanted)
+  latest.current = wanted
+  const desk = useDesk((answer, hash) => {
+    if (!('outlook' in answer)) return
+    const hashes = latest.current.map((one) => one.hash)
+    const [today, , ...kept] = hashes
+    setHeld((before) => keep(before, { answer, hash }, hashes))
+    if (hash === today) setLast((before) => ({ ...before, today: answer }))
+    else if (!kept.includes(hash)) setLast((before) => ({ ...before, levers: answer }))
+  })
+
+  const sent = useRef<string | undefined>(undefined)
+  useEffect(() => {
+    const next = nextToAsk(held, wanted)
+    if (next === undefined || next.hash === sent.current) return
+    sent.current = next.hash
+    desk.ask({ ...next.question, firstMembers })
+  }, [held, wanted])
+  const moved = asked !== base
+  useEffect(() => {
+    // Levers that go back to today leave nothing of where they were.
+    if (!moved) setLast(({ today }) => (today ? { today } : {}))
+  }, [moved])
+
+  const [ofToday, ofLevers, ...kept] = wanted.map(({ hash }) => best(held, hash)?.answer)
+  const shown = (answer: OutlookAnswer | undefined, before: OutlookAnswer | undefined) => ({
+    answer: answer ?? before,
+    old: answer === undefined && before !== undefined,
+    ...desk.state,
+    cancel: desk.cancel,
+  })
   return {
-    now: {
-      answer: found?.answer ?? held.at(-1)?.answer,
-      old: found === undefined && held.length > 0,
-      working,
-      issue: rough.state.issue ?? whole.state.issue,
-      cancel: () => {
-        rough.cancel()
-        whole.cancel()
-      },
-    },
-    today: asked === base ? undefined : best(held, inputsHash(base))?.answer,
+    now: shown(ofLevers, moved ? last.levers : last.today),
+    today: shown(ofToday, last.today),
+    kept,
   }
+}
+
+/** A long log is not hashed again for every question that it is part of. */
+const hashes = new WeakMap<OutlookAsked, string>()
+
+function namedByHash(question: OutlookAsked) {
+  const hash = hashes.get(question) ?? inputsHash(question)
+  hashes.set(question, hash)
+  return { question, hash, members: question.outlook.members }
 }

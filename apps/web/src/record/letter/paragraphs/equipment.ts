@@ -2,7 +2,7 @@ import type { Piece } from '../blank.ts'
 import { area, dose, interval, light, media, volume } from '../holds.ts'
 import type { Letter, Paragraph, Sentence } from '../paragraph.ts'
 
-type Piecing = (at: number) => readonly Piece[]
+type Piecing = (at: number, medium?: unknown) => readonly Piece[]
 
 /** What the letter can say of a machine or a medium, by its kind; the others keep what their file says. */
 const said: Readonly<Record<string, Piecing>> = {
@@ -11,9 +11,13 @@ const said: Readonly<Record<string, Piecing>> = {
     { path: ['equipment', at, 'rated for'], label: 'Water that the skimmer is rated for', holds: volume },
     '.',
   ],
-  'ferric media reactor': (at) => [
-    { path: ['equipment', at, 'mass'], label: 'Mass of ferric media', holds: media },
-    ' of ferric media bind phosphate, replaced every ',
+  'ferric media reactor': (at, medium) => [
+    { path: ['equipment', at, 'mass'], label: 'Mass of the medium', holds: media },
+    ' of ',
+    medium === undefined
+      ? 'ferric media'
+      : { path: ['equipment', at, 'medium'], label: 'Medium that binds phosphate', holds: binders },
+    ' bind phosphate, replaced every ',
     { path: ['equipment', at, 'replaced every'], label: 'Time between changes of media', holds: interval },
     '.',
   ],
@@ -55,6 +59,7 @@ const said: Readonly<Record<string, Piecing>> = {
 }
 
 const substances = ['ethanol', 'vinegar', 'acetate'].map((value) => ({ value, words: value }))
+const binders = ['iron hydroxide', 'activated alumina'].map((value) => ({ value, words: value }))
 const cultivated = ['Chaetomorpha', 'Ulva', 'Caulerpa', 'Gracilaria'].map((value) => ({
   value,
   words: value,
@@ -63,7 +68,7 @@ const cultivated = ['Chaetomorpha', 'Ulva', 'Caulerpa', 'Gracilaria'].map((value
 /** What a keeper can add, each with its usual numbers. */
 const offered: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   skimmer: { 'rated for': '600 L' },
-  'ferric media reactor': { mass: '100 g', 'replaced every': '8 weeks' },
+  'ferric media reactor': { medium: 'iron hydroxide', mass: '100 g', 'replaced every': '8 weeks' },
   'organic carbon dosing': { substance: 'vinegar', 'a day': '5 mL/d' },
   refugium: {
     algae: 'Chaetomorpha',
@@ -80,10 +85,11 @@ const offered: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
 export function equipment({ equipment: all = [] }: Letter): Paragraph {
   return {
     title: 'What runs',
-    sentences: all.flatMap(({ kind }, i): readonly Sentence[] => {
+    sentences: all.flatMap((one, i): readonly Sentence[] => {
+      const { kind } = one
       if (kind === 'water change') return []
       const removes = { path: ['equipment', i], words: `No ${kind}` }
-      const pieces = said[kind]?.(i) ?? [`There is also: ${kind}.`]
+      const pieces = said[kind]?.(i, 'medium' in one ? one.medium : undefined) ?? [`There is also: ${kind}.`]
       return [{ key: `${kind} ${i}`, pieces, removes }]
     }),
     more: Object.entries(offered)

@@ -1,5 +1,6 @@
-/** What a fact is about, by the first word of its id; the select of the page and the line of a fact say it. */
+/** What a fact is about, by the first word of its id; pages and commands say it. */
 const families: Readonly<Record<string, string>> = {
+  al: 'Aluminium media',
   alg: 'Algae',
   algae: 'Algae',
   ammonia: 'Ammonia to the air',
@@ -7,6 +8,7 @@ const families: Readonly<Record<string, string>> = {
   cd: 'Organic carbon dosing',
   coral: 'Corals and water at surfaces',
   crew: 'Crew',
+  crew_plan: 'Crew plan',
   den: 'Denitrification',
   diatom: 'Diatoms',
   doc: 'Dissolved organics',
@@ -29,8 +31,12 @@ const families: Readonly<Record<string, string>> = {
   outlook: 'Outlook',
   oxygen: 'Oxygen',
   patch: 'Patches of a surface',
+  redfield: 'Make of living matter',
+  reef: 'Corals and water at surfaces',
+  reef_algae: 'Make of living matter',
   rock: 'Rock',
   sand: 'Sand',
+  seaweed: 'Make of living matter',
   si: 'Silicate',
   sorb: 'Phosphate on carbonate',
   start: 'The first day',
@@ -43,7 +49,7 @@ const families: Readonly<Record<string, string>> = {
   wc: 'Water changes',
 }
 
-/** The family of a fact, such as foam.k.tank; a family without a name yet goes by the word of its ids. */
+/** The family of a fact in words, such as Foam fractionation for foam.k.tank. */
 export function familyOf(id: string): string {
   const [first = id] = id.split('.')
   return families[first] ?? first

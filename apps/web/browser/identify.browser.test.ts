@@ -1,0 +1,91 @@
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import { buildSite, serveSite } from './example-site.ts'
+import { accessibilityIssues, looks, startBrowser, visit } from './visitor.ts'
+
+let site: Awaited<ReturnType<typeof buildSite>>
+let server: Awaited<ReturnType<typeof serveSite>>
+let browser: Browser
+
+beforeAll(async () => {
+  site = await buildSite('example')
+  server = await serveSite(site.folder)
+  browser = await startBrowser()
+})
+
+afterAll(async () => {
+  await browser?.close()
+  await server?.close()
+  await site?.remove()
+})
+
+const open = (noted = '') => `${server.address}?place=surfaces&view=identify${noted && `&noted=${noted}`}`
+
+/** Buttons and summaries in sight that a thumb would miss. */
+const tooSmall = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.identify :is(button, summary)')]
+      .filter((one) => one.getClientRects().length > 0 && one.getBoundingClientRect().height < 44)
+      .map((one) => one.textContent ?? ''),
+  )
+
+const isWide = (page: Page): Promise<boolean> =>
+  page.evaluate(() => document.documentElement.scrollWidth > innerWidth)
+
+it.each(looks)('a brown slime is named by looks alone, $width wide and $scheme', async (look) => {
+  const { page, complaints } = await visit(browser, open(), { from: 'heading', ...look })
+  await page.getByRole('heading', { name: 'What shape does it grow in?' }).waitFor()
+  expect(await page.locator('.drawn .tuft').count()).toBe(14)
+  await page.getByRole('button', { name: 'lumps or strings of slime' }).click()
+  await page.getByRole('heading', { name: 'What colour is it in white light?' }).waitFor()
+  await page.getByText('Treat slime as toxic until it is known').waitFor()
+  expect(await accessibilityIssues(page)).toEqual([])
+  await page.getByRole('button', { name: 'brown', exact: true }).click()
+  await page.getByRole('heading', { name: 'What it is' }).waitFor()
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('finding')
+  await page.getByText('Gloves and glasses; stop what starves the water.').waitFor()
+  expect(await accessibilityIssues(page)).toEqual([])
+  expect(await tooSmall(page)).toEqual([])
+  expect(await isWide(page)).toBe(false)
+  expect(complaints).toEqual([])
+  await page.context().close()
+})
+
+it('is walked by the keyboard alone, an answer taken back, and nothing lost by a reload', async () => {
+  const { page } = await visit(browser, open('colour.wine_red'), { from: 'heading' })
+  const shape = page.getByRole('heading', { name: 'What shape does it grow in?' })
+  await shape.waitFor()
+  await page.getByRole('button', { name: 'a short nap or brush' }).press('Enter')
+  await page.waitForFunction(() => document.activeElement?.id === 'look')
+  await page.reload()
+  await page.getByRole('button', { name: 'Take back: shape' }).press('Enter')
+  await shape.waitFor()
+  expect(page.url()).toContain('noted=colour.wine_red')
+  await page.getByRole('button', { name: 'I cannot tell' }).press('Enter')
+  await page.getByText('shape cannot tell').waitFor()
+  await page.context().close()
+})
+
+it('while it may be slime what is touched is told from memory, and what was smelt may be said', async () => {
+  const { page } = await visit(browser, open('form.slimy_sheet,colour.brown'), { from: 'heading' })
+  await page.getByText('Note something else').click()
+  const offered = page.locator('.any-trait')
+  await offered.getByText('touch nothing for it now').waitFor()
+  await offered.getByRole('button', { name: 'feel' }).press('Enter')
+  await page.getByRole('heading', { name: 'How does a bit feel between gloved fingers?' }).waitFor()
+  await page.getByText('touch nothing now, it may be toxic slime').waitFor()
+  await page.getByText('Never blow air into it').waitFor()
+  await offered.getByRole('button', { name: 'smell' }).press('Enter')
+  await page.getByText('never bend over unknown slime').waitFor()
+  expect(await accessibilityIssues(page)).toEqual([])
+  await page.context().close()
+})
+
+it('what was noted goes into the log, filled in', async () => {
+  const { page } = await visit(browser, open('form.ball,colour.bright_green'), { from: 'heading' })
+  await page.getByRole('button', { name: 'Write it into the log' }).click()
+  const noted = page.getByLabel('What you noted')
+  await noted.waitFor()
+  expect(await noted.inputValue()).toBe('form=ball colour=bright_green')
+  await page.context().close()
+})

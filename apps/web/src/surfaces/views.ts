@@ -1,0 +1,9 @@
+/** The views of the surfaces, by their names in the address; the first is shown where none is named. */
+export const views = {
+  grip: 'Where algae grip',
+  identify: 'Name a growth',
+} as const
+
+export type View = keyof typeof views
+
+export const viewNames = Object.keys(views) as readonly View[]

@@ -1,0 +1,78 @@
+import { ledgerOf, type OutlookQuestion, outlook, outlookFrom, past } from '@holdfast/inference'
+import { expect, it } from 'vitest'
+import { exampleData } from '../fixtures/example-system.ts'
+import { questionOf } from '../water/question.ts'
+import type { Asking, OutlookAnswer } from './answers.ts'
+import { openCrew, type Second } from './crew.ts'
+import { openModel } from './model.ts'
+import { second } from './second.ts'
+
+const question: OutlookQuestion = { ...questionOf(exampleData), horizonDays: 7, members: 10 }
+const moved = { ...question, levers: { waterChange: { volume_L: 60, every_days: 7 } } }
+const span = { from: question.asOf - 10, to: question.asOf }
+const pause = () => new Promise<void>((resolve) => setImmediate(resolve))
+
+/** As a worker has it: what is sent is a copy, and comes later. */
+function elsewhere(): Second {
+  const run = second()
+  const one: Second = {
+    postMessage: (asked) => {
+      const copy = structuredClone(asked)
+      setImmediate(() => one.onmessage?.({ data: structuredClone(run(copy)) }))
+    },
+    onmessage: null,
+    onerror: null,
+  }
+  return one
+}
+
+/** A second worker that cannot be loaded. */
+function broken(): Second {
+  const one: Second = {
+    postMessage: () => void setImmediate(() => one.onerror?.()),
+    onmessage: null,
+    onerror: null,
+  }
+  return one
+}
+
+function asking<Answer>(firstMembers?: number): Asking<Answer> & { readonly firsts: Answer[] } {
+  const firsts: Answer[] = []
+  return {
+    firsts,
+    ...(firstMembers === undefined ? {} : { firstMembers }),
+    first: (answer) => void firsts.push(answer),
+    onProgress: () => undefined,
+    cancelled: () => false,
+  }
+}
+
+it('gives the outlook and the ledger of one worker, the same to the bit in two, and where the second is lost', async () => {
+  const alone = { outlook: outlook(question), ledger: ledgerOf(question, span) }
+  for (const start of [() => undefined, elsewhere, broken]) {
+    const model = openModel(openCrew(start, pause))
+    expect(await model.outlook(question, asking())).toEqual(alone.outlook)
+    expect(await model.ledger(question, span, asking())).toEqual(alone.ledger)
+  }
+})
+
+it('first gives an ensemble of few, and once the past is known the first of the whole', async () => {
+  const model = openModel(openCrew(elsewhere, pause))
+  const before = asking<OutlookAnswer>(4)
+  await model.outlook(question, before)
+  expect(before.firsts).toEqual([outlook({ ...question, members: 4 })])
+  const known = past(question)
+  const after = asking<OutlookAnswer>(4)
+  expect(await model.outlook(moved, after)).toEqual(outlookFrom(known, moved))
+  expect(after.firsts.map(({ outlook }) => outlook.members)).toEqual([4])
+})
+
+it('stops between slices when it is overtaken, and keeps the past it worked at', async () => {
+  const model = openModel(openCrew(elsewhere, pause))
+  await model.outlook(question, asking())
+  const overtaken = { ...asking<OutlookAnswer>(4), cancelled: () => true }
+  await expect(model.outlook(moved, overtaken)).rejects.toMatchObject({ code: 'cancelled' })
+  const shares: number[] = []
+  await model.outlook(moved, { ...asking(4), onProgress: (share) => void shares.push(share) })
+  expect(shares[0]).toBeGreaterThan(0.8)
+})
