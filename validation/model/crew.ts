@@ -8,10 +8,19 @@ import {
   presentOfPast,
   trialRun,
 } from '@holdfast/crew-plan'
-import { crewOf, grazingCapacity, livingOf, patches, stateIndex, weekOf } from '@holdfast/ecosystem'
+import {
+  crewOf,
+  grazingCapacity,
+  livingOf,
+  type PlaceWeek,
+  patches,
+  stateIndex,
+  weekOf,
+} from '@holdfast/ecosystem'
 import { grazer, wantedKind } from '@holdfast/facts'
 import type { CaseFile } from '../case-file.ts'
 import type { ProposedCrew } from '../model-answers.ts'
+import { median, resampled } from './courses.ts'
 import { keyOf, presentOf } from './past-of-case.ts'
 
 const solver = await loadSolver()
@@ -28,17 +37,29 @@ const mean = ({ worlds, weights }: Present, of: (world: Present['worlds'][number
   worlds.reduce((sum, world, w) => sum + weights[w] * of(world), 0)
 
 export function ungrazed(file: CaseFile): ReadonlyMap<string, number> {
-  const present = presentIn(file)
-  const { model, day, routine } = present
-  const left = new Map(model.system.surfaces.map(({ id }) => [id, 0]))
-  for (const [w, world] of present.worlds.entries())
-    for (const place of weekOf({ model, world, from: day, to: day + 7, moments: routine(day + 7) })) {
-      if (wantedKind(place.kind)) continue
-      const eaten = [...place.grazed_g_d.values()].reduce((sum, one) => sum + one, 0)
-      const rest = present.weights[w] * Math.max(0, place.growth_g_d - eaten)
-      left.set(place.surface, (left.get(place.surface) ?? 0) + rest)
-    }
-  return left
+  const { known, question } = presentOf(file)
+  const few = resampled(known)
+  const { model, day, worlds, routine } = presentOfPast(few, question, few.members.length)
+  const moments = routine(day + 7)
+  const each = worlds.map((world) =>
+    weekOf({ model, world, from: day, to: day + 7, moments }).filter(({ kind }) => !wantedKind(kind)),
+  )
+  const left = (places: readonly PlaceWeek[], surface: string): number =>
+    places
+      .filter((place) => place.surface === surface)
+      .reduce((sum, { growth_g_d, grazed_g_d }) => {
+        const eaten = [...grazed_g_d.values()].reduce((all, one) => all + one, 0)
+        return sum + Math.max(0, growth_g_d - eaten)
+      }, 0)
+  return new Map(
+    model.system.surfaces.map(({ id }) => [
+      id,
+      median(
+        each.map((places) => left(places, id)),
+        few.weights.of,
+      ),
+    ]),
+  )
 }
 
 export function grazingCapacityAt(file: CaseFile, surfaceId: string): number {

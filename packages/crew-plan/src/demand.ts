@@ -9,6 +9,7 @@ import {
   simulate,
   stateIndex,
 } from '@holdfast/ecosystem'
+import { middle } from './middle.ts'
 import type { Present } from './question.ts'
 
 /** A place where something grows that should be held, as the plan sees it. */
@@ -38,10 +39,10 @@ const weeks = [
 
 /**
  * The larger growth of the coming week and of the week two months on with husbandry unchanged, and the larger
- * intakes; means over the worlds that the system may be. A film that has only begun is no film to plan for.
+ * intakes; medians over the worlds that the system may be. A film that has only begun is no film to plan for.
  */
 export function demandOf(present: Present, taxa: readonly string[]): Demand {
-  const { model, day, worlds, weights, routine } = present
+  const { model, day, worlds, routine } = present
   const moments = routine(day + weeks[1][1])
   const looks = worlds.map((world) => {
     const { marks } = simulate({
@@ -61,8 +62,6 @@ export function demandOf(present: Present, taxa: readonly string[]): Demand {
       return { places, intakes: new Map(intakes(model, then, taxa, places).map((one) => [one.taxon, one])) }
     })
   })
-  const mean = (of: (world: number) => number): number =>
-    weights.reduce((sum, weight, w) => sum + weight * of(w), 0)
   const largest = (world: number, of: (look: (typeof looks)[number][number]) => number): number =>
     Math.max(0, ...looks[world].map(of))
   const places = (looks[0]?.[0].places ?? []).map((place, p): Place => {
@@ -72,16 +71,16 @@ export function demandOf(present: Present, taxa: readonly string[]): Demand {
       surface,
       patch,
       kind,
-      growth_g_d: mean((w) => largest(w, (look) => look.places[p].growth_g_d)),
-      cover: mean((w) => looks[w][0].places[p].cover),
-      height_mm: mean((w) => looks[w][0].places[p].height_mm),
+      growth_g_d: middle(present, (w) => largest(w, (look) => look.places[p].growth_g_d)),
+      cover: middle(present, (w) => looks[w][0].places[p].cover),
+      height_mm: middle(present, (w) => looks[w][0].places[p].height_mm),
     }
   })
   const of = (taxon: string, what: 'appetite_g_d' | 'algae_g_d' | 'detritus_g_d'): number =>
-    mean((w) => largest(w, (look) => look.intakes.get(taxon)?.[what] ?? 0))
+    middle(present, (w) => largest(w, (look) => look.intakes.get(taxon)?.[what] ?? 0))
   const living = crewOf(model.system).map(({ taxon }) => {
     const index = stateIndex(model, livingOf(taxon).id)
-    return [taxon, Math.round(mean((w) => worlds[w].states[index]))] as const
+    return [taxon, Math.round(middle(present, (w) => worlds[w].states[index]))] as const
   })
   return {
     places,

@@ -9,9 +9,13 @@ const fewWorlds = 5
  * Today, as an ensemble weighed by the log has it: a few members that carry its weight, by systematic resampling
  * (Kitagawa 1996, J. Comput. Graph. Stat. 5:1, as recalled).
  */
-export function presentOfPast({ model, members, weights }: Past, question: OutlookQuestion): Present {
-  const worlds = Array.from({ length: Math.min(fewWorlds, members.length) }, (_, at) =>
-    memberAt(members, weights.of, (at + 0.5) / fewWorlds),
+export function presentOfPast(
+  { model, members, weights }: Past,
+  question: OutlookQuestion,
+  few = fewWorlds,
+): Present {
+  const worlds = Array.from({ length: Math.min(few, members.length) }, (_, at) =>
+    memberAt(members, weights.of, (at + 0.5) / Math.min(few, members.length)),
   )
   const { asOf } = question
   return {

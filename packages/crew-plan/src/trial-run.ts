@@ -12,6 +12,7 @@ import {
   stateIndex,
   timeline,
 } from '@holdfast/ecosystem'
+import { middle } from './middle.ts'
 import type { Present } from './question.ts'
 
 /** Animals that come or go on a day. */
@@ -46,7 +47,7 @@ const year = 365
 
 /** Lets a crew live in the model: three months to see what is held, a year to see who starves. */
 export function trialRun(present: Present, changes: readonly Change[]): TrialRun {
-  const { day, worlds, weights, routine } = present
+  const { day, worlds, routine } = present
   const known = new Set(crewOf(present.model.system).map(({ taxon }) => taxon))
   const comers = [...new Set(changes.map(({ taxon }) => taxon))].filter((taxon) => !known.has(taxon))
   const system = {
@@ -93,25 +94,24 @@ export function trialRun(present: Present, changes: readonly Change[]): TrialRun
       samples,
     }
   })
-  const mean = (of: (run: (typeof runs)[number]) => number): number =>
-    weights.reduce((sum, weight, w) => sum + weight * of(runs[w]), 0)
+  const median = (of: (run: (typeof runs)[number]) => number): number => middle(present, (w) => of(runs[w]))
   return {
     held: runs[0].held.map((place, p) => ({
       ...place,
-      cover: mean((run) => run.held[p].cover),
-      growth_g_d: mean((run) => run.held[p].growth_g_d),
+      cover: median((run) => run.held[p].cover),
+      growth_g_d: median((run) => run.held[p].growth_g_d),
     })),
     lean: new Map(
-      runs[0].lean.map((place, p) => [placeKey(place), mean((run) => Math.max(0, run.lean[p].growth_g_d))]),
+      runs[0].lean.map((place, p) => [placeKey(place), median((run) => Math.max(0, run.lean[p].growth_g_d))]),
     ),
     crew: crewOf(system).map(({ taxon }) => {
       const hunger = stateIndex(model, hungerOf(taxon).id)
       const living = stateIndex(model, livingOf(taxon).id)
       return {
         taxon,
-        hunger: mean(({ samples }) => Math.max(...samples.map((states) => states[hunger]))),
-        months: days.map((_, k) => mean(({ samples }) => samples[k][hunger])),
-        livingAfterYear: mean(({ samples }) => samples[samples.length - 1][living]),
+        hunger: median(({ samples }) => Math.max(...samples.map((states) => states[hunger]))),
+        months: days.map((_, k) => median(({ samples }) => samples[k][hunger])),
+        livingAfterYear: median(({ samples }) => samples[samples.length - 1][living]),
       }
     }),
   }
