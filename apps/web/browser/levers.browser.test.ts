@@ -78,7 +78,7 @@ describe('a lever', () => {
     expect(await slider(page, 'Water each time').isVisible()).toBe(false)
     const described = await feed.getAttribute('aria-describedby')
     expect(await page.locator(`[id="${described}"]`).textContent()).toBe(
-      'Today: 2.4 g. A step up: 36.5 g of feed more a year.',
+      'Today: 2.4 g. A step up: +36.5 g of feed a year.',
     )
     await page.context().close()
   })
