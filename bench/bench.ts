@@ -9,6 +9,7 @@ const parts: Readonly<Record<string, () => Promise<unknown>>> = {
   ensemble: () => import('./ensemble.ts').then(({ ensembleBench }) => ensembleBench(option('members', 500))),
   browser: () =>
     import('./browser/browser.ts').then(({ browserBench }) => browserBench(option('members', 500))),
+  lever: () => import('./lever.ts').then(({ leverBench }) => leverBench()),
   growth: () => import('./growth.ts').then(({ growthBench }) => growthBench()),
   integrators: () => import('./integrators.ts').then(({ integratorsBench }) => integratorsBench()),
   record: () => import('./record.ts').then(({ recordBench }) => recordBench()),

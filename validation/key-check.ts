@@ -1,4 +1,4 @@
-import { identify } from '@holdfast/identification'
+import { fieldKey, posterior } from '@holdfast/identification'
 import { askedThrough } from './key/asked-through.ts'
 import { reliability, type Sureness } from './key/reliability.ts'
 import { readVignettes, type Vignette } from './key/vignette-file.ts'
@@ -52,7 +52,7 @@ interface Placed extends Vignette {
 }
 
 function place(vignette: Vignette): Placed {
-  const { chances } = identify(vignette.answers)
+  const chances = posterior(fieldKey, vignette.answers)
   const at = chances.findIndex(({ key }) => key === vignette.kind)
   return {
     ...vignette,

@@ -202,7 +202,7 @@ it('cells are pasted, and what is no sheet is refused in words', async () => {
   const ours = await (await fetch(`${new URL(site.record).origin}/api/export.csv`)).arrayBuffer()
   await bring(page, { name: 'holdfast.csv', mimeType: 'text/csv', buffer: Buffer.from(ours) })
   await text(page, 'it is an export of Holdfast').waitFor()
-  await expect.poll(async () => (await heard(page)).at(-1)).toContain('holdfast import FILE')
+  await expect.poll(async () => (await heard(page)).at(-1)).toContain('Bring it back under Copies')
   expect(await site.lines()).toHaveLength(1)
   expect(complaints).toEqual([])
   await page.context().close()

@@ -55,6 +55,23 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/export": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Takes over what an export holds, in any of its forms: what is here already stays, and nothing is doubled. */
+        readonly post: operations["takeOverExport"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/export.csv": {
         readonly parameters: {
             readonly query?: never;
@@ -470,6 +487,51 @@ export interface operations {
             readonly 403: components["responses"]["OtherSite"];
             /** @description There is no such entry, or it only takes another back. */
             readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Refusal"];
+                };
+            };
+            readonly 500: components["responses"]["Failed"];
+        };
+    };
+    readonly takeOverExport: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** @description The bytes of the file. */
+        readonly requestBody: {
+            readonly content: {
+                readonly "*/*": unknown;
+            };
+        };
+        readonly responses: {
+            /** @description On the disk. */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly added: number;
+                        readonly already: number;
+                        readonly differing: readonly string[];
+                        readonly leftOut: readonly string[];
+                        /** Format: date-time */
+                        readonly madeAt: string;
+                        readonly systems: readonly string[];
+                    };
+                };
+            };
+            readonly 403: components["responses"]["OtherSite"];
+            readonly 413: components["responses"]["TooLarge"];
+            /** @description It is no whole export. Nothing was stored. */
+            readonly 422: {
                 headers: {
                     readonly [name: string]: unknown;
                 };

@@ -9,6 +9,10 @@ const asked = (answers: Answers, passedOver: readonly string[] = []) =>
 /** What a keeper notes of a brown slime of which no eye says what it is. */
 const brownSlime: Answers = { colour: 'brown', form: 'slimy_sheet' }
 
+const everyShapeAndColour = trait('form').states.flatMap((form) =>
+  trait('colour').states.map((colour) => identify({ form: form.key, colour: colour.key })),
+)
+
 describe('the next question', () => {
   test('is for the eye where nothing is known yet', () => {
     expect(identify({}).next).toMatchObject({ key: 'form', tool: 'eye' })
@@ -22,9 +26,8 @@ describe('the next question', () => {
   })
 
   test('is never smell, whatever was noted', () => {
-    for (const form of trait('form').states)
-      for (const colour of trait('colour').states)
-        expect(asked({ form: form.key, colour: colour.key }).map(({ key }) => key)).not.toContain('smell')
+    for (const { questions } of everyShapeAndColour)
+      expect(questions.map((one) => one.trait.key)).not.toContain('smell')
   })
 
   test('smell is taken where it is told', () => {
@@ -35,12 +38,8 @@ describe('the next question', () => {
 })
 
 describe('while it may be slime', () => {
-  const mayBeSlime = trait('form').states.flatMap((form) =>
-    trait('colour').states.map((colour) => ({ form: form.key, colour: colour.key })),
-  )
-
   test('nothing is proposed that is touched, blown, rubbed or dried', () => {
-    const off = mayBeSlime.map((answers) => identify(answers)).filter(({ handsOff }) => handsOff)
+    const off = everyShapeAndColour.filter(({ handsOff }) => handsOff)
     expect(off.length).toBeGreaterThan(20)
     for (const { questions } of off) expect(questions.map((one) => one.trait.contact)).not.toContain('touch')
   })

@@ -190,7 +190,7 @@ test('a run that is told to stop says so', () => {
 })
 
 test('an own value of a fact moves the outlook, and without one it is the same to the bit', () => {
-  const few = { ...question, members: 6 }
+  const few = { ...question, members: 8 }
   const before = outlook(few)
   expect(outlook({ ...few, ownFacts: [] })).toEqual(before)
   const lossy = { low: 0.5, typical: 0.6, high: 0.7, unit: '1', reason: 'measured' }

@@ -10,6 +10,16 @@ import { json, said } from './testing/keeper.ts'
 const bytes = new TextEncoder().encode('a picture')
 const sum = createHash('sha256').update(bytes).digest('hex')
 
+const emptyExport = JSON.stringify({
+  format: 'holdfast-export',
+  version: 1,
+  workspace: 'home',
+  madeAt: '2026-03-01T12:00:00.000Z',
+  leftOut: [],
+  entries: [],
+  attachments: [],
+})
+
 interface Sample {
   readonly good: string
   readonly bad?: string
@@ -47,6 +57,7 @@ const samples: Readonly<Record<string, Sample>> = {
   exportLogAsJSON: { good: '/api/export.json' },
   exportLogAsCSV: { good: '/api/export.csv' },
   exportLogAsXLSX: { good: '/api/export.xlsx' },
+  takeOverExport: { good: '/api/export', request: { body: emptyExport } },
   showExportSchema: { good: '/api/export.schema.json' },
   showDocument: { good: '/api/openapi.json' },
 }
@@ -76,6 +87,7 @@ test('a store that refuses is told in its own words on every route that asks it'
     read: fails,
     received: fails,
     systems: fails,
+    takeOver: fails,
   }
   const server = app({ logbook: broken, kept: '', webFolder: '', start: '', tell: () => undefined })
   for (const { name, method, at } of routes) {

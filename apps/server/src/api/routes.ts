@@ -13,6 +13,7 @@ import { showDocument } from './show-document.ts'
 import { showEntry } from './show-entry.ts'
 import { showExportSchema } from './show-export-schema.ts'
 import { showSystem } from './show-system.ts'
+import { takeOverExport } from './take-over-export.ts'
 
 /** Every route of the API, one line each. */
 export const routes: readonly Route[] = [
@@ -29,6 +30,7 @@ export const routes: readonly Route[] = [
   exportLogAs('json'),
   exportLogAs('csv'),
   exportLogAs('xlsx'),
+  takeOverExport,
   showExportSchema,
   showDocument(() => openApiDocument(routes)),
 ]

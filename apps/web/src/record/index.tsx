@@ -17,6 +17,7 @@ const loadImport = () => import('./import/index.tsx').then(({ ImportSheet }) => 
 const loadFacts = () => import('./facts/index.tsx').then(({ Facts }) => Facts)
 
 const loadLetter = () => import('./letter/index.tsx').then(({ LetterView }) => LetterView)
+const loadCopies = () => import('./copies/index.tsx').then(({ Copies }) => Copies)
 const loadWays = () => import('./ways/index.tsx').then(({ YourWays }) => YourWays)
 
 interface RecordOf {
@@ -44,6 +45,7 @@ export function RecordPlace({ described, isBare }: RecordOf) {
       </nav>
       {view === 'sums' && <Later load={loadSums} given={{}} />}
       {view === 'ways' && <Later load={loadWays} given={{}} />}
+      {view === 'copies' && <Later load={loadCopies} given={{}} />}
       {view === 'letter' && (described || isBare) && (
         <Later key={key} load={loadLetter} given={{ described }} />
       )}
@@ -54,8 +56,11 @@ export function RecordPlace({ described, isBare }: RecordOf) {
   )
 }
 
+/** Views that need no system. */
+const ofNoSystem: readonly View[] = ['sums', 'ways', 'copies']
+
 /** Where there is nothing to write about, the letter comes first. */
 function viewOf(isBare: boolean): View {
   const named = viewNames.find((each) => each === fromAddress('view')) ?? 'log'
-  return isBare && named !== 'sums' && named !== 'ways' ? 'letter' : named
+  return isBare && !ofNoSystem.includes(named) ? 'letter' : named
 }

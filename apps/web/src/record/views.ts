@@ -6,6 +6,7 @@ export const views = {
   sums: 'Sums',
   facts: 'Facts',
   ways: 'Units',
+  copies: 'Copies',
 } as const
 
 export type View = keyof typeof views

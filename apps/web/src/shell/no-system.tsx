@@ -13,6 +13,7 @@ export function NoSystem() {
         <a class="large" href={addressOf('record', 'letter', { new: 'yes' })}>
           Describe your system
         </a>
+        <a href={addressOf('record', 'copies')}>Bring back a copy of a log</a>
       </p>
     </section>
   )

@@ -61,6 +61,13 @@ export function Water({ data }: { readonly data: SystemData }) {
     () => <Outlook data={data} asked={outlook.today} today={today} others={others} from={from} />,
     [data, answer, old, working, issue, today, others, from],
   )
+  const compared = useMemo(
+    () =>
+      answer && others.length > 0 ? (
+        <Compare data={data} today={today} answer={answer} others={others} />
+      ) : null,
+    [data, today, answer, others],
+  )
   const rivers = useMemo(() => <Ledger data={data} choice={choice} onAnswer={setLedger} />, [data, choice])
   return (
     <>
@@ -93,7 +100,7 @@ export function Water({ data }: { readonly data: SystemData }) {
           />
         </div>
       </div>
-      {answer && others.length > 0 && <Compare data={data} today={today} answer={answer} others={others} />}
+      {compared}
       <NotModelled ledger={ledger} outlook={answer} remarks={data.remarks} />
     </>
   )

@@ -3,9 +3,17 @@ import { ways } from './ways.ts'
 /** Languages whose order of day, month and year is the one chosen; the words are English in each. */
 const languages = { 'day first': 'en-GB', 'month first': 'en-US', 'year first': 'en-CA' } as const
 
+/** Each is made once: to make one takes far longer than to write a date with it. */
+const made = new Map<string, Intl.DateTimeFormat>()
+
 /** Writes dates in the order that the keeper chose. */
-export const dateFormat = (options: Intl.DateTimeFormatOptions) =>
-  new Intl.DateTimeFormat(languages[ways().dates], options)
+export function dateFormat(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
+  const language = languages[ways().dates]
+  const key = JSON.stringify([language, options])
+  const format = made.get(key) ?? new Intl.DateTimeFormat(language, options)
+  made.set(key, format)
+  return format
+}
 
 const midnight = (date: string) => new Date(`${date}T00:00Z`)
 const isYearFirst = () => ways().dates === 'year first'

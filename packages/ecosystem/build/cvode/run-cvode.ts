@@ -7,7 +7,7 @@ import equations from './equations.h?raw'
 import forms from './forms.h?raw'
 
 export interface CvodeRun {
-  /** s for one run, wall clock. */
+  /** s of the processor for one run. */
   readonly seconds: number
   readonly steps: number
   readonly evaluations: number

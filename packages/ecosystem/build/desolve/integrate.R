@@ -67,7 +67,8 @@ happen = function(moment) {
 }
 
 kept = list()
-began = proc.time()[["elapsed"]]
+used = function() sum(proc.time()[c("user.self", "sys.self")])
+began = used()
 day = 0
 for (moment in c(run$moments, list(NULL))) {
   until = if (is.null(moment)) run$last else moment$day
@@ -87,5 +88,5 @@ for (moment in c(run$moments, list(NULL))) {
   }
   if (!is.null(moment)) happen(moment)
 }
-cat(proc.time()[["elapsed"]] - began, evaluations, "\n")
+cat(used() - began, evaluations, "\n")
 for (one in kept) cat(format(one, digits = 17, trim = TRUE), "\n")

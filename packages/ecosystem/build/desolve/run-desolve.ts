@@ -13,7 +13,7 @@ import { inR, r } from './r.ts'
 
 export interface DesolveOptions {
   /** A method of `deSolve::ode`. */
-  readonly method: 'lsoda' | 'vode' | 'ode45' | 'ode23'
+  readonly method: 'lsoda' | 'adams' | 'bdf'
   readonly tolerance: number
 }
 

@@ -11,7 +11,7 @@ import integrate from './integrate.py?raw'
 import { python } from './python.ts'
 
 export interface ScriptedRun {
-  /** s for the run, wall clock, without the start of the language. */
+  /** s of the processor for the run, without the start of the language. */
   readonly seconds: number
   readonly evaluations: number
   readonly samples: readonly Float64Array[]

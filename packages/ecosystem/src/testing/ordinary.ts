@@ -1,10 +1,15 @@
 import { pow } from '@holdfast/elementary'
+import { fact } from '@holdfast/facts'
 import type { Equipment, Rock, RockKind, Surface, System } from '../system.ts'
 import { chance } from './chance.ts'
 
+/** Of the planar area of a pile of rock, what the lamp sees. */
+const lit = 0.6
+
 /**
- * An invented ordinary system of 60 to 3000 L: feed, stock, rock and equipment drawn within what keepers
- * usually have (common practice). The same number gives the same system.
+ * An invented ordinary system of 60 to 3000 L: feed, stock, rock by the litre and equipment drawn within what
+ * keepers usually have (common practice); what its rock shows to the water is the fact's area for its mass.
+ * The same number gives the same system.
  */
 export function ordinarySystem(number: number): System {
   const draw = chance(number * 7919 + 1)
@@ -14,16 +19,12 @@ export function ordinarySystem(number: number): System {
   const volume_L = Math.round(60 * pow(50, draw()))
   const fish = Math.max(2, Math.round(pow(volume_L / 40, 0.8) * between(0.8, 1.6)))
   const rock_kg = (volume_L / 12) * between(0.6, 1.5)
-  const area = pow(volume_L / 100, 0.67)
-  const surface = (id: string, kind: Surface['kind'], area_m2: number, light: number): Surface => ({
-    id,
-    vessel: 'display',
-    kind,
-    area_m2,
-    light_umol_m2_s: light,
-    light_h_per_day: between(8, 11),
-    age_days: 500,
-  })
+  const rock_m2 = rock_kg * fact('rock.area').typical
+  // A box 2.3 times as long as it is wide and high: its floor, and its back and sides.
+  const floor_m2 = 2.3 * pow(volume_L / 2300, 2 / 3)
+  const walls_m2 = (4.3 / 2.3) * floor_m2
+  // Corals stand on a part of the lit rock and spread to twice that; what they leave is its face.
+  const corals_m2 = lit * rock_m2 * (0.2 + 0.6 * chance(number * 32452843 + 11)())
   const equipment: Equipment[] = [
     { kind: 'water change', volume_L: volume_L * between(0.06, 0.15), every_days: yes(0.5) ? 7 : 14 },
     ...(yes(0.9) ? [{ kind: 'skimmer' as const, rated_for_L: volume_L * between(0.8, 2) }] : []),
@@ -47,7 +48,8 @@ export function ordinarySystem(number: number): System {
             lit_area_m2: volume_L / 4000,
             light_umol_m2_s: between(100, 250),
             light_h_per_day: 14,
-            harvest_g_wet: 0.35 * volume_L,
+            // What grows in the meantime where the light is good.
+            harvest_g_wet: 0.15 * volume_L,
             harvest_every_days: 14,
           },
         ]
@@ -62,20 +64,30 @@ export function ordinarySystem(number: number): System {
         ]
       : []),
   ]
+  const surface = (kind: Surface['kind'], area_m2: number, light: number): Surface => ({
+    id: kind,
+    vessel: 'display',
+    kind,
+    area_m2,
+    light_umol_m2_s: light,
+    light_h_per_day: between(8, 11),
+    age_days: 500,
+  })
+  const surfaces = [
+    surface('rock_face', lit * rock_m2 - corals_m2 / 2, between(120, 250)),
+    surface('rock_underside', (1 - lit) * rock_m2, 12),
+    surface('glass', walls_m2, between(40, 110)),
+    surface('sand', floor_m2, between(60, 130)),
+  ]
   return {
     id: `ordinary-${number}`,
     name: `Ordinary system ${number}`,
     timeZone: 'UTC',
     vessels: [{ id: 'display', kind: 'display', volume_L }],
     flow: [],
-    surfaces: [
-      surface('rock_face', 'rock_face', 1.2 * area, between(120, 250)),
-      surface('rock_underside', 'rock_underside', 0.8 * area, 12),
-      surface('glass', 'glass', 1.2 * area, between(40, 110)),
-      surface('sand', 'sand', 0.5 * area, between(60, 130)),
-    ],
+    surfaces,
     rock: [{ kind: 'cured live', mass_kg: rock_kg, age_days: 500 }],
-    sand: { mass_kg: 0.5 * area * 14 * 3, depth_cm: 3 },
+    sand: { mass_kg: floor_m2 * 14 * 3, depth_cm: 3 },
     source_water: { NO3_mg_L: 0.3, PO4_mg_L: 0.005 },
     salt_mix: { NO3_mg_L: 0.1, PO4_mg_L: 0.01 },
     salinity_psu: 35,
@@ -111,7 +123,7 @@ export function ordinarySystem(number: number): System {
           ]
         : []),
     ],
-    corals: { kind: 'mixed', area_m2: area * between(0.1, 0.4) },
+    corals: { kind: 'mixed', area_m2: corals_m2 },
     algae: [{ kind: 'hair_green', surface: 'rock_face', cover: 0.05 }],
   }
 }

@@ -134,7 +134,7 @@ const isOurs = (fileName: string): Issue => ({
   where: `File "${fileName}"`,
   got: 'it is an export of Holdfast, whole logs and no sheet of tests',
   accepted: 'A spreadsheet.',
-  next: 'Bring it in on a terminal: holdfast import FILE. Nothing is stored.',
+  next: 'Bring it back under Copies. Nothing is stored.',
 })
 
 /** A defect, or a browser without memory for the sheet: said as it is. */

@@ -68,7 +68,7 @@ export function Outlook({ data, asked, today, others, from }: OutlookOf) {
         Left of the upright line is what was, right of it what may come if you keep to what you do. Move a
         lever and its lines are drawn over that.
       </p>
-      <Working asked={asked} what="The outlook" />
+      <Working asked={{ ...asked, old: asked.old || others.some(({ old }) => old) }} what="The outlook" />
       <div ref={element} class="fans">
         {subjects.filter(isWater).map((subject) => view(subject, width, heights.water))}
         <div class="fans-beside">

@@ -39,7 +39,7 @@ export function Compare({ data, today, answer, others }: CompareOf) {
   const columns = subjectsOf(answer).filter(({ band }) => band !== undefined)
   return (
     <section class="view compare" aria-labelledby="compare-title">
-      <h2 id="compare-title">Variants compared</h2>
+      <h3 id="compare-title">Variants compared</h3>
       <p class="lead">
         Where each ends after the eight weeks that are foreseen, and the chance of being in band in the last
         of them.

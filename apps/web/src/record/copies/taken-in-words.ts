@@ -1,0 +1,30 @@
+import { dayInShort } from '../../ways/dates.ts'
+
+/** What became of an export that was brought back. */
+export interface Taken {
+  /** ISO instant */
+  readonly madeAt: string
+  readonly added: number
+  readonly already: number
+  /** Ids of entries that say something else here. */
+  readonly differing: readonly string[]
+  /** Files that were lost before the export was made. */
+  readonly leftOut: readonly string[]
+}
+
+export function takenInWords({ madeAt, added, already, differing, leftOut }: Taken): string {
+  const here = already > 0 ? `; ${entries(already)} in the log already` : ''
+  return [
+    `The copy of ${dayInShort(madeAt.slice(0, 10))} is in: ${entries(added)} new${here}.`,
+    ...(differing.length > 0
+      ? [
+          `Of those, ${differing.length === 1 ? 'one says' : `${differing.length} say`} something else here; what was here stays.`,
+        ]
+      : []),
+    ...(leftOut.length > 0
+      ? [`${leftOut.length === 1 ? 'One file' : `${leftOut.length} files`} had been lost before it was made.`]
+      : []),
+  ].join(' ')
+}
+
+const entries = (count: number) => (count === 1 ? 'one entry' : `${count} entries`)
