@@ -27,7 +27,6 @@ function comingTrend({ file, model }: Question, of: Course): Answered {
   const then = model.level(file, of, 30)
   if (isNoModel(now)) return now
   if (isNoModel(then)) return then
-  console.log(of, [0, 7, 14, 21, 30].map((d) => model.level(file, of, d)).join(' '))
   return { value: direction(now, then, kitStep(of)) }
 }
 
