@@ -1,8 +1,7 @@
 /** Medians of the outlook of a case, with and without a lever, near and far. */
-import { type Day, ledger, simulate, timeline } from '@holdfast/ecosystem'
-import { ledgerOf, type Past, weightedQuantiles } from '@holdfast/inference'
+import { type Day, simulate, timeline } from '@holdfast/ecosystem'
+import { type Past, weightedQuantiles } from '@holdfast/inference'
 import { waterVolume } from '../answers/answer.ts'
-import { noon } from '../calendar.ts'
 import type { CaseFile } from '../case-file.ts'
 import { poured, routineAt } from '../husbandry.ts'
 import type { Course, Lever } from '../model-answers.ts'
@@ -87,7 +86,6 @@ function run(
     (one) => one.quantity === read.of && one.surface === read.surface && one.algae === read.algae,
   )
   if (seen === undefined) return known.members.map(() => days.map(() => Number.NaN))
-  if (read.of === 'phosphate') DBG(known, question, moments, asOf)
   return known.members.map(({ parameters, states, settings }) =>
     simulate({
       model,
@@ -98,7 +96,7 @@ function run(
       to,
       samples,
       timeline: moments,
-    }).samples.map((sample) => seen.of(sample, parameters)),
+    }).samples.map(seen.of),
   )
 }
 
@@ -127,64 +125,4 @@ export function resampled(known: Past): Past {
     members: picked,
     weights: { of: picked.map(() => 1 / picked.length), effective: picked.length, tempering: 1 },
   }
-}
-
-let done = false
-function DBG(known: any, question: any, moments: any, asOf: number) {
-  if (done) return
-  done = true
-  const show = (rows: any, days: number) => {
-    const m = new Map<string, number>()
-    for (const r of rows)
-      if (r.atom === 'P') {
-        const d = (a: string) => a === 'water.phosphate' || a === 'water.labile'
-        if (d(r.to) !== d(r.from)) {
-          const k = `${r.process} ${d(r.to) ? '<-' + r.from : '->' + r.to}`
-          m.set(k, (m.get(k) ?? 0) + ((d(r.to) ? 1 : -1) * r.amount_umol * 0.031) / days)
-        }
-      }
-    return m
-  }
-  const spans: Map<string, number>[] = []
-  for (const [f, t] of [
-    ['2026-01-01', '2026-01-31'],
-    ['2026-02-01', '2026-02-20'],
-    ['2026-02-20', '2026-03-15'],
-  ] as const)
-    spans.push(show(ledgerOf(question, { from: noon(f), to: noon(t) } as any).ledger.rows, noon(t) - noon(f)))
-  for (const [a, b] of [
-    [0, 15],
-    [15, 30],
-  ]) {
-    const total = new Map<string, number>()
-    known.members.forEach(({ parameters, states, settings }: any, i: number) => {
-      const sim = simulate({
-        model: known.model,
-        parameters,
-        start: states,
-        settings,
-        from: asOf,
-        to: asOf + 31,
-        samples: [asOf + 1],
-        timeline: moments,
-        marks: [asOf + a, asOf + b],
-      } as any)
-      const m = show(ledger(known.model, sim.marks[0] as any, sim.marks[1] as any).rows, b - a)
-      for (const [k, v] of m) total.set(k, (total.get(k) ?? 0) + v * known.weights.of[i])
-    })
-    spans.push(total)
-  }
-  const keys = [...new Set(spans.flatMap((m) => [...m.keys()]))]
-  for (const k of keys.sort()) {
-    const v = spans.map((m) => m.get(k) ?? 0)
-    if (v.some((x) => Math.abs(x) > 0.3))
-      console.log('DBG', v.map((x) => x.toFixed(1).padStart(7)).join(''), k)
-  }
-  console.log(
-    'DBG sum',
-    spans.map((m) => [...m.values()].reduce((a, b) => a + b, 0).toFixed(1)).join(' '),
-    'neff',
-    known.weights.effective,
-    known.members.length,
-  )
 }
