@@ -7,6 +7,9 @@ export interface Written {
   readonly high: string
 }
 
+/** Places by which a value may be told more finely than the far end of its interval. */
+const finest = 3
+
 /** Ends whose distances from the value differ by more than this are rounded each by its own. */
 const skewed = 4
 
@@ -22,7 +25,8 @@ export function written(value: number, low: number, high: number): Written {
     return { value: alone, low: alone, high: alone }
   }
   const [near, far] = [Math.min(...known), Math.max(...known)]
-  const place = placeFor(near)
+  // Where the value lies all but on one end, the other end tells how well it is known.
+  const place = Math.max(placeFor(near), placeFor(far) - finest)
   const put = (end: number, gap: number) =>
     rounded(end, far / near > skewed && gap === far ? placeFor(far) : place)
   return { value: rounded(value, place), low: put(low, gaps.low), high: put(high, gaps.high) }
