@@ -78,7 +78,7 @@ describe('a lever', () => {
     expect(await slider(page, 'Water each time').isVisible()).toBe(false)
     const described = await feed.getAttribute('aria-describedby')
     expect(await page.locator(`[id="${described}"]`).textContent()).toBe(
-      'Today: 2.4 g. A step up: 36.5 g of feed more a year.',
+      'Today: 2.4 g. A step up: +36.5 g of feed a year.',
     )
     await page.context().close()
   })
@@ -181,6 +181,22 @@ describe('the rivers', () => {
     await page.getByRole('table', { name: 'Ledger of phosphorus' }).waitFor()
     expect(complaints).toEqual([])
     await page.context().close()
+  })
+
+  it('and the fans are told apart where the machine gives the colours, and where more contrast is asked', async () => {
+    for (const media of [{ forcedColors: 'active' }, { contrast: 'more' }] as const) {
+      const { page } = await visit(browser, server.address, { prepare: (one) => one.emulateMedia(media) })
+      expect(await page.locator('.river').first().locator('pattern path').count()).toBeGreaterThan(0)
+      expect(await page.locator('.river').last().locator('pattern circle').count()).toBeGreaterThan(0)
+      const inks = await page
+        .locator('.fan-median')
+        .evaluateAll((all) => all.map((line) => getComputedStyle(line).strokeDasharray))
+      expect(new Set(inks).size).toBe(3)
+      expect(await accessibilityIssues(page)).toEqual([])
+      const folder = process.env.HOLDFAST_SCREENSHOTS ?? (await mkdtemp(join(tmpdir(), 'holdfast-look-')))
+      await page.screenshot({ path: join(folder, `water-${Object.keys(media)[0]}.png`), fullPage: true })
+      await page.context().close()
+    }
   })
 
   it('carry the chance of being in band under the fans, and in their tables', async () => {

@@ -65,6 +65,20 @@ describe('a reading', () => {
     await page.context().close()
   })
 
+  it('is chosen visibly where the colours are the reader’s own', async () => {
+    const site = await serveLog(program)
+    const { page } = await visit(browser, site.record, { from: 'heading' })
+    await page.emulateMedia({ forcedColors: 'active' })
+    const ground = (pressed: boolean) =>
+      page
+        .getByRole('group', { name: 'What to write down' })
+        .getByRole('button', { pressed })
+        .first()
+        .evaluate((one) => getComputedStyle(one).backgroundColor)
+    expect(await ground(true)).not.toBe(await ground(false))
+    await page.context().close()
+  })
+
   it('whose figure has two meanings is asked about, and the answer logs it', async () => {
     const site = await serveLog(program)
     const { page } = await visit(browser, site.record, { from: 'heading' })

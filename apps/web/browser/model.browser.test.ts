@@ -25,8 +25,10 @@ describe('the app that ships', () => {
     expect(await page.locator('.river').count()).toBe(2)
     expect(await page.locator('.fan').count()).toBeGreaterThanOrEqual(2)
     expect(await page.locator('.issue').count()).toBe(0)
-    const sentence = await page.locator('.fan-view .line').first().textContent()
-    expect(sentence).toMatch(/Nitrate stands at [\d.]+ \([\d.]+ to [\d.]+\) mg\/L NO3/)
+    const sentence = await page.locator('.fan-view .line', { hasText: 'today and' }).first().textContent()
+    expect(sentence).toMatch(
+      /Nitrate: [\d.]+ \([\d.]+ to [\d.]+\)\s*mg\/L NO3\s*today and, kept as it is, [\d.]+/,
+    )
     const feed = page.locator('.legend .figure').first()
     await feed.click()
     expect(await page.locator('.derivation summary').first().textContent()).toContain('Feeding')

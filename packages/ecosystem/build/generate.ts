@@ -31,13 +31,10 @@ export function generateKernel(processes: readonly Process[]): {
   const lasting = processes.flatMap(({ event }, index) => (event ? [] : [index]))
   const slow = lasting.filter((index) => written[index].compiled.slow)
   const quick = lasting.filter((index) => !written[index].compiled.slow)
-  const readByQuick = new Set(
-    quick.flatMap((index) =>
-      Object.values(processes[index].reads).flatMap((read) =>
-        read.read === 'gathered' ? [read.gather] : [],
-      ),
-    ),
-  )
+  const sumsRead = (index: number): readonly string[] =>
+    Object.values(processes[index].reads).flatMap((read) => (read.read === 'gathered' ? [read.gather] : []))
+  const readingSums = happening.filter((index) => sumsRead(index).length > 0)
+  const readByQuick = new Set(quick.flatMap(sumsRead))
   const ahead = slow.filter((index) =>
     Object.keys(processes[index].gathers ?? {}).some((sum) => readByQuick.has(sum)),
   )
@@ -65,7 +62,8 @@ export function settle(index: i32): void {
 
 /** Slow processes at the states of the stage; they may read the sums of quick ones. */
 export function slowProcesses(): void {
-  ${[...summing(lasting), ...rating(slow)].join('\n  ')}
+  allSums()
+  ${rating(slow).join('\n  ')}
 }
 
 /** Quick processes at the states of the stage. */
@@ -78,10 +76,19 @@ export function sumsForQuick(): void {
   ${summing(ahead).join('\n  ')}
 }
 
-/** What one event moves, at the states of the stage; it may read the sums of all processes. */
+/** What one event moves, at the states of the stage. */
 export function eventProcess(index: i32): void {
-  ${summing(lasting).join('\n  ')}
   ${choice('rates', happening).join('\n  ')}
+}
+
+/** Whether an event reads sums. */
+export function eventReadsSums(index: i32): bool {
+  return ${readingSums.map((index) => `index === ${index}`).join(' || ') || 'false'}
+}
+
+/** The sums of all processes, at the states of the stage. */
+export function allSums(): void {
+  ${summing(lasting).join('\n  ')}
 }
 `
   return { source, compiled: Object.fromEntries(written.map(({ id, compiled }) => [id, compiled])) }

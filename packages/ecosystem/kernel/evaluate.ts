@@ -12,7 +12,14 @@ import {
   sums,
 } from './memory'
 import { add, both, gain, mul, negative } from './pair'
-import { eventProcess, quickProcesses, slowProcesses, sumsForQuick } from './processes'
+import {
+  allSums,
+  eventProcess,
+  eventReadsSums,
+  quickProcesses,
+  slowProcesses,
+  sumsForQuick,
+} from './processes'
 
 /** Equations other than the declared ones, worked out by the host: it writes slopes and flows. */
 declare function foreignRates(): void
@@ -55,7 +62,10 @@ export function evaluateQuick(): void {
 
 /** What one event moves, at the states of the stage. */
 export function happen(index: i32): void {
-  memory.fill(gathered, 0, sums)
+  if (eventReadsSums(index)) {
+    memory.fill(gathered, 0, sums)
+    allSums()
+  }
   eventProcess(index)
 }
 

@@ -13,11 +13,17 @@ import { cited } from './cited.ts'
 
 type Transfer = Block['process']['transfers'][number]
 
-/** How each process of a model works at each of its instances, made from its declaration. */
+const made = new WeakMap<Model, readonly Explanation[]>()
+
+/** How each process of a model works at each of its instances, made from its declaration: once for a model. */
 export function explanations(model: Model): readonly Explanation[] {
-  return [...model.blocks, ...model.events.values()].flatMap((block) =>
+  const known = made.get(model)
+  if (known) return known
+  const all = [...model.blocks, ...model.events.values()].flatMap((block) =>
     block.names.map((instance, n) => explanation(model, block, instance, n)),
   )
+  made.set(model, all)
+  return all
 }
 
 function explanation(model: Model, block: Block, instance: string, n: number): Explanation {

@@ -11,6 +11,11 @@ describe('a computed figure', () => {
     expect(text(9.2, 1.1, 122)).toBe('9 (1 to 120) mg/L NO3')
   })
 
+  it('that lies all but on one end of its interval is not told to the last digit', () => {
+    expect(text(137.277512, 137.277511, 301_200, 'mg N')).toBe('100 (100 to 300\u202f000) mg N')
+    expect(text(0.5, 0.4999999, 0.9)).toBe('0.5000 (0.5000 to 0.9) mg/L NO3')
+  })
+
   it('is written without an interval where it has no spread', () => {
     expect(text(12.24, 12.24, 12.24, 'mg N')).toBe('12.2 mg N')
     expect(text(12.24, 12.24 - 1e-12, 12.24 + 1e-12, 'mg N')).toBe('12.2 mg N')

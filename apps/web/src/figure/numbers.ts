@@ -1,3 +1,4 @@
+import { grouped } from '../ways/counts.ts'
 import { ways } from '../ways/ways.ts'
 
 /** A value with the ends of its 90 % interval, as it is written on a page. */
@@ -6,6 +7,9 @@ export interface Written {
   readonly low: string
   readonly high: string
 }
+
+/** Places by which a value may be told more finely than the far end of its interval. */
+const finest = 3
 
 /** Ends whose distances from the value differ by more than this are rounded each by its own. */
 const skewed = 4
@@ -22,7 +26,8 @@ export function written(value: number, low: number, high: number): Written {
     return { value: alone, low: alone, high: alone }
   }
   const [near, far] = [Math.min(...known), Math.max(...known)]
-  const place = placeFor(near)
+  // Where the value lies all but on one end, the other end tells how well it is known.
+  const place = Math.max(placeFor(near), placeFor(far) - finest)
   const put = (end: number, gap: number) =>
     rounded(end, far / near > skewed && gap === far ? placeFor(far) : place)
   return { value: rounded(value, place), low: put(low, gaps.low), high: put(high, gaps.high) }
@@ -54,8 +59,7 @@ function rounded(value: number, place: number, trim = false): string {
   const fixed = Math.abs(snapped).toFixed(digits)
   const kept = trim && fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed
   const [whole = '0', fraction] = kept.split('.')
-  const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole
   const sign = snapped < 0 && Number(kept) !== 0 ? '\u2212' : ''
   const mark = ways().decimal === 'comma' ? ',' : '.'
-  return sign + (fraction ? `${grouped}${mark}${fraction}` : grouped)
+  return sign + (fraction ? `${grouped(whole)}${mark}${fraction}` : grouped(whole))
 }

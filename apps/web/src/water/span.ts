@@ -1,12 +1,13 @@
 import type { SystemData } from '../shell/system-data.ts'
 import type { Span } from '../worker/answers.ts'
 
-export const spanChoices = ['30', '90', 'all'] as const
+export const spanChoices = ['30', '90', '365', 'all'] as const
 export type SpanChoice = (typeof spanChoices)[number]
 
 export const spanWords: Readonly<Record<SpanChoice, string>> = {
   '30': 'Last 30 days',
   '90': 'Last 90 days',
+  '365': 'Last year',
   all: 'Whole log',
 }
 

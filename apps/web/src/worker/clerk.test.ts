@@ -40,6 +40,19 @@ describe('the clerk in the worker', () => {
     for (const reply of said) expect(reply).toMatchObject(name)
   })
 
+  it('sends the processes with the first of its answers that rests on them', async () => {
+    const processes = exampleLedger({ from: 1, to: 2 }).processes
+    const { said, receive } = harness({
+      outlook: async (question) => ({ ...exampleOutlook(question, 'x'), processes }),
+    })
+    await receive({ type: 'ask', ...name, question: whole })
+    await receive({ type: 'ask', ...name, question: whole })
+    expect(said).toMatchObject([
+      { type: 'done', answer: { processes } },
+      { type: 'done', answer: { processes: [] }, sameProcesses: true },
+    ])
+  })
+
   it('drops what is left of a question when a newer one comes', async () => {
     const { said, receive } = harness()
     const newer = { run: 'run-2', seq: 2, inputsHash: 'abd' }

@@ -8,12 +8,22 @@ export interface Clerk {
 /** Answers questions inside the worker, the latest alone: what is left to do of an older one is dropped. */
 export function clerk(model: Model, post: (reply: FromWorker) => void): Clerk {
   let latest = 0
+  let processesSent: Answer['processes'] | undefined
+
+  function answered(type: 'partial' | 'done', name: RunName, answer: Answer): void {
+    if (answer.processes === processesSent)
+      post({ type, ...name, answer: { ...answer, processes: [] }, sameProcesses: true })
+    else {
+      processesSent = answer.processes
+      post({ type, ...name, answer })
+    }
+  }
 
   function work(name: RunName, question: Question): Promise<Answer> {
     const { outlook, firstMembers } = question
     const asking: Asking<Answer> = {
       ...(firstMembers === undefined ? {} : { firstMembers }),
-      first: (answer) => post({ type: 'partial', ...name, answer }),
+      first: (answer) => answered('partial', name, answer),
       onProgress: (share) => post({ type: 'progress', ...name, share }),
       cancelled: () => latest !== name.seq,
     }
@@ -26,7 +36,7 @@ export function clerk(model: Model, post: (reply: FromWorker) => void): Clerk {
     async receive({ type: _type, question, ...name }) {
       latest = name.seq
       try {
-        post({ type: 'done', ...name, answer: await work(name, question) })
+        answered('done', name, await work(name, question))
       } catch (error) {
         post({ type: 'failed', ...name, issue: issueOf(error) })
       }

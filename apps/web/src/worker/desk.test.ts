@@ -86,6 +86,15 @@ describe('the desk', () => {
     expect(lastAsked().inputsHash).toBe(newer)
   })
 
+  it('keeps the long list of processes that is sent once', () => {
+    const { desk, heard, lastAsked, reply } = harness()
+    const processes = [{ process: 'feeding' }] as unknown as OutlookAnswer['processes']
+    desk.ask(asked(20))
+    reply({ type: 'partial', ...lastAsked(), answer: { ...answer, processes } })
+    reply({ type: 'done', ...lastAsked(), answer: { ...answer, processes: [] }, sameProcesses: true })
+    expect(heard[1]).toMatchObject({ type: 'done', answer: { processes } })
+  })
+
   it('ends the worker of a run that is stopped, tells so, and hears nothing more of it', () => {
     const { desk, ports, heard, port, lastAsked, reply } = harness()
     desk.ask(asked(20))

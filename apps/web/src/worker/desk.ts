@@ -1,5 +1,13 @@
 import { inputsHash } from './inputs-hash.ts'
-import { type FromWorker, type Question, type RunName, sameRun, stopped, type ToWorker } from './protocol.ts'
+import {
+  type Answer,
+  type FromWorker,
+  type Question,
+  type RunName,
+  sameRun,
+  stopped,
+  type ToWorker,
+} from './protocol.ts'
 
 /** The part of a Worker that the desk uses. */
 export interface Port {
@@ -32,12 +40,21 @@ export function openDesk(spawn: () => Port, hear: (reply: FromWorker) => void): 
   let sent: Sent | undefined
   let waiting: Sent | undefined
   let seq = 0
+  let processes: Answer['processes'] = []
 
   function listenTo(opened: Port): Port {
     opened.onmessage = (event) => {
-      if (opened === port) receive(event.data)
+      if (opened === port) receive(whole(event.data))
     }
     return opened
+  }
+
+  /** The answer with its processes, which are sent once. */
+  function whole(reply: FromWorker): FromWorker {
+    if (!('answer' in reply)) return reply
+    if (reply.sameProcesses) return { ...reply, answer: { ...reply.answer, processes } }
+    processes = reply.answer.processes
+    return reply
   }
 
   function receive(reply: FromWorker): void {

@@ -7,7 +7,19 @@ import type { Question } from './protocol.ts'
 export function inputsHash(question: Question): string {
   const { members: _members, ...rests } = question.outlook
   const span = question.kind === 'ledger' ? question.span : null
-  return fnv1aBothWays(JSON.stringify([question.kind, span, rests], sorted))
+  const parts = Object.entries(rests).filter(([, part]) => part !== undefined)
+  const named = parts.map(([key, part]) => [key, nameOf(part)] as const).sort(([a], [b]) => (a < b ? -1 : 1))
+  return fnv1aBothWays(JSON.stringify([question.kind, span, named], sorted))
+}
+
+/** System and log are the same objects from one question of a page to the next, and are never changed. */
+const names = new WeakMap<object, string>()
+
+function nameOf(part: unknown): string {
+  if (typeof part !== 'object' || part === null) return JSON.stringify(part)
+  const name = names.get(part) ?? fnv1aBothWays(JSON.stringify(part, sorted))
+  names.set(part, name)
+  return name
 }
 
 /** Keys in one order, so that equal inputs written differently have one name. */
@@ -19,7 +31,7 @@ function sorted(_key: string, value: unknown): unknown {
 /**
  * FNV-1a, 32 bits (Fowler, Noll & Vo; constants from memory), once forwards and once backwards. Not a
  * cryptographic hash: the page may be served over plain HTTP, where crypto.subtle is absent, and nobody
- * attacks their own lever. It must be quick, since a long log is hashed at every step of a finger.
+ * attacks their own lever. It must be quick, since a lever is hashed at every step of a finger.
  */
 function fnv1aBothWays(text: string): string {
   let forwards = 0x811c9dc5

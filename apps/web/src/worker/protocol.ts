@@ -36,8 +36,12 @@ export interface Issue {
 
 export type FromWorker =
   | (RunName & { readonly type: 'progress'; readonly share: number })
-  | (RunName & { readonly type: 'partial'; readonly answer: Answer })
-  | (RunName & { readonly type: 'done'; readonly answer: Answer })
+  | (RunName & {
+      readonly type: 'partial' | 'done'
+      readonly answer: Answer
+      /** True: its processes are left out, for they are those of the answer before, and long. */
+      readonly sameProcesses?: true
+    })
   | (RunName & { readonly type: 'failed'; readonly issue: Issue })
 
 export const sameRun = (a: RunName, b: RunName) =>

@@ -8,6 +8,7 @@ export const bed = {
   slow: account('inside', 'bed.slow', 'Settled waste that rots in a year', NPC),
   silica: account('inside', 'bed.silica', 'Silica of dead diatoms', ['Si']),
   precipitate: account('inside', 'bed.precipitate', 'Phosphate bound by lanthanum', ['P']),
+  mineral: account('inside', 'bed.mineral', 'Phosphorus locked in bone and chalk', ['P']),
 } as const
 
 /** What rock and sand hold. */

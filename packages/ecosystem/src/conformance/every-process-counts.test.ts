@@ -86,7 +86,7 @@ test('every parameter of the reef moves the books', () => {
   start[stateIndex(model, 'bed.silica/Si')] = 1000
   start[stateIndex(model, 'water.silicate/Si')] = 3 * model.volume_L
   /** A bed grows by the scarcer store, and what it does in the dark it does in the dark: each has its own start. */
-  const starts = [{ N: 0.2 }, { N: 0.55 }, { P: 0.15 }, { N: 2, P: 3, dark: 20 }].map((bed) => startWith(bed))
+  const starts = [{ N: 0.2 }, { N: 0.55 }, { P: 0.15 }, { N: 2, P: 3, dark: 40 }].map((bed) => startWith(bed))
   function startWith({ N = 1, P = 1, dark = 0 }: { N?: number; P?: number; dark?: number }): Float64Array {
     const begin = Float64Array.from(start)
     begin[stateIndex(model, 'hunger.Trochus histrio')] = 0.8

@@ -21,21 +21,8 @@ export interface Coefficients {
 const damping = 2 / 13
 const made = new Map<number, Coefficients>()
 
-/** One stage: the rates at the start hold for the whole step (Euler's method, of first order). */
-const single: Coefficients = {
-  stages: 1,
-  first: 1,
-  onLast: new Float64Array(2),
-  onBefore: new Float64Array(2),
-  onRate: new Float64Array(2),
-  onFirstRate: new Float64Array(2),
-  weights: Float64Array.of(1),
-  nodes: Float64Array.of(0, 1),
-}
-
-/** @param stages at least 1; from 2 on the method is of second order */
+/** @param stages at least 2 */
 export function coefficients(stages: number): Coefficients {
-  if (stages === 1) return single
   const known = made.get(stages)
   if (known) return known
   const w0 = 1 + damping / (stages * stages)

@@ -7,12 +7,15 @@ const perRow = 5
 
 /**
  * Coefficients of all stages as the kernel reads them: first the row of a member that stays as it is, then
- * the rows of 1, 2, 3 and more stages. A row: on the last change, on the one before, on the rates, on the
+ * an empty one, since no step has a single stage, and then the rows of 2, 3 and more stages. A row: on the last change, on the one before, on the rates, on the
  * rates at the start, and what these rates count for in the whole flows.
  */
 export function coefficientTable(): Float64Array {
-  const rows = [[1, 0, 0, 0, 0]]
-  for (let stages = 1; stages <= mostStages; stages++) {
+  const rows = [
+    [1, 0, 0, 0, 0],
+    [0, 0, 0, 0, 0],
+  ]
+  for (let stages = 2; stages <= mostStages; stages++) {
     const c = coefficients(stages)
     rows.push([0, 0, c.first, 0, c.weights[0]])
     for (let j = 2; j <= stages; j++)

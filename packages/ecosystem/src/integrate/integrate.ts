@@ -10,8 +10,6 @@ import { FastestDecay } from './spectral-radius.ts'
 import type { Watch } from './watch.ts'
 
 const members = [0, 1] as const
-/** After a jump the first step lasts this many times the time of the quickest decay. */
-const settlingTimes = 3
 
 /**
  * Advances two members of one model through time, from event to event.
@@ -58,7 +56,7 @@ export class Integrator {
       lanes[member].begin(member < count ? from : Number.POSITIVE_INFINITY)
       if (member < count) lanes[member].statistics.evaluations++
     }
-    this.quick.begin(count, (member, fastest) => lanes[member].settleFirst(settlingTimes / fastest))
+    this.quick.begin(count)
     for (;;) {
       for (const lane of lanes) lane.plan(to)
       if (lanes[0].waits && lanes[1].waits) return
@@ -136,10 +134,6 @@ export class Integrator {
     const lane = this.lanes[member]
     if (lane.waits) return
     if (!Number.isFinite(lane.fastest)) throw new NotANumber(this.states(this.kernel.memory.at.start, member))
-    if (lane.settles) {
-      lane.stages = 1
-      return
-    }
     lane.stages = stagesFor(lane.days, lane.fastest)
     while (lane.stages > mostStages && !lane.shortest) {
       lane.shorten(lane.days / 2)

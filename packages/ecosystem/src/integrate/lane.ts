@@ -21,8 +21,6 @@ export class Lane {
   /** Fastest decay by slow processes, per day. */
   fastest = 0
   private step = 0.1
-  /** Days that the first step after a jump takes; 0 where there was none. */
-  private settling = 0
   private sinceRadius = radiusHolds
   private rejectedBefore = false
 
@@ -31,15 +29,6 @@ export class Lane {
   /** Sets out from a day on which something may have changed. */
   begin(day: number): void {
     this.day = day
-    this.settling = 0
-  }
-
-  /** Quick processes were thrown off their balance: until they have found it slow ones are not judged by what they see. */
-  settleFirst(days: number): void {
-    this.settling = days
-  }
-  get settles(): boolean {
-    return this.settling > 0
   }
 
   /** The next step towards a day. */
@@ -50,11 +39,6 @@ export class Lane {
     this.stages = 0
     this.days = 0
     if (!(left > 0)) return
-    if (this.settles) {
-      this.days = Math.min(this.settling, this.step / 4, left)
-      this.end = this.days === left ? to : this.day + this.days
-      return
-    }
     const { shortest, longest } = this.settings
     const step = Math.max(shortest, Math.min(this.step, longest))
     // As many equal steps as are left, rather than whole ones and a crumb.
@@ -88,8 +72,7 @@ export class Lane {
   /** The step is to be tried again, shorter; until then the member waits. */
   reject(factor: number): void {
     this.statistics.rejected++
-    if (this.settles) this.settling = Math.max(this.days * factor, this.settings.shortest)
-    else this.step = Math.max(this.days * factor, this.settings.shortest)
+    this.step = Math.max(this.days * factor, this.settings.shortest)
     // One step too long is nothing; two after another may be too few stages.
     if (this.rejectedBefore) this.sinceRadius = radiusHolds
     this.rejectedBefore = true
@@ -108,10 +91,6 @@ export class Lane {
     this.statistics.steps++
     if (this.limit) this.statistics.limited++
     this.sinceRadius++
-    if (this.settles) {
-      this.settling = 0
-      return
-    }
     const proposal = this.days * Math.max(0.2, paceOf(error))
     // A step before an event may be short for that reason alone: do not learn from it.
     this.step = this.days < this.step && proposal > this.days ? Math.max(proposal, this.step) : proposal

@@ -64,8 +64,8 @@ export class Quick {
     this.any = kernel.memory.hasQuick
   }
 
-  /** Sets out from a day on which something may have changed; `found` is told the fastest decay, per day. */
-  begin(count: 1 | 2, found: (member: 0 | 1, fastest: number) => void): void {
+  /** Sets out from a day on which something may have changed. */
+  begin(count: 1 | 2): void {
     if (!this.any) return
     const due = this.walks.map(({ sinceRadius }, member) => member < count && sinceRadius >= radiusHolds)
     if (due[0] || due[1])
@@ -75,11 +75,7 @@ export class Quick {
         walk.sinceRadius = 0
         walk.evaluations += evaluations
       })
-    for (const member of members) {
-      const walk = this.walks[member]
-      walk.sinceRadius++
-      if (member < count) found(member, walk.fastest)
-    }
+    for (const walk of this.walks) walk.sinceRadius++
   }
 
   /** Sets out on a step, or on the same step once more. */

@@ -6,7 +6,7 @@ import { type CultivatedBed, carbonOfAlga, namedBeds, ofAlga, standingBed } from
 export const bedDecay = process<CultivatedBed>({
   id: 'bed-decay',
   title: 'Leaking and rotting of cultivated algae',
-  says: 'A bed that burns more than it makes leaks what its tissue no longer holds; after one to several weeks in the dark it rots, phosphorus ahead of nitrogen.',
+  says: 'A bed that burns more than it makes leaks what its tissue no longer holds; after one to several weeks in the dark it rots, and of what has died phosphorus dissolves ahead of nitrogen.',
   source: 'cladophora-peel-harvey',
   each: namedBeds,
   reads: standingBed,
@@ -17,7 +17,7 @@ export const bedDecay = process<CultivatedBed>({
     leak: fact('alg.leak', 'd⁻¹'),
     dieback: fact('alg.dieback', 'd⁻¹'),
     rotAfter: fact('alg.rot_after', 'd'),
-    phosphorusAhead: fact('alg.rot_p_ahead', '1'),
+    dissolvesOfP: fact('alg.rot_p_dissolves', '1'),
     dissolves: fact('alg.rot_dissolves', '1'),
   },
   terms: {
@@ -49,9 +49,9 @@ export const bedDecay = process<CultivatedBed>({
     split({
       atom: 'P',
       from: ({ id }) => bedOfAlgae(id),
-      rate: 'rot * phosphorusAhead * phosphorus',
+      rate: 'rot * phosphorus',
       into: [
-        { to: water.phosphate, share: 'dissolves' },
+        { to: water.phosphate, share: 'dissolvesOfP' },
         { to: water.particles, share: 'rest' },
       ],
     }),

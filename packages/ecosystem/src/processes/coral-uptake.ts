@@ -4,7 +4,7 @@ import type { Surface, System } from '../system.ts'
 import { ammonia, type InSystem, nitrate, phosphate } from './readings.ts'
 import { hoursSetting, lightSetting } from './stands.ts'
 
-interface Lit extends InSystem {
+export interface LitCorals extends InSystem {
   readonly area_m2: number
   /** The surface whose lamp shines on the corals too. */
   readonly surface: Surface
@@ -20,7 +20,7 @@ function litSurface({ surfaces }: System): Surface | undefined {
   )
 }
 
-export function coralsOf(system: System): readonly { readonly name: string; readonly of: Lit }[] {
+export function coralsOf(system: System): readonly { readonly name: string; readonly of: LitCorals }[] {
   const area_m2 = system.corals?.area_m2 ?? 0
   const surface = litSurface(system)
   return area_m2 > 0 && surface ? [{ name: '', of: { system, area_m2, surface } }] : []
@@ -36,7 +36,7 @@ export const coralsLeftOut = (system: System): string | undefined =>
  * Gross uptake would strip a tank; it fills a store and then only replaces what growth dilutes and what is
  * given off. So over months corals keep growth times tissue content.
  */
-export const coralUptake = process<Lit>({
+export const coralUptake = process<LitCorals>({
   id: 'coral-uptake',
   title: 'Uptake by corals',
   says: 'Corals take up ammonium before nitrate, by light, until their stores are full; what they keep is new tissue, and a part goes back as mucus.',

@@ -1,6 +1,6 @@
 import { type FactsOfSystem, type FeedKind, feedKind } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
-import { animals, outside, water } from '../accounts/index.ts'
+import { animals, bed, outside, water } from '../accounts/index.ts'
 import { amount, fact, process, setting, split } from '../declare/index.ts'
 import type { Feed, System } from '../system.ts'
 
@@ -76,7 +76,7 @@ function pelletKind(): FeedKind {
 export const feeding = process<Fed>({
   id: 'feeding',
   title: 'Feeding',
-  says: 'What is fed is eaten or not; of what is eaten a little becomes fish, most comes back dissolved, the rest as waste.',
+  says: 'What is fed is eaten or not; of what is eaten a little becomes fish, most comes back dissolved, the rest as waste. The bone in it passes the fish and stays as mineral.',
   source: 'mass balance',
   each: (system) => system.feeds.map((feed, index) => ({ name: feed.kind, of: { system, feed, index } })),
   reads: {
@@ -111,6 +111,7 @@ export const feeding = process<Fed>({
     perLength: fact('fish.mass_per_length', 'g cm⁻³'),
     asAmmonia: fact('fish.tan_share', '1'),
     leached: fact('min.leach_p.faeces', '1'),
+    bone: fact('fish.faeces_bone', '1'),
   },
   gathers: {
     [fedNitrogen]: { key: () => 'all feeds', sum: 'ration * asTold * shareN * nitrogen', unit: 'µmol d⁻¹' },
@@ -148,6 +149,7 @@ export const feeding = process<Fed>({
       into: [
         { to: animals.fish, share: 'eaten * keptP' },
         { to: water.phosphate, share: 'eaten * (digestedP - keptP + (1 - digestedP) * leached)' },
+        { to: bed.mineral, share: 'eaten * (1 - digestedP) * (1 - leached) * bone' },
         { to: water.particles, share: 'rest' },
       ],
     }),

@@ -9,6 +9,7 @@ import { bacterialGrowth } from './bacterial-growth.ts'
 import { bacterialLoss } from './bacterial-loss.ts'
 import { bedDecay } from './bed-decay.ts'
 import { bedGrowth } from './bed-growth.ts'
+import { calcification } from './calcification.ts'
 import { carbonDosing } from './carbon-dosing.ts'
 import { carbonateSorption } from './carbonate-sorption.ts'
 import { continuousWaterChange } from './continuous-water-change.ts'
@@ -85,6 +86,7 @@ export const processes: readonly Process[] = [
   crewTurnover,
   predation,
   coralUptake,
+  calcification,
   bedGrowth,
   bedDecay,
   unexplainedLoss,

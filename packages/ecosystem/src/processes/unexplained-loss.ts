@@ -27,11 +27,19 @@ export const strength = {
   },
 } as const
 
+/** How much of what takes phosphate has grown to the water it lives in, as a share of its most. */
+export const grown = {
+  id: 'unexplained.phosphate_grown',
+  title: 'How far what takes phosphate unexplained has grown to the water',
+  unit: '1',
+} as const
+
 /**
  * Stands in for what no process covers. Without it the readings would have to be explained by the processes
  * there are, and their parameters would learn what is not so. It saturates, as uptake does, so it does not
- * follow the water up, and the water's way to the surfaces caps it. It may fade or grow, as readings that
- * rise for months ask of it.
+ * follow the water up, and the water's way to the surfaces caps it. Of phosphate it follows over months, as
+ * sponges and films grow, so that it does not take over within weeks what another way out has ceased to
+ * carry. It may fade or grow, as readings that rise for months ask of it.
  */
 export const unexplainedLoss = process<InSystem>({
   id: 'unexplained-loss',
@@ -45,6 +53,7 @@ export const unexplainedLoss = process<InSystem>({
     wetted: setting('wetted area', 'm²', ({ system }) => wettedArea(system)),
     strengthN: state(strength.nitrate, '1'),
     strengthP: state(strength.phosphate, '1'),
+    grownP: state(grown, '1'),
     fedN: gathered(fedNitrogen, () => 'all feeds', 'µmol d⁻¹'),
     fedP: gathered(fedPhosphorus, () => 'all feeds', 'µmol d⁻¹'),
     newN: setting('nitrogen of new water', 'µmol d⁻¹', ({ system }, facts) =>
@@ -59,6 +68,7 @@ export const unexplainedLoss = process<InSystem>({
     halfNitrate: fact('den.ks', 'µmol L⁻¹'),
     lossOfP: fact('unexplained.phosphate', '1'),
     halfPhosphate: fact('unexplained.half_phosphate', 'µmol L⁻¹'),
+    growth: fact('unexplained.phosphate_growth', 'd⁻¹'),
     driftN: fact('unexplained.nitrate_drift', 'd⁻¹'),
     driftP: fact('unexplained.phosphate_drift', 'd⁻¹'),
     transferN: fact('coral.s_nh4', 'L m⁻² d⁻¹'),
@@ -75,9 +85,10 @@ export const unexplainedLoss = process<InSystem>({
       atom: 'P',
       from: water.phosphate,
       to: outside.unexplained,
-      rate: 'least(strengthP * lossOfP * (fedP + newP) * monod(phosphate, halfPhosphate), transferP * wetted * phosphate)',
+      rate: 'least(strengthP * lossOfP * (fedP + newP) * grownP, transferP * wetted * phosphate)',
     }),
     change({ state: strength.nitrate, rate: 'driftN * strengthN' }),
     change({ state: strength.phosphate, rate: 'driftP * strengthP' }),
+    change({ state: grown, rate: 'growth * (monod(phosphate, halfPhosphate) - grownP)' }),
   ],
 })

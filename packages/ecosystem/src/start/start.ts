@@ -10,13 +10,13 @@ import {
   water,
 } from '../accounts/index.ts'
 import { type Model, stateId, stateIndex } from '../assemble/model.ts'
-import { freundlich } from '../forms/index.ts'
+import { freundlich, monod } from '../forms/index.ts'
 import type { Day } from '../log.ts'
 import { carbonDosingOf } from '../processes/carbon-dosing.ts'
 import { ammoniaOxidisers, nitriteOxidisers } from '../processes/nitrifiers.ts'
 import { type KindOfRock, withDeadMatter, withExchangeable, withNitrifiers } from '../processes/rock-kinds.ts'
 import { growthForm, layerOf, patchShare } from '../processes/stands.ts'
-import { strength } from '../processes/unexplained-loss.ts'
+import { grown, strength } from '../processes/unexplained-loss.ts'
 import { simulateTogether } from '../simulate/simulate.ts'
 import { timeline } from '../simulate/timeline.ts'
 import type { Rock, System } from '../system.ts'
@@ -130,7 +130,7 @@ function bareStart(model: Model, { parameters, opening }: StartOf, old: boolean)
   beds(model, parameters, put)
   corals(model, parameters, put)
   crew(model, parameters, put)
-  unexplained(put)
+  unexplained(model, parameters, opening, put)
   return y
 }
 
@@ -146,7 +146,7 @@ function asFound(model: Model, { parameters, opening }: StartOf, end: Float64Arr
   algae(model, parameters, put)
   beds(model, parameters, put)
   crew(model, parameters, put)
-  unexplained(put)
+  unexplained(model, parameters, opening, put)
   return y
 }
 
@@ -161,10 +161,12 @@ function putInto(model: Model, y: Float64Array): Put {
 
 type Put = (id: string, value: number) => void
 
-/** What is not explained counts from the first day. */
-function unexplained(put: Put): void {
+/** What is not explained counts from the first day, grown to the water as it is then. */
+function unexplained(model: Model, parameters: Float64Array, opening: Opening, put: Put): void {
   put(strength.nitrate.id, 1)
   put(strength.phosphate.id, 1)
+  const phosphate = convert(opening.phosphate_mg_L, 'mg PO4 L⁻¹', 'µmol L⁻¹')
+  put(grown.id, monod(phosphate, parameter(model, parameters, 'unexplained.half_phosphate')))
 }
 
 /** Age that at least half of the mass of rock has reached; 0 without rock. */

@@ -6,7 +6,7 @@ import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
 import type { LedgerAnswer } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
-import { firstMembers, questionOf } from '../question.ts'
+import { firstMembersOver, questionOf } from '../question.ts'
 import { type SpanChoice, spanOf } from '../span.ts'
 import type { LedgerGround } from './derivations.ts'
 import { keptPlaces } from './places.ts'
@@ -26,10 +26,10 @@ interface LedgerOf {
 
 /** The budget of N and P over a span: rivers, three sentences, and all of it as a table. */
 export function Ledger({ data, choice, onAnswer }: LedgerOf) {
-  const question = useMemo(
-    () => ({ kind: 'ledger', outlook: questionOf(data), firstMembers, span: spanOf(choice, data) }) as const,
-    [data, choice],
-  )
+  const question = useMemo(() => {
+    const span = spanOf(choice, data)
+    return { kind: 'ledger', outlook: questionOf(data), firstMembers: firstMembersOver(span), span } as const
+  }, [data, choice])
   const asked = useLedger(question)
   // Rows stand in the table alone.
   const [asTable, setAsTable] = useState(() => fromAddress('why')?.startsWith('row.') ?? false)
@@ -109,6 +109,7 @@ function Rivers({ rivers, ground, onTable }: RiversOf) {
               spot={spot}
               onSpot={setSpot}
               onTable={onTable}
+              hint={i === 0 ? 'Point at a stream, or walk with the arrow keys.' : ''}
             />
           </div>
         ))}

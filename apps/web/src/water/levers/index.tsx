@@ -73,12 +73,10 @@ export function Levers({ system, today, set, onMove, onSettle }: LeversOf) {
   )
 }
 
-/** "A step up: 130 L of salt water more a year." */
+/** "A step up: +130 L of salt water a year." */
 function costOfStep(lever: Lever, { setting }: HandleOfLever, set: Settings, step: number): string {
   const moved: Settings = { ...set, [setting]: set[setting] + step }
   const more = lever.yearly(moved) - lever.yearly(set)
   if (more === 0) return 'A step up costs nothing as it stands.'
-  return more > 0
-    ? `A step up: ${lever.inWords(more)} more a year.`
-    : `A step up: ${lever.inWords(-more)} less a year.`
+  return `A step up: ${more > 0 ? '+' : '\u2212'}${lever.inWords(Math.abs(more))} a year.`
 }

@@ -77,7 +77,7 @@ export function FanView({ subject, others, ground, shown, planned, width, height
           subject={subject}
           drawing={drawing}
           label={sentenceText(sentence)}
-          dayText={(of) => shortDayText(of, zone)}
+          dayText={(of) => shortDayText(of, zone, shown)}
           old={others.filter(({ old }) => old).map(({ mark }) => mark)}
           cursor={day === undefined ? undefined : drawing.x(day)}
         />

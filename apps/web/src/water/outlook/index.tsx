@@ -65,10 +65,11 @@ export function Outlook({ data, asked, today, others, from }: OutlookOf) {
     <section class={asked.old ? 'view old' : 'view'} aria-labelledby="outlook-title">
       <h2 id="outlook-title">Outlook</h2>
       <p class="lead">
-        Left of the upright line is what was, right of it what may come if you keep to what you do. Move a
-        lever and its lines are drawn over that.
+        Left of the upright line is what was, right of it what may come if you keep to what you do. What
+        changes fast harms corals, even on the way into the band. Move a lever, and its lines are drawn over
+        the fans.
       </p>
-      <Working asked={asked} what="The outlook" />
+      <Working asked={{ ...asked, old: asked.old || others.some(({ old }) => old) }} what="The outlook" />
       <div ref={element} class="fans">
         {subjects.filter(isWater).map((subject) => view(subject, width, heights.water))}
         <div class="fans-beside">

@@ -92,6 +92,9 @@ function tick(kind: Planned['kind'], x: number, y: number): string {
   return `M${x},${y}v6m0,0l3,5h-6z`
 }
 
+/** Pixels left of today that the long name needs. */
+const roomForName = 190
+
 function StripShape({
   strip,
   old,
@@ -103,7 +106,8 @@ function StripShape({
 }) {
   const { mark, top, height, weeks } = strip
   const bottom = top + height
-  const name = mark === undefined ? 'Chance of being in band' : mark === 'levers' ? 'with the levers' : mark
+  const long = today > roomForName ? 'Chance of being in band' : 'In band, by week'
+  const name = mark === undefined ? long : mark === 'levers' ? 'with the levers' : mark
   return (
     <g class={`strip${mark ? ` outline-${mark}` : ''}${mark && old.includes(mark) ? ' outline-old' : ''}`}>
       <text class="strip-name" x={today - 8} y={bottom - 5} text-anchor="end">
