@@ -5,6 +5,7 @@
  */
 import type { Check } from './check.ts'
 import { checkCopies } from './copies/index.ts'
+import { againstCbc } from './crew/against-cbc.ts'
 import { againstCvode } from './cvode.ts'
 import { cycles } from './cycle.ts'
 import { fedOtherwise } from './fed-otherwise.ts'
@@ -38,6 +39,7 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   fedOtherwise,
   grazedReefs,
   keyCalibration,
+  againstCbc,
   () => checkRecord({ full }),
   () => checkCopies({ full }),
 ]
