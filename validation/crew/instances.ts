@@ -68,7 +68,7 @@ export function drawnSystem({ volume_L, mates = [], corals, surfaces = [] }: Dra
         kind: 'display',
         volume_L,
         glass_volume_L: volume_L,
-        length_cm: 100 * 2.3 * (volume_L / 2300) ** (1 / 3),
+        length_cm: 122 * (volume_L / 285) ** (1 / 3),
       },
     ],
     flow: [],

@@ -70,6 +70,8 @@ export function crewProgramme(question: ProgrammeQuestion): CrewProgramme {
   const grown = unwanted.reduce((sum, { growth_g_d }) => sum + growth_g_d, 0)
   const places = unwanted.filter(({ growth_g_d }) => growth_g_d > nothing * grown)
   const margin = 1 + (wishes.margin ?? facts.typical('crew_plan.margin'))
+  const largest =
+    facts.typical('crew_plan.largest') * margin * places.reduce((sum, { growth_g_d }) => sum + growth_g_d, 0)
   const covers = places.map((): (readonly [number, number])[] => [])
   const eatenLean = places.map((): (readonly [number, number])[] => [])
   for (const { animal, stay, come } of numbers) {
@@ -88,6 +90,8 @@ export function crewProgramme(question: ProgrammeQuestion): CrewProgramme {
       eatenLean[p].push([later, 1])
     }
     const appetite = intake.appetite_g_d
+    // A crew that rests on one animal falls with it.
+    if (swims(animal) && appetite > largest) programme.atMost(`largest share ${animal.taxon}`, [[come, 1]], 0)
     programme.atMost(`appetite ${animal.taxon}`, [...spent, [stay, -appetite], [come, -appetite]], 0)
     const need = needLeft(animal.taxon, system, facts) - intake.detritus_g_d
     if (need > 0) programme.atLeast(`hunger ${animal.taxon}`, [...found, [stay, -need], [come, -need]], 0)

@@ -1,0 +1,126 @@
+import { loadSolver, type Wishes } from '@holdfast/crew-plan'
+import type { Grazer } from '@holdfast/facts'
+import { beforeAll, describe, expect, test } from 'vitest'
+import { type Drawn, dice, drawnSystem, instance } from './instances.ts'
+
+let solver: Awaited<ReturnType<typeof loadSolver>>
+beforeAll(async () => {
+  solver = await loadSolver()
+})
+
+/** The animals of the best crew, with their number. */
+function crewOf(
+  drawn: Drawn,
+  wishes: Wishes = {},
+): readonly { readonly animal: Grazer; readonly count: number }[] {
+  const { programme, numbers } = instance(drawn, wishes).crew
+  const solved = solver(programme, { gap: 0.01, seconds: 20 })
+  if (solved.status !== 'solved') throw new Error(solved.status)
+  return numbers
+    .map(({ animal, come }) => ({ animal, count: solved.values[come] }))
+    .filter(({ count }) => count > 0)
+}
+
+const count = (crew: ReturnType<typeof crewOf>, of: (animal: Grazer) => boolean): number =>
+  crew.filter(({ animal }) => of(animal)).reduce((sum, one) => sum + one.count, 0)
+const group =
+  (name: string) =>
+  (animal: Grazer): boolean =>
+    animal.group === name
+
+/** Thirty systems: fifteen just under a limit of keepers, fifteen just over it. */
+const around = (litres: number): readonly (readonly [under: number, over: number])[] =>
+  Array.from({ length: 15 }, (_, k) => {
+    const roll = dice(litres + k)
+    return [litres * (0.7 + 0.29 * roll()), litres * (1.01 + 0.2 * roll())] as const
+  })
+const offered = (volume_L: number): readonly Grazer[] =>
+  instance({ volume_L }, { withCaution: 'all' }).candidates.map(({ animal }) => animal)
+
+describe('what keepers hold to be so (common practice)', () => {
+  test.each(around(190))('no tang lives in %d L, and only small bristletooths in %d L', (under, over) => {
+    expect(offered(under).filter(group('tang'))).toEqual([])
+    const tangs = offered(over).filter(group('tang'))
+    expect(tangs.length).toBeGreaterThan(0)
+    expect(tangs.every(({ mouth, adultSize_cm }) => mouth === 'bristletooth' && adultSize_cm < 17)).toBe(true)
+  })
+
+  test.each(around(285))('no yellow tang lives in %d L, one may in %d L', (under, over) => {
+    const yellow = ({ taxon }: Grazer): boolean => taxon === 'Zebrasoma flavescens'
+    expect(offered(under).some(yellow)).toBe(false)
+    expect(offered(over).some(yellow)).toBe(true)
+  })
+
+  test.each([60, 80, 95, 120])('a tank of %d L gets a blenny and tens of snails at most', (volume_L) => {
+    const crew = crewOf({ volume_L })
+    expect(count(crew, group('blenny'))).toBe(1)
+    expect(count(crew, group('tang'))).toBe(0)
+    expect(count(crew, group('snail'))).toBeLessThan(40)
+  })
+
+  test('a reef of 600 L gets tens of snails, and one or two tangs or rabbitfish', () => {
+    const crew = crewOf({ volume_L: 600 })
+    expect(count(crew, group('snail'))).toBeGreaterThanOrEqual(10)
+    expect(count(crew, group('snail'))).toBeLessThanOrEqual(100)
+    expect([1, 2]).toContain(count(crew, group('tang')) + count(crew, group('rabbitfish')))
+  })
+
+  test.each([90, 300, 600])('red cotton algae bring large turban snails into %d L', (volume_L) => {
+    const large = ({ group: of, adultSize_cm }: Grazer): boolean => of === 'snail' && adultSize_cm >= 5
+    const crew = crewOf({ volume_L, also: { red_cotton: 0.3 } }, { withCaution: 'all' })
+    expect(count(crew, large)).toBeGreaterThan(0)
+  })
+
+  test.each([120, 300])(
+    'bubble algae bring the emerald crab into %d L, and with it a caution',
+    (volume_L) => {
+      const drawn = { volume_L, also: { bubble: 0.15 } }
+      expect(count(crewOf(drawn, { withCaution: 'all' }), group('crab'))).toBeGreaterThan(0)
+      const crab = instance(drawn, { withCaution: 'all' }).candidates.find(
+        ({ animal }) => animal.group === 'crab',
+      )
+      expect(crab?.cautions.length).toBeGreaterThan(0)
+      expect(count(crewOf(drawn), group('crab'))).toBe(0)
+    },
+  )
+
+  test('beside snail-eating wrasses urchins come and small snails do not', () => {
+    const crew = crewOf({ volume_L: 600, mates: ['coris_wrasses'] }, { withCaution: 'all' })
+    expect(count(crew, group('snail'))).toBe(0)
+    expect(count(crew, group('urchin'))).toBeGreaterThan(0)
+  })
+
+  test('where frags lie loose an urchin is told of with a caution', () => {
+    const drawn = { volume_L: 600, corals: 'loose_frags' }
+    const urchins = instance(drawn, { withCaution: 'all' }).candidates.filter(
+      ({ animal }) => animal.group === 'urchin',
+    )
+    expect(urchins.length).toBeGreaterThan(0)
+    expect(urchins.every(({ cautions }) => cautions.some((words) => /frag/i.test(words)))).toBe(true)
+  })
+
+  test('the regal tang, an eater of plankton, comes to no crew', () => {
+    for (const volume_L of [700, 1000, 1500]) {
+      const only = crewOf({ volume_L }, { withCaution: 'all', only: ['Paracanthurus hepatus'] })
+      expect(only, `${volume_L} L`).toEqual([])
+    }
+  })
+
+  test('a sealed overflow is given to the hand whole', () => {
+    const overflow = {
+      ...drawnSystem({ volume_L: 600 }).surfaces[0],
+      id: 'overflow',
+      kind: 'plumbing_overflow' as const,
+      area_m2: 0.1,
+    }
+    const { programme, byHand } = instance(
+      { volume_L: 600, surfaces: [{ ...overflow, enclosed: true }] },
+      {},
+    ).crew
+    const solved = solver(programme, { gap: 0.01, seconds: 20 })
+    const left = byHand.filter(({ place }) => place.surface === 'overflow')
+    expect(left.length).toBeGreaterThan(0)
+    for (const { place, column } of left)
+      expect(solved.status === 'solved' && solved.values[column]).toBeGreaterThanOrEqual(place.growth_g_d)
+  })
+})
