@@ -26,7 +26,12 @@ export function unreadKeys({ check }: Statement): readonly string[] {
 
 export function ask(file: CaseFile, { check, expected }: Statement, model: ModelAnswers): Outcome {
   try {
-    const answered = answerTo({ file: withVariant(file, check.variant), check, model })
+    const answered = answerTo({
+      file: withVariant(file, check.variant),
+      check,
+      model,
+      words: wordsOf(expected),
+    })
     if ('skipped' in answered) return { result: 'skipped', because: answered.skipped }
     if (meets(answered, expected)) return { result: 'passed', got: shown(answered.value) }
     const difference = differenceFor(check)
@@ -39,6 +44,10 @@ export function ask(file: CaseFile, { check, expected }: Statement, model: Model
     // A defect of ours in one answer must not hide what the other answers are.
     return { result: 'failed', got: `broke off: ${error instanceof Error ? error.stack : String(error)}` }
   }
+}
+
+function wordsOf({ includes = [], excludes = [] }: Expected): readonly string[] {
+  return [...includes, ...excludes].filter((word) => typeof word === 'string')
 }
 
 function answerTo(question: Question): Answered {

@@ -26,6 +26,18 @@ export interface Lever {
   readonly factor: number
 }
 
+/** Animals that a crew has, by taxon. */
+export type Counts = ReadonlyMap<string, number>
+
+/** What a plan proposes for a case. */
+export interface ProposedCrew {
+  /** All that live there when the plan is carried out; empty where no animal is to come yet. */
+  readonly crew: Counts
+  readonly firstStep: Counts
+  /** Does anybody starve within so many days. */
+  readonly hungryWithin: (days: number) => boolean
+}
+
 /** Why the model gives no answer. */
 export interface NoModel {
   readonly skipped: 'model'
@@ -54,6 +66,15 @@ export interface ModelAnswers {
     surface: string,
     algae: string,
   ): { readonly gross: number; readonly net: number } | NoModel
+  /** Growth of a surface that nobody eats in the coming week, g dry a day, by surface. */
+  ungrazed(file: CaseFile): ReadonlyMap<string, number> | NoModel
+  /** Most that the animals that are there can eat at a surface, mg dry a day. */
+  grazingCapacity(file: CaseFile, surface: string): number | NoModel
+  proposedCrew(file: CaseFile): ProposedCrew | NoModel
+  /** Does anybody of those that are there starve within so many days. */
+  hungry(file: CaseFile, days: number): boolean | NoModel
+  /** Most animals of these taxa that the vessel of the crew has room for. */
+  mostOfCrew(file: CaseFile, taxa: readonly string[]): number | NoModel
   /** Scarcest of what bacteria on dosed carbon grow on today. */
   limitingBacteria(file: CaseFile): 'N' | 'P' | 'C' | NoModel
   /** Scarcest of what the kind grows on today. */
@@ -73,6 +94,11 @@ export const withoutModel: ModelAnswers = {
   takenByMedia: () => noModel,
   reboundOfChange: () => noModel,
   growth: () => noModel,
+  ungrazed: () => noModel,
+  grazingCapacity: () => noModel,
+  proposedCrew: () => noModel,
+  hungry: () => noModel,
+  mostOfCrew: () => noModel,
   limitingBacteria: () => noModel,
   limiting: () => noModel,
 }

@@ -4,21 +4,13 @@
  */
 import type { Check } from './case-file.ts'
 
-export const missingParts = ['crew', 'ladder', 'commissioning'] as const
+export const missingParts = ['ladder', 'commissioning'] as const
 
 /** 'model' stands for the model itself where it cannot be asked. */
 export type Part = (typeof missingParts)[number] | 'model'
 
 /** Quantities that belong to one missing part, whatever the system. */
 const wholly: Readonly<Record<string, Part>> = {
-  most_exposed_surface: 'crew',
-  grazing_capacity_at_surface: 'crew',
-  crew_must_include_group: 'crew',
-  crew_must_not_include: 'crew',
-  crew_hungry: 'crew',
-  crew_size_first_step: 'crew',
-  crew_count_max: 'crew',
-  diet_score: 'crew',
   measure_first: 'ladder',
   measure_not: 'ladder',
   caution_shown: 'ladder',
@@ -31,5 +23,5 @@ const wholly: Readonly<Record<string, Part>> = {
 
 /** The missing part that this check of this case rests on, or undefined where all it needs is there. */
 export function missingPart(check: Check): Part | undefined {
-  return wholly[check.quantity] ?? (check.lever === 'crew' ? 'crew' : undefined)
+  return wholly[check.quantity]
 }

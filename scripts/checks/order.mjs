@@ -13,6 +13,7 @@ const stepDown = {
   ecosystem: ['seawater', 'facts'],
   inference: ['ecosystem'],
   planning: ['inference'],
+  'crew-plan': ['inference'],
   survey: ['facts'],
   identification: ['facts', 'elementary'],
   logbook: ['seawater'],

@@ -7,6 +7,8 @@ export interface Question {
   readonly file: CaseFile
   readonly check: Check
   readonly model: ModelAnswers
+  /** Words that the expert's list holds: which of them are true is what a list is asked for. */
+  readonly words: readonly string[]
 }
 
 export type Answered =

@@ -3,6 +3,7 @@ import { amountAnswers } from './amounts.ts'
 import type { Family } from './answer.ts'
 import { idleAnswers } from './certain.ts'
 import { conversionAnswers } from './conversion.ts'
+import { crewAnswers } from './crew.ts'
 import { dilutionAnswers } from './dilution.ts'
 import { evaporationAnswers } from './evaporation.ts'
 import { identificationAnswers } from './identification.ts'
@@ -24,4 +25,5 @@ export const answers: Family = {
   ...ledgerAnswers,
   ...idleAnswers,
   ...modelAnswers,
+  ...crewAnswers,
 }

@@ -1,5 +1,6 @@
 /** Answers that the model gives: where the water levels off, what levers do, media, growth. */
 import { daysBetween } from '../calendar.ts'
+import type { CaseFile, Check } from '../case-file.ts'
 import { algaeKey } from '../case-system.ts'
 import { isNoModel, type Lever, type NoModel } from '../model-answers.ts'
 import {
@@ -11,6 +12,7 @@ import {
   type Question,
   textIn,
 } from './answer.ts'
+import { taxaCalled } from './crew.ts'
 import { kitStep } from './trends.ts'
 
 export const modelAnswers: Family = {
@@ -81,33 +83,50 @@ function growthAsked({ file, check, model }: Question) {
 
 function withAndWithout(question: Question) {
   const { file, check, model } = question
-  const lever = leverAsked(question)
+  const { moved: movedFile, lever } = leverAsked(question)
   const asked = needed(textIn(check, 'of'), 'of')
   const days = numberIn(check, 'days') ?? daysBetween(file.start, file.asof)
-  const run = (moved?: Lever): { readonly value: number | NoModel; readonly step: number } => {
+  const run = (of: CaseFile, moved?: Lever): { readonly value: number | NoModel; readonly step: number } => {
     if (asked === 'nitrate' || asked === 'phosphate')
-      return { value: model.outlook(file, asked, days, moved), step: kitStep(asked) }
+      return { value: model.outlook(of, asked, days, moved), step: kitStep(asked) }
     const [, surface, algae] = /^cover:([^:]+):(.+)$/.exec(asked) ?? []
     if (surface !== undefined && algae !== undefined)
-      return { value: model.cover(file, surface, algaeKey(algae), days, moved), step: 0 }
+      return { value: model.cover(of, surface, algaeKey(algae), days, moved), step: 0 }
     const [, side] = /^nitrate_equilibrium_(before|after)_change_mg_L$/.exec(asked) ?? []
     if (side !== 'before' && side !== 'after')
       throw new CannotAnswer(`of: "${asked}" is no course of the outlook`)
-    const level = model.equilibrium(file, moved)
+    const level = model.equilibrium(of, moved)
     return { value: isNoModel(level) ? level : level[side], step: kitStep('nitrate') }
   }
-  const without = run()
-  const moved = run(lever)
+  const without = run(file)
+  const moved = run(movedFile, lever)
   if (isNoModel(without.value)) return without.value
   if (isNoModel(moved.value)) return moved.value
   return { without: without.value, with: moved.value, step: without.step }
 }
 
-function leverAsked({ check }: Question): Lever {
+/** The case with what is moved: a factor on its husbandry, or more animals from today on. */
+function leverAsked({ file, check }: Question): { readonly moved: CaseFile; readonly lever?: Lever } {
   const lever = textIn(check, 'lever')
+  if (lever === 'crew') return { moved: withMoreAnimals(file, check) }
   if (lever !== 'feed' && lever !== 'foam_rate' && lever !== 'carbon_dose')
     throw new CannotAnswer(`lever: "${lever}" is not one we move`)
-  return { lever, factor: needed(numberIn(check, 'change_factor'), 'change_factor') }
+  return { moved: file, lever: { lever, factor: needed(numberIn(check, 'change_factor'), 'change_factor') } }
+}
+
+/** Animals of a group are those of it that live there, else the one of the catalogue that stands first. */
+function withMoreAnimals(file: CaseFile, { add }: Check): CaseFile {
+  const { taxon, group, count } = (add ?? {}) as Readonly<Record<string, unknown>>
+  const taxa = taxaCalled(String(taxon ?? group))
+  const living = file.system.animals.find((one) => one.taxon !== undefined && taxa.includes(one.taxon))?.taxon
+  const more = living ?? taxa[0]
+  const arrival = { date: file.asof, kind: 'animals added', taxon: more, count: Number(count) }
+  const none = living === undefined ? [{ kind: more, taxon: more, count: 0, role: 'grazer' as const }] : []
+  return {
+    ...file,
+    system: { ...file.system, animals: [...file.system.animals, ...none] },
+    log: { ...file.log, events: [...file.log.events, arrival] },
+  }
 }
 
 /** By a tenth and more, by 3 % and more, else unchanged; a move under one step of the kit is none. */

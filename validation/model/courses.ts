@@ -96,7 +96,7 @@ function run(
       to,
       samples,
       timeline: moments,
-    }).samples.map(seen.of),
+    }).samples.map((sample) => seen.of(sample, parameters)),
   )
 }
 

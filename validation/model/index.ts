@@ -3,6 +3,7 @@ import { molarMass } from '@holdfast/quantities'
 import type { ModelAnswers } from '../model-answers.ts'
 import { budget } from './books.ts'
 import { equilibrium, level, medians } from './courses.ts'
+import { grazingCapacityAt, hungry, mostOfCrew, proposedCrew, ungrazed } from './crew.ts'
 import { growth } from './growth.ts'
 import { limitingBacteria } from './limits.ts'
 import { exhaustedAfter, reboundOfChange } from './media.ts'
@@ -19,6 +20,11 @@ export const holdfastModel: ModelAnswers = {
     ((budget(file, 'P', from, to).exports.get('ferric_media') ?? 0) * molarMass('PO4')) / molarMass('P'),
   reboundOfChange,
   growth,
+  ungrazed,
+  grazingCapacity: grazingCapacityAt,
+  proposedCrew,
+  hungry,
+  mostOfCrew,
   limitingBacteria,
   limiting: () => ({ skipped: 'model' }),
 }

@@ -37,7 +37,11 @@ async function addressOf(server: ReturnType<typeof spawn>): Promise<string> {
 async function take(browser: Browser, address: string): Promise<void> {
   for (const { name, width, height, scheme } of views) {
     if (!isWanted(`ledger-${name}`) && !isWanted(`outlook-${name}`)) continue
-    const page = await browser.newPage({ viewport: { width, height }, colorScheme: scheme })
+    const page = await browser.newPage({
+      viewport: { width, height },
+      colorScheme: scheme,
+      locale: 'en-GB',
+    })
     await page.goto(`${address}/?place=water`)
     await page.locator('.fan').first().waitFor({ timeout: patience_ms })
     await page.locator('.river').first().waitFor({ timeout: patience_ms })

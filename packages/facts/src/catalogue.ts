@@ -7,6 +7,7 @@ import chemistry from './data/chemistry.json' with { type: 'json' }
 import composition from './data/composition.json' with { type: 'json' }
 import corals from './data/corals.json' with { type: 'json' }
 import crew from './data/crew.json' with { type: 'json' }
+import crewPlan from './data/crew-plan.json' with { type: 'json' }
 import cultivated from './data/cultivated.json' with { type: 'json' }
 import denitrification from './data/denitrification.json' with { type: 'json' }
 import feeding from './data/feeding.json' with { type: 'json' }
@@ -53,6 +54,7 @@ const all: readonly Fact[] = [
   ...(grazing as readonly Fact[]),
   ...grazerFacts,
   ...(crew as readonly Fact[]),
+  ...(crewPlan as readonly Fact[]),
   ...neighbourFacts,
   ...(nitrogenFixation as readonly Fact[]),
   ...(surfaceTransfer as readonly Fact[]),

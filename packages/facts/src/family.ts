@@ -8,6 +8,7 @@ const families: Readonly<Record<string, string>> = {
   cd: 'Organic carbon dosing',
   coral: 'Corals and water at surfaces',
   crew: 'Crew',
+  crew_plan: 'Crew plan',
   den: 'Denitrification',
   diatom: 'Diatoms',
   doc: 'Dissolved organics',

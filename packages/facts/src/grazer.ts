@@ -61,13 +61,25 @@ export interface Grazer {
   readonly volume_L: { readonly least: number; readonly comfortable: number }
   readonly volumeSource?: string
   readonly stocking: Stocking
+  /** Price band of the trade, US dollars, undated. */
+  readonly price_usd: { readonly low: number; readonly high: number }
+  /** Whether shops have it; what comes by itself is counted when there and never bought. */
+  readonly offered: 'usually' | 'rarely' | 'comes by itself' | 'as a culture'
   readonly activePeriod: string
   readonly hazards: readonly string[]
   readonly reefSafe: 'yes' | 'with caution' | 'no'
   readonly reefSafeReason: string
   readonly provenance: Readonly<
     Record<
-      'size' | 'consumption' | 'assimilation' | 'reach' | 'temperature' | 'volume' | 'stocking' | 'safety',
+      | 'size'
+      | 'consumption'
+      | 'assimilation'
+      | 'reach'
+      | 'temperature'
+      | 'volume'
+      | 'stocking'
+      | 'safety'
+      | 'price',
       Provenance
     >
   >

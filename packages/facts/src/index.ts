@@ -3,6 +3,14 @@ export { fact, facts } from './catalogue.ts'
 export { type Caution, caution, cautions } from './caution.ts'
 export { complaintShare, complaintsKnownBy } from './complaint.ts'
 export { type CoralBand, coralBand, coralBands } from './coral-band.ts'
+export {
+  type CrewCondition,
+  type CrewPool,
+  crewConditions,
+  crewPools,
+  stubbornKind,
+  wantedKind,
+} from './crew-rules.ts'
 export { type CultivatedAlga, cultivatedAlga } from './cultivated-alga.ts'
 export type { Fact, Provenance, Range } from './fact.ts'
 export { familyOf } from './family.ts'

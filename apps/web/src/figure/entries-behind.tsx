@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks'
 import { addressOf } from '../shell/address.ts'
+import { countText } from '../ways/counts.ts'
 import { useEntries } from './entries.ts'
 import { headings, whenOf } from './in-words.ts'
 
@@ -29,7 +30,7 @@ export function EntriesBehind({ ids }: { readonly ids: readonly string[] }) {
       </ul>
       {earlier > 0 && (
         <button type="button" class="key" onClick={() => setCount(count + more)}>
-          Show {Math.min(more, earlier)} of {earlier} earlier ones
+          Show {Math.min(more, earlier)} of {countText(earlier)} earlier ones
         </button>
       )}
     </>

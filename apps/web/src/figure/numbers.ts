@@ -1,3 +1,4 @@
+import { grouped } from '../ways/counts.ts'
 import { ways } from '../ways/ways.ts'
 
 /** A value with the ends of its 90 % interval, as it is written on a page. */
@@ -58,8 +59,7 @@ function rounded(value: number, place: number, trim = false): string {
   const fixed = Math.abs(snapped).toFixed(digits)
   const kept = trim && fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed
   const [whole = '0', fraction] = kept.split('.')
-  const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole
   const sign = snapped < 0 && Number(kept) !== 0 ? '\u2212' : ''
   const mark = ways().decimal === 'comma' ? ',' : '.'
-  return sign + (fraction ? `${grouped}${mark}${fraction}` : grouped)
+  return sign + (fraction ? `${grouped(whole)}${mark}${fraction}` : grouped(whole))
 }

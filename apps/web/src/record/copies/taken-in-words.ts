@@ -1,3 +1,4 @@
+import { counted } from '../../ways/counts.ts'
 import { dayInShort } from '../../ways/dates.ts'
 
 /** What became of an export that was brought back. */
@@ -21,10 +22,8 @@ export function takenInWords({ madeAt, added, already, differing, leftOut }: Tak
           `Of those, ${differing.length === 1 ? 'one says' : `${differing.length} say`} something else here; what was here stays.`,
         ]
       : []),
-    ...(leftOut.length > 0
-      ? [`${leftOut.length === 1 ? 'One file' : `${leftOut.length} files`} had been lost before it was made.`]
-      : []),
+    ...(leftOut.length > 0 ? [`Before it was made, ${counted(leftOut.length, 'file')} had been lost.`] : []),
   ].join(' ')
 }
 
-const entries = (count: number) => (count === 1 ? 'one entry' : `${count} entries`)
+const entries = (count: number) => counted(count, 'entry', 'entries')

@@ -1,5 +1,6 @@
+import { counted } from '../../ways/counts.ts'
 import { dayInShort } from '../../ways/dates.ts'
-import { capital, counted, quantityInWords } from './in-words.ts'
+import { capital, quantityInWords } from './in-words.ts'
 import type { Preview, Settled } from './protocol.ts'
 import { ShownInParts } from './shown-in-parts.tsx'
 

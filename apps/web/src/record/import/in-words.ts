@@ -1,9 +1,6 @@
 import { isQuantityName, quantities } from '@holdfast/quantities'
+import { counted, countText } from '../../ways/counts.ts'
 import type { Asked, Preview } from './protocol.ts'
-
-/** @example counted(1, 'cell', 'cells') // 'one cell' */
-export const counted = (count: number, one: string, many = `${one}s`): string =>
-  count === 1 ? `one ${one}` : `${count.toLocaleString('en-GB')} ${many}`
 
 /** @example quantityInWords('nitrate') // 'Nitrate' */
 export const quantityInWords = (name: string): string =>
@@ -38,7 +35,7 @@ export const listInWords = (parts: readonly string[]): string =>
 export function cellsInWords({ cells: { first, all }, written }: Pick<Asked, 'cells' | 'written'>): string {
   const shown = first.map((cell, at) => `${cell} “${shortened(written[at] ?? '')}”`)
   const more = all - first.length
-  return more > 0 ? `${shown.join(', ')} and ${more.toLocaleString('en-GB')} more` : listInWords(shown)
+  return more > 0 ? `${shown.join(', ')} and ${countText(more)} more` : listInWords(shown)
 }
 
 const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)} …` : text)

@@ -1,5 +1,6 @@
 import type { SystemName } from '../../shell/system-data.ts'
-import { capital, cellsInWords, counted } from './in-words.ts'
+import { counted } from '../../ways/counts.ts'
+import { capital, cellsInWords } from './in-words.ts'
 import { type Asked, leftOutTank, type Preview, type Settled } from './protocol.ts'
 import { FigureAnswer, Options, Question } from './question.tsx'
 

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks'
+import { countText } from '../../ways/counts.ts'
 import type { Listed } from './protocol.ts'
 
 interface ShownInPartsOf<Item> {
@@ -21,12 +22,12 @@ export function ShownInParts<Item>({ of: { first, all }, label, children }: Show
       </ul>
       {shown < first.length && (
         <button type="button" class="key" onClick={() => setShown(shown + more)}>
-          Show more of all {all.toLocaleString('en-GB')}
+          Show more of all {countText(all)}
         </button>
       )}
       {shown >= first.length && all > first.length && (
         <p class="quiet">
-          {(all - first.length).toLocaleString('en-GB')} more are not shown on this page; on a terminal{' '}
+          {countText(all - first.length)} more are not shown on this page; on a terminal{' '}
           <code>holdfast import FILE --preview</code> lists every one.
         </p>
       )}

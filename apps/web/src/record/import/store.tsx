@@ -1,5 +1,6 @@
 import { issueInWords } from '@holdfast/logbook'
-import { capital, counted, freshInWords, mustAnswer } from './in-words.ts'
+import { counted, countText } from '../../ways/counts.ts'
+import { capital, freshInWords, mustAnswer } from './in-words.ts'
 import type { Preview } from './protocol.ts'
 import { idOfQuestion } from './questions.tsx'
 import type { Import } from './use-import.ts'
@@ -30,9 +31,9 @@ export function Store({ walk, preview }: { readonly walk: Import; readonly previ
       {sending?.issues ? (
         <div class="not-yet" role="alert">
           <p>
-            {sending.issues.map(issueInWords).join(' ')} {sending.sent.toLocaleString('en-GB')} of{' '}
-            {sending.of.toLocaleString('en-GB')} entries are in the log; the others are in this page, so leave
-            it open. Sent again, none is stored twice.
+            {sending.issues.map(issueInWords).join(' ')} {countText(sending.sent)} of {countText(sending.of)}{' '}
+            entries are in the log; the others are in this page, so leave it open. Sent again, none is stored
+            twice.
           </p>
           <button type="button" class="large" onClick={store}>
             Send the others
@@ -41,8 +42,8 @@ export function Store({ walk, preview }: { readonly walk: Import; readonly previ
       ) : sending ? (
         <p class="working">
           <span>
-            Storing: {sending.sent.toLocaleString('en-GB')}
-            {sending.of > 0 && ` of ${sending.of.toLocaleString('en-GB')}`} entries.
+            Storing: {countText(sending.sent)}
+            {sending.of > 0 && ` of ${countText(sending.of)}`} entries.
           </span>
           <progress max={sending.of || 1} value={sending.sent} aria-label="Share that is stored" />
         </p>

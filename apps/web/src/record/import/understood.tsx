@@ -1,6 +1,7 @@
 import type { SheetColumn } from '@holdfast/logbook'
+import { counted } from '../../ways/counts.ts'
 import { dayInShort, daysInWords } from '../../ways/dates.ts'
-import { counted, listInWords, quantityInWords } from './in-words.ts'
+import { listInWords, quantityInWords } from './in-words.ts'
 import type { Preview } from './protocol.ts'
 import type { Series } from './series.ts'
 

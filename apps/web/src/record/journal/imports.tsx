@@ -1,4 +1,5 @@
 import type { JournalLine } from '@holdfast/logbook'
+import { counted } from '../../ways/counts.ts'
 import type { Acts } from './acts.ts'
 import { importInWords } from './import-in-words.ts'
 
@@ -31,7 +32,7 @@ function Import({ batch, lines, acts }: ImportsOf & { readonly batch: string }) 
   const by = lines.every((line) => line.state === 'taken back' && line.by === first?.by)
     ? first?.by
     : undefined
-  const count = lines.length === 1 ? 'one entry' : `${lines.length} entries`
+  const count = counted(lines.length, 'entry', 'entries')
   return (
     <li>
       <span>

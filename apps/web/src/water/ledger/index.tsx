@@ -109,6 +109,7 @@ function Rivers({ rivers, ground, onTable }: RiversOf) {
               spot={spot}
               onSpot={setSpot}
               onTable={onTable}
+              hint={i === 0 ? 'Point at a stream, or walk with the arrow keys.' : ''}
             />
           </div>
         ))}

@@ -18,10 +18,12 @@ export interface RiverViewOf {
   readonly spot: Spot | undefined
   readonly onSpot: (spot: Spot) => void
   readonly onTable: () => void
+  /** How to point at a stream, while nobody does. */
+  readonly hint: string
 }
 
 /** One river: picture, what the stream one points at carries, and all of it as a list. */
-export function RiverView({ river, drawing, ground, spot, onSpot, onTable }: RiverViewOf) {
+export function RiverView({ river, drawing, ground, spot, onSpot, onTable, hint }: RiverViewOf) {
   return (
     <figure>
       <h3>{atomNames[river.atom]}</h3>
@@ -49,11 +51,7 @@ export function RiverView({ river, drawing, ground, spot, onSpot, onTable }: Riv
         />
       </div>
       <div class="readout" aria-live="polite">
-        {spot ? (
-          <Says sentence={atSpot(spot, river, ground)} />
-        ) : (
-          <p class="line quiet">Point at a stream, or walk with the arrow keys.</p>
-        )}
+        {spot ? <Says sentence={atSpot(spot, river, ground)} /> : <p class="line quiet">{hint}</p>}
       </div>
       <RiverLegend river={river} ground={ground} />
     </figure>

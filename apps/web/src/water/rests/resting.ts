@@ -2,6 +2,7 @@ import type { ComputedFigure } from '../../figure/computed.ts'
 import { plain, written } from '../../figure/numbers.ts'
 import type { Sentence } from '../../figure/sentence.ts'
 import type { SystemData } from '../../shell/system-data.ts'
+import { countText } from '../../ways/counts.ts'
 import type { LedgerAnswer, OutlookAnswer } from '../../worker/answers.ts'
 import { basinFigure, streamFigure } from '../ledger/figures.ts'
 import { keptPlaces } from '../ledger/places.ts'
@@ -54,7 +55,7 @@ export function roleOf(entry: string, worked: WorkedOut): Sentence {
   const read = data.observations.find((reading) => reading.entry === entry)
   if (read !== undefined) {
     const before = [
-      `It is one of ${plain(data.observations.length)} readings by which the simulated tanks are weighed. `,
+      `It is one of ${countText(data.observations.length)} readings by which the simulated tanks are weighed. `,
     ]
     return outlook === undefined ? before : [...before, ...metBy(entry, { answer: outlook, data })]
   }

@@ -1,0 +1,58 @@
+import type { Barred } from './candidates.ts'
+import type { Step } from './steps.ts'
+import type { Fate } from './trial-run.ts'
+
+/** An issue as data. */
+export interface PlanIssue {
+  readonly code:
+    | 'cycle unfinished'
+    | 'no answer in time'
+    | 'limits clash'
+    | 'starves'
+    | 'not held'
+    | 'cancelled'
+  readonly where: string
+  readonly got: string
+  readonly accepted: string
+  readonly next: string
+}
+
+export interface Planned {
+  readonly taxon: string
+  readonly tradeName: string
+  readonly group: string
+  /** Animals of it that live there today; that come; that are given away. */
+  readonly there: number
+  readonly come: number
+  readonly leave: number
+  /** To be ordered, so that so many are left after the losses of the first month. */
+  readonly order: number
+  /** Price of the order, US dollars: low and high. */
+  readonly price_usd: { readonly low: number; readonly high: number }
+  /** Lost in a year by age and hunger in the trial run. */
+  readonly lostInYear: number
+  readonly cautions: readonly string[]
+}
+
+/** What is left to the hand. */
+export interface HandWork {
+  readonly surface: string
+  readonly patch: string
+  readonly kind: string
+  readonly grams_dry_per_week: number
+}
+
+export type CrewAnswer =
+  | {
+      /** 'refused' where somebody starves in the trial run; `check` says who. */
+      readonly status: 'plan' | 'refused'
+      /** False where the gap to the best plan was not proved in time. */
+      readonly proved: boolean
+      readonly cost: number
+      readonly crew: readonly Planned[]
+      readonly byHand: readonly HandWork[]
+      readonly steps: readonly Step[]
+      readonly barred: readonly Barred[]
+      readonly check: { readonly crew: readonly Fate[]; readonly issues: readonly PlanIssue[] }
+    }
+  | { readonly status: 'none'; readonly issues: readonly PlanIssue[]; readonly barred: readonly Barred[] }
