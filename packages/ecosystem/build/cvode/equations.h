@@ -1,8 +1,8 @@
 /* A model written to model.h as any solver takes it: what the states inside change by, exact derivatives in a
    pattern of columns, and what events do. Outside accounts are left out: nothing depends on them, and a solver
    tuned for speed would not carry them. `quick` works out once what parameters and settings give, and otherwise
-   evaluates the formulas as they are declared. `exact` has all derivatives; without it those by sums of many states
-   (food of grazers) are left out: of low rank and small, they cost ten times the rest. */
+   evaluates the formulas as they are declared. `exact` has all derivatives; without it those by sums that
+   processes share (food of grazers, cover of a stand) are left out: they change few steps and cost several times the rest. */
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -12,8 +12,6 @@
 static double settings[SETTINGS], gathered[GATHERED], flows[FLUXES > EVENT_FLUXES ? FLUXES : EVENT_FLUXES];
 static double whole[STATES], change_of[STATES];
 static double direct[DIRECT + 1], by_sum[BY_SUM + 1], sums[SUMS + 1], inner[INNER + 1];
-/* A sum of no more states than these is no sum of many. */
-enum { FEW = 12 };
 static int quick, exact, count, row_of[STATES], state_of[STATES];
 
 /* The pattern: columns of sorted rows, and where each derivative is added. */
@@ -75,7 +73,7 @@ static void make_pattern(void) {
     for (int c = 0; c < sum_columns[inner_by[e]]; c++)
       add_once(sum_column[inner_slot[e]], &sum_columns[inner_slot[e]], sum_column[inner_by[e]][c]);
   for (int e = 0; e < BY_SUM; e++) {
-    if (!exact && sum_columns[gathered_slot[e]] > FEW) continue;
+    if (!exact) break;
     const int g = gathered_slot[e], from = inside(flux_from[gathered_flux[e]]), to = inside(flux_to[gathered_flux[e]]);
     if (from >= 0) add_once(sum_row[g], &sum_rows[g], from);
     if (to >= 0) add_once(sum_row[g], &sum_rows[g], to);
