@@ -17,8 +17,8 @@ const usual = {
 const gaps: ReadonlySet<string> = new Set(['phosphate, 5 %', 'phosphate, 95 %'])
 
 /**
- * The same facts for twenty invented systems: nothing is set for one of them. Twenty more, at which nobody looked
- * while priors were chosen, are told beside and judged by no one.
+ * The same facts for twenty invented systems: nothing is set for one of them. Twenty more, by which no prior
+ * was chosen, are told beside and judged by no one.
  */
 export function ordinarySystems(): readonly Check[] {
   const [judgedYears, others] = [1, 21].map(twentyFrom)
