@@ -19,7 +19,7 @@ const programs = {
   'check-key': 'validation/check-key.ts',
   'check-imports': 'validation/check-imports.ts',
   bench: 'bench/bench.ts',
-  'make-example': 'examples/make-example.ts',
+  'make-examples': 'examples/make-examples.ts',
   'make-processes-page': 'packages/ecosystem/build/make-processes-page.ts',
   screenshots: 'apps/web/screenshots/screenshots.ts',
 }

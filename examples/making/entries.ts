@@ -1,7 +1,6 @@
 import { type Entry, kinds, readEntry } from '@holdfast/logbook'
 import { v5 } from 'uuid'
-import type { Deed } from './husbandry.ts'
-import { systemDocument } from './system-document.ts'
+import type { Deed, Story } from './story.ts'
 
 /** Namespace of the entries of the examples; made once and never changed. */
 const namespace = '0d2b8a6e-52a4-4b1f-9f0e-3a4c77c1d9e2'
@@ -9,16 +8,16 @@ const namespace = '0d2b8a6e-52a4-4b1f-9f0e-3a4c77c1d9e2'
 const newest = new Map<string, number>(kinds.map(({ name, v }) => [name, v]))
 
 /** Entries of the log out of what was done; the id is made of place in the day, kind and text. */
-export function entriesOf(deeds: readonly Deed[]): readonly Entry[] {
+export function entriesOf({ document }: Story, deeds: readonly Deed[]): readonly Entry[] {
   const counts = new Map<string, number>()
   return deeds.map(({ date, kind, body }) => {
-    const key = JSON.stringify([systemDocument.id, date, kind, body])
+    const key = JSON.stringify([document.id, date, kind, body])
     const count = (counts.get(key) ?? 0) + 1
     counts.set(key, count)
     const read = readEntry({
       id: v5(JSON.stringify([key, count]), namespace),
       workspace: 'home',
-      system: systemDocument.id,
+      system: document.id,
       kind,
       v: newest.get(kind),
       at: date,

@@ -18,15 +18,6 @@ import { drawMember } from '@holdfast/inference'
 import { convert } from '@holdfast/quantities'
 
 /** What nobody in the story knows: how this tank's facts lie in their bands, and where its water began. */
-export const tank: Tank = {
-  seed: 600,
-  member: 9,
-  distance: 0.45,
-  // So that what comes in and what leaves come to a year between poor and rich.
-  facts: { 'unexplained.nitrate': 1.1, 'unexplained.phosphate': 1.1 },
-  opening: { nitrate_mg_L: 7, phosphate_mg_L: 0.07 },
-}
-
 export interface Tank {
   readonly seed: number
   readonly member: number
@@ -51,7 +42,7 @@ export function truthOf(
   events: readonly Event[],
   from: number,
   days: readonly number[],
-  { seed, member, distance, facts, opening } = tank,
+  { seed, member, distance, facts, opening }: Tank,
 ): readonly Truth[] {
   const model = assemble(system)
   const drawn = drawMember(model, seed, member)
