@@ -35,3 +35,11 @@ export function entriesOf({ document }: Story, deeds: readonly Deed[]): readonly
 /** The same as the store would give them back: received at the end of their day. */
 export const received = (entries: readonly Entry[]) =>
   entries.map((entry) => ({ ...entry, knownAt: entry.madeAt }))
+
+/** The entries of a log.json. */
+export const entriesIn = (text: string): readonly Entry[] =>
+  (JSON.parse(text) as unknown[]).map((one) => {
+    const read = readEntry(one)
+    if (!read.ok) throw new Error(read.issues.map(({ where, got }) => `${where}: ${got}`).join('\n'))
+    return read.entry
+  })

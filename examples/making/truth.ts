@@ -6,6 +6,7 @@ import {
   type Opening,
   patches,
   patchShare,
+  type Simulation,
   type System,
   simulate,
   startOf,
@@ -36,31 +37,49 @@ export interface Truth {
   readonly cover: (surface: string, algae: string) => number
 }
 
-/** The invented year as it was, on the days asked for (in order). */
+/** The invented time as it was, on the days asked for (in order). */
 export function truthOf(
   system: System,
   events: readonly Event[],
   from: number,
   days: readonly number[],
-  { seed, member, distance, facts, opening }: Tank,
+  tank: Tank,
 ): readonly Truth[] {
+  const to = days[days.length - 1] ?? from
+  const { samples } = runOf(system, events, { from, to, samples: days }, tank)
+  const model = assemble(system)
+  return samples.map((states, i) => truthAt(model, states, days[i]))
+}
+
+/** What is wanted of a run: from one day to another, states on days in between, sums between marks. */
+export interface Wanted {
+  readonly from: number
+  readonly to: number
+  readonly samples: readonly number[]
+  readonly marks?: readonly number[]
+}
+
+/** The tank as it truly ran. */
+export function runOf(
+  system: System,
+  events: readonly Event[],
+  wanted: Wanted,
+  { seed, member, distance, facts, opening }: Tank,
+): Simulation {
   const model = assemble(system)
   const drawn = drawMember(model, seed, member)
   const typical = typicalParameters(model)
   const parameters = drawn.map(
     (value, i) => facts[model.parameters[i].fact] ?? between(typical[i], value, distance),
   )
-  const to = days[days.length - 1] ?? from
-  const { samples } = simulate({
+  const { from, to } = wanted
+  return simulate({
+    ...wanted,
     model,
     parameters,
     start: startOf(model, parameters, opening, from),
-    from,
-    to,
-    samples: days,
     timeline: timeline({ system, events, from, to, asOf: to }),
   })
-  return samples.map((states, i) => truthAt(model, parameters, states, days[i]))
 }
 
 /** On the scale of logarithms, where both are above zero. */

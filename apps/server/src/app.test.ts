@@ -4,7 +4,7 @@ import { type Issue, issueInWords, type Logbook, Refused } from '@holdfast/logbo
 import { temporaryFolder } from '@holdfast/testing'
 import { expect, test } from 'vitest'
 import { app } from './app.ts'
-import { putExampleIn } from './example.ts'
+import { putExamplesIn } from './example.ts'
 import { emptyLogbook, served } from './testing/served.ts'
 import { smallExample } from './testing/small-example.ts'
 
@@ -61,16 +61,16 @@ test('what is not there is said in words', async () => {
 test('the example goes into an empty log once, and beside no other system', async () => {
   const logbook = emptyLogbook()
   const example = smallExample()
-  expect(await putExampleIn(logbook, example, new Date())).toBe(true)
-  expect(await putExampleIn(logbook, example, new Date())).toBe(false)
-  expect(await putExampleIn(emptyLogbook(), temporaryFolder(), new Date())).toBe(false)
+  expect(await putExamplesIn(logbook, [example], new Date())).toBe(true)
+  expect(await putExamplesIn(logbook, [example], new Date())).toBe(false)
+  expect(await putExamplesIn(emptyLogbook(), [temporaryFolder()], new Date())).toBe(false)
   expect(await logbook.read()).toHaveLength(3)
 })
 
 test('an example with a mistake is refused with the words of the mistake, and nothing is stored', async () => {
   const logbook = emptyLogbook()
   const wrong = smallExample({ temperature: '25 foo', evaporation: '-1 L/d' })
-  const refusal = await putExampleIn(logbook, wrong, new Date()).catch((error: unknown) => error)
+  const refusal = await putExamplesIn(logbook, [wrong], new Date()).catch((error: unknown) => error)
   expect(refusal).toBeInstanceOf(Refused)
   expect(refusal).toMatchObject({ issues: [{ where: 'temperature' }, { where: 'evaporation' }] })
   expect(await logbook.systems()).toEqual([])

@@ -17,7 +17,7 @@ async function started(folder: string, restore = false) {
     home: folder,
     env: { PORT: '0', HOLDFAST_NO_BROWSER: '1' },
     webFolder: folder,
-    exampleFolder: smallExample(),
+    exampleFolders: [smallExample()],
     print: say,
     complain: say,
   })

@@ -4,20 +4,25 @@ import { join } from 'node:path'
 import { type Entry, type Issue, type Logbook, Refused, readEntry, readSystemFile } from '@holdfast/logbook'
 
 /**
- * Puts the example system into a logbook that has nothing in it yet, so that a first start has
- * something to look at. It is a system like any other from then on.
+ * Puts the example systems into a logbook that has nothing in it yet, so that a first start has
+ * something to look at. They are systems like any other from then on.
  *
- * @param folder  with system.json (a system file) and log.json (a list of entries)
- * @returns whether it was put in
- * @throws Refused with every issue of the two files; nothing is stored then
+ * @param folders  each with system.json (a system file) and log.json (a list of entries)
+ * @returns whether any was put in
+ * @throws Refused with every issue of the two files of a folder; nothing is stored then
  */
-export async function putExampleIn(logbook: Logbook, folder: string, now: Date): Promise<boolean> {
-  if (!existsSync(join(folder, 'system.json')) || (await logbook.systems()).length > 0) return false
-  await logbook.append(exampleEntries(folder, logbook.workspace, now))
+export async function putExamplesIn(
+  logbook: Logbook,
+  folders: readonly string[],
+  now: Date,
+): Promise<boolean> {
+  const there = folders.filter((folder) => existsSync(join(folder, 'system.json')))
+  if (there.length === 0 || (await logbook.systems()).length > 0) return false
+  await logbook.append(there.flatMap((folder) => exampleEntries(folder, logbook.workspace, now)))
   return true
 }
 
-/** The example's entries as this workspace keeps them, its description first. */
+/** The entries of an example as this workspace keeps them, its description first. */
 function exampleEntries(folder: string, workspace: string, now: Date): readonly Entry[] {
   const described = readSystemFile(readFileSync(join(folder, 'system.json'), 'utf8'))
   if (!described.ok) throw new Refused(described.issues)

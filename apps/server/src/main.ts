@@ -19,6 +19,9 @@ Serves Holdfast on this machine and opens it in the browser.
 /** This file is built into dist/; the web app is beside it, the examples beside dist. */
 const here = dirname(fileURLToPath(import.meta.url))
 
+/** What a first start has to show. */
+const examples = ['reef-600', 'reef-90', 'refugium-1500']
+
 async function main(): Promise<void> {
   const { data, restore, help } = parseArgs({
     options: {
@@ -38,7 +41,7 @@ async function main(): Promise<void> {
     home: homedir(),
     env: process.env,
     webFolder: join(here, 'web'),
-    exampleFolder: join(here, '..', 'examples', 'reef-600'),
+    exampleFolders: examples.map((name) => join(here, '..', 'examples', name)),
     print: (line) => process.stdout.write(`${line}\n`),
     complain: (line) => process.stderr.write(`${line}\n`),
   })

@@ -6,7 +6,7 @@ import { postgresBinaries } from '@holdfast/logbook/testing/postgres-binaries.ts
 import { postgresServer } from '@holdfast/logbook/testing/postgres-server.ts'
 import { buildProgram, type Child, startedServer, temporaryFolder } from '@holdfast/testing'
 import { beforeAll, expect, onTestFinished, test, vi } from 'vitest'
-import { putExampleIn } from './example.ts'
+import { putExamplesIn } from './example.ts'
 import { browserCommand } from './open-browser.ts'
 import { smallExample } from './testing/small-example.ts'
 
@@ -121,7 +121,7 @@ test('the log can be written by another program while the server runs, and the p
   const opened = openLogbook({ folder })
   expect(opened.ok).toBe(true)
   if (!opened.ok) return
-  await putExampleIn(opened.logbook, smallExample(), new Date())
+  await putExamplesIn(opened.logbook, [smallExample()], new Date())
   await opened.logbook.close()
   expect(await (await fetch(`${url}/api/systems`)).json()).toEqual([
     { id: 'example-reef', name: 'Example reef' },

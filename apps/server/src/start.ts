@@ -7,7 +7,7 @@ import { app } from './app.ts'
 import { scheduleBackups } from './backup-schedule.ts'
 import { backupSettings } from './backup-settings.ts'
 import { bringBack } from './bring-back.ts'
-import { putExampleIn } from './example.ts'
+import { putExamplesIn } from './example.ts'
 import { listen } from './listen.ts'
 import { openBrowser } from './open-browser.ts'
 
@@ -20,7 +20,7 @@ export interface StartOptions extends Surroundings {
   /** Puts the last whole backup in the place of the log before all else. */
   readonly restore?: boolean | undefined
   readonly webFolder: string
-  readonly exampleFolder: string
+  readonly exampleFolders: readonly string[]
   readonly print: (line: string) => void
   readonly complain: (line: string) => void
 }
@@ -78,7 +78,7 @@ export async function start(options: StartOptions): Promise<Started> {
   const { logbook, kept } = opened
   const mark = { start: randomUUID(), pid: process.pid }
   try {
-    await putExampleIn(logbook, options.exampleFolder, new Date())
+    await putExamplesIn(logbook, options.exampleFolders, new Date())
     const { webFolder } = options
     const tell = (failure: unknown): void =>
       complain(failure instanceof Error ? (failure.stack ?? failure.message) : String(failure))

@@ -4,7 +4,7 @@ import { temporaryFolder } from '@holdfast/testing'
 import type { Hono } from 'hono'
 import { onTestFinished } from 'vitest'
 import { app } from '../app.ts'
-import { putExampleIn } from '../example.ts'
+import { putExamplesIn } from '../example.ts'
 import { smallExample } from './small-example.ts'
 
 /** A log with nothing in it, which is closed when the test has ended. */
@@ -26,6 +26,6 @@ export interface Served {
 export async function served(logbook = emptyLogbook(), webFolder = ''): Promise<Served> {
   const told: unknown[] = []
   const tell = (failure: unknown): number => told.push(failure)
-  await putExampleIn(logbook, smallExample(), new Date())
+  await putExamplesIn(logbook, [smallExample()], new Date())
   return { server: app({ logbook, kept: 'in a test', webFolder, start: 'this one', tell }), logbook, told }
 }
