@@ -48,7 +48,16 @@ export function truthOf(
   const to = days[days.length - 1] ?? from
   const { samples } = runOf(system, events, { from, to, samples: days }, tank)
   const model = assemble(system)
-  return samples.map((states, i) => truthAt(model, states, days[i]))
+  const parameters = parametersOf(model, tank)
+  return samples.map((states, i) => truthAt(model, parameters, states, days[i]))
+}
+
+/** Typical values, moved towards those of the member drawn; facts set by hand as they are. */
+function parametersOf(model: Model, { seed, member, distance, facts }: Tank): Float64Array {
+  const typical = typicalParameters(model)
+  return drawMember(model, seed, member).map(
+    (value, i) => facts[model.parameters[i].fact] ?? between(typical[i], value, distance),
+  )
 }
 
 /** What is wanted of a run: from one day to another, states on days in between, sums between marks. */
@@ -60,24 +69,15 @@ export interface Wanted {
 }
 
 /** The tank as it truly ran. */
-export function runOf(
-  system: System,
-  events: readonly Event[],
-  wanted: Wanted,
-  { seed, member, distance, facts, opening }: Tank,
-): Simulation {
+export function runOf(system: System, events: readonly Event[], wanted: Wanted, tank: Tank): Simulation {
   const model = assemble(system)
-  const drawn = drawMember(model, seed, member)
-  const typical = typicalParameters(model)
-  const parameters = drawn.map(
-    (value, i) => facts[model.parameters[i].fact] ?? between(typical[i], value, distance),
-  )
+  const parameters = parametersOf(model, tank)
   const { from, to } = wanted
   return simulate({
     ...wanted,
     model,
     parameters,
-    start: startOf(model, parameters, opening, from),
+    start: startOf(model, parameters, tank.opening, from),
     timeline: timeline({ system, events, from, to, asOf: to }),
   })
 }
