@@ -22,7 +22,7 @@ export const refugium1500: Story = {
     seed: 1500,
     dates: [firstDate, ...sundays],
     noReagent: { from: '2026-01-04', to: '2026-01-25' },
-    slip: '2026-04-12',
+    slip: '2025-08-31',
     twice: '2025-11-16',
     remarks: { '2026-01-04': 'phosphate kit out of date, new one ordered' },
   },
