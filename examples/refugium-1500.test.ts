@@ -24,7 +24,7 @@ test('in truth the media carry the phosphorus and changes of water more nitrogen
 test('the fitted ledger says so, and its bands part the two', () => {
   const phosphorus = waysOut(books, 'P')
   const nitrogen = waysOut(books, 'N')
-  expect(way(phosphorus, 'ferric_media').low).toBeGreaterThan(5 * way(phosphorus, 'refugium_harvest').high)
+  expect(way(phosphorus, 'ferric_media').low).toBeGreaterThan(3 * way(phosphorus, 'refugium_harvest').high)
   expect(way(nitrogen, 'water_change').low).toBeGreaterThan(way(nitrogen, 'refugium_harvest').high)
 })
 

@@ -164,6 +164,7 @@ test('the outlook runs on from the last day of the log, and a bigger change of w
     ['nitrate', 'mg/L NO3'],
     ['phosphate', 'mg/L PO4'],
     ['cover', 'share'],
+    ['media load', 'mg P'],
   ])
   for (const { dates, p05, p50, p95 } of asIs.fans as readonly FanJson[]) {
     expect(dates.at(-1)).toBe('2026-06-14')
