@@ -2,6 +2,7 @@ import type { Block, Model } from '../src/assemble/model.ts'
 import { type Input, layoutOf } from '../src/declare/index.ts'
 import { ends, shapeOf } from '../src/simulate/index.ts'
 import { type ExportedRun, orderedMoments } from './c-source.ts'
+import { infix } from './infix.ts'
 import { neededNames, termsAmong } from './names.ts'
 import { type Expression, parse } from './parse.ts'
 
@@ -83,7 +84,7 @@ function functionsOf({ process }: Block, dialect: Dialect): readonly string[] {
   const layout = layoutOf(process)
   const name = nameOf(process.id)
   const { identifier } = dialect
-  const text = (expression: Expression): string => scripted(expression, identifier)
+  const text = (expression: Expression): string => infix(expression, identifier)
   const body = (formulas: readonly Expression[]): readonly string[] => {
     const needed = neededNames(layout, formulas)
     return [
@@ -113,21 +114,5 @@ function inputText(input: Input, k: number, { inputs, volume }: Dialect): string
       return inputs('s', k)
     case 'gathered':
       return inputs('g', k)
-  }
-}
-
-function scripted(expression: Expression, identifier: Dialect['identifier']): string {
-  const text = (inner: Expression): string => scripted(inner, identifier)
-  switch (expression.type) {
-    case 'number':
-      return String(expression.value)
-    case 'name':
-      return identifier(expression.name)
-    case 'negative':
-      return `(-${text(expression.of)})`
-    case 'operation':
-      return `(${text(expression.left)} ${expression.operator} ${text(expression.right)})`
-    case 'form':
-      return `${expression.form}(${expression.arguments.map(text).join(', ')})`
   }
 }
