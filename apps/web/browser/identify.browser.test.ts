@@ -1,25 +1,11 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, it } from 'vitest'
-import { buildSite, serveSite } from './example-site.ts'
-import { accessibilityIssues, looks, startBrowser, visit } from './visitor.ts'
+import type { Page } from 'playwright-core'
+import { expect, it } from 'vitest'
+import { servedSite } from './served-site.ts'
+import { accessibilityIssues, looks, visit } from './visitor.ts'
 
-let site: Awaited<ReturnType<typeof buildSite>>
-let server: Awaited<ReturnType<typeof serveSite>>
-let browser: Browser
+const site = servedSite('example')
 
-beforeAll(async () => {
-  site = await buildSite('example')
-  server = await serveSite(site.folder)
-  browser = await startBrowser()
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await server?.close()
-  await site?.remove()
-})
-
-const open = (noted = '') => `${server.address}?place=surfaces&view=identify${noted && `&noted=${noted}`}`
+const open = (noted = '') => `${site.address}?place=surfaces&view=identify${noted && `&noted=${noted}`}`
 
 /** Buttons and summaries in sight that a thumb would miss. */
 const tooSmall = (page: Page): Promise<readonly string[]> =>
@@ -33,7 +19,7 @@ const isWide = (page: Page): Promise<boolean> =>
   page.evaluate(() => document.documentElement.scrollWidth > innerWidth)
 
 it.each(looks)('a brown slime is named by looks alone, $width wide and $scheme', async (look) => {
-  const { page, complaints } = await visit(browser, open(), { from: 'heading', ...look })
+  const { page, complaints } = await visit(site.browser, open(), { from: 'heading', ...look })
   await page.getByRole('heading', { name: 'What shape does it grow in?' }).waitFor()
   expect(await page.locator('.drawn .tuft').count()).toBe(14)
   await page.getByRole('button', { name: 'lumps or strings of slime' }).click()
@@ -52,7 +38,7 @@ it.each(looks)('a brown slime is named by looks alone, $width wide and $scheme',
 })
 
 it('is walked by the keyboard alone, an answer taken back, and nothing lost by a reload', async () => {
-  const { page } = await visit(browser, open('colour.wine_red'), { from: 'heading' })
+  const { page } = await visit(site.browser, open('colour.wine_red'), { from: 'heading' })
   const shape = page.getByRole('heading', { name: 'What shape does it grow in?' })
   await shape.waitFor()
   await page.getByRole('button', { name: 'a short nap or brush' }).press('Enter')
@@ -67,7 +53,7 @@ it('is walked by the keyboard alone, an answer taken back, and nothing lost by a
 })
 
 it('while it may be slime what is touched is told from memory, and what was smelt may be said', async () => {
-  const { page } = await visit(browser, open('form.slimy_sheet,colour.brown'), { from: 'heading' })
+  const { page } = await visit(site.browser, open('form.slimy_sheet,colour.brown'), { from: 'heading' })
   await page.getByText('Note something else').click()
   const offered = page.locator('.any-trait')
   await offered.getByText('touch nothing for it now').waitFor()
@@ -82,7 +68,7 @@ it('while it may be slime what is touched is told from memory, and what was smel
 })
 
 it('what was noted goes into the log, filled in', async () => {
-  const { page } = await visit(browser, open('form.ball,colour.bright_green'), { from: 'heading' })
+  const { page } = await visit(site.browser, open('form.ball,colour.bright_green'), { from: 'heading' })
   await page.getByRole('button', { name: 'Write it into the log' }).click()
   const noted = page.getByLabel('What you noted')
   await noted.waitFor()

@@ -1,26 +1,12 @@
 import { mkdtemp } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { buildSite, serveSite } from './example-site.ts'
-import { accessibilityIssues, heard, looks, startBrowser, visit } from './visitor.ts'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { servedSite } from './served-site.ts'
+import { accessibilityIssues, heard, looks, visit } from './visitor.ts'
 
-let site: Awaited<ReturnType<typeof buildSite>>
-let server: Awaited<ReturnType<typeof serveSite>>
-let browser: Browser
-
-beforeAll(async () => {
-  site = await buildSite('example')
-  server = await serveSite(site.folder)
-  browser = await startBrowser()
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await server?.close()
-  await site?.remove()
-})
+const site = servedSite('example')
 
 const slider = (page: Page, name: string) => page.getByRole('slider', { name })
 const typed = (page: Page, name: string) => page.getByRole('textbox', { name: new RegExp(`^${name}`) })
@@ -39,7 +25,7 @@ describe('a lever', () => {
   it.each(looks)(
     'draws its lines over the fan while it is dragged, at $width px, $scheme',
     async ({ width, scheme }) => {
-      const { page, complaints } = await visit(browser, server.address, { width, scheme })
+      const { page, complaints } = await visit(site.browser, site.address, { width, scheme })
       const base = await page.locator('.fan-wide').first().getAttribute('d')
       await slider(page, 'Water each time').scrollIntoViewIfNeeded()
       const track = await slider(page, 'Water each time').boundingBox()
@@ -70,7 +56,7 @@ describe('a lever', () => {
   )
 
   it('says what a step costs, and on a telephone stands alone till another is chosen', async () => {
-    const { page } = await visit(browser, server.address, { width: 390 })
+    const { page } = await visit(site.browser, site.address, { width: 390 })
     const feed = slider(page, 'Feed a day')
     expect(await feed.isVisible()).toBe(false)
     await page.locator('.lever-choice').getByText('Feed').click()
@@ -84,7 +70,7 @@ describe('a lever', () => {
   })
 
   it('of feed and of media moves the fans too, and the media their load', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     await typed(page, 'Feed a day').fill('1.2')
     await page.keyboard.press('Enter')
     await linesOf(page, 'levers').waitFor()
@@ -100,7 +86,7 @@ describe('a lever', () => {
   it('counts gallons for a keeper who reads gallons', async () => {
     const prepare = (page: Page) =>
       page.addInitScript(() => localStorage.setItem('holdfast.ways', JSON.stringify({ units: 'US' })))
-    const { page } = await visit(browser, server.address, { prepare })
+    const { page } = await visit(site.browser, site.address, { prepare })
     expect(await typed(page, 'Water each time').inputValue()).toBe('7.93')
     await typed(page, 'Water each time').fill('10')
     await page.keyboard.press('Enter')
@@ -114,7 +100,7 @@ describe('variants', () => {
   it.each(looks)(
     'are kept, compared, removed and brought back by keyboard, at $width px, $scheme',
     async ({ width, scheme }) => {
-      const { page, complaints } = await visit(browser, server.address, { width, scheme })
+      const { page, complaints } = await visit(site.browser, site.address, { width, scheme })
       await slider(page, 'Water each time').focus()
       for (let i = 0; i < 10; i += 1) await page.keyboard.press('ArrowRight')
       await keepAs(page, 'more water')
@@ -144,7 +130,7 @@ describe('variants', () => {
   )
 
   it('are there after a reload, set the levers again, and refuse a second of the same', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     await typed(page, 'Water each time').fill('60')
     await page.keyboard.press('Enter')
     await keepAs(page, 'twice the water')
@@ -164,7 +150,7 @@ describe('variants', () => {
 
 describe('the rivers', () => {
   it.each(looks)('are walked from stream to stream by keyboard, at $width px, $scheme', async (look) => {
-    const { page, complaints } = await visit(browser, server.address, look)
+    const { page, complaints } = await visit(site.browser, site.address, look)
     await page.getByRole('group', { name: /^nitrogen/ }).focus()
     const readout = page.locator('.rivers .readout')
     await page.keyboard.press('ArrowRight')
@@ -185,7 +171,7 @@ describe('the rivers', () => {
 
   it('and the fans are told apart where the machine gives the colours, and where more contrast is asked', async () => {
     for (const media of [{ forcedColors: 'active' }, { contrast: 'more' }] as const) {
-      const { page } = await visit(browser, server.address, { prepare: (one) => one.emulateMedia(media) })
+      const { page } = await visit(site.browser, site.address, { prepare: (one) => one.emulateMedia(media) })
       expect(await page.locator('.river').first().locator('pattern path').count()).toBeGreaterThan(0)
       expect(await page.locator('.river').last().locator('pattern circle').count()).toBeGreaterThan(0)
       const inks = await page
@@ -200,7 +186,7 @@ describe('the rivers', () => {
   })
 
   it('carry the chance of being in band under the fans, and in their tables', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     const nitrate = page.locator('.fan-view').first()
     expect(await nitrate.locator('.strip .week').count()).toBe(8)
     await nitrate.getByRole('button', { name: 'As a table' }).click()

@@ -1,27 +1,13 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { buildSite, serveSite } from './example-site.ts'
-import { accessibilityIssues, heard, startBrowser, visit } from './visitor.ts'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { servedSite } from './served-site.ts'
+import { accessibilityIssues, heard, visit } from './visitor.ts'
 
-let site: Awaited<ReturnType<typeof buildSite>>
-let server: Awaited<ReturnType<typeof serveSite>>
-let browser: Browser
-
-beforeAll(async () => {
-  site = await buildSite('production')
-  server = await serveSite(site.folder)
-  browser = await startBrowser()
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await server?.close()
-  await site?.remove()
-})
+const site = servedSite('production')
 
 describe('the app that ships', () => {
   it('works out ledger and outlook with the model in its workers, under the content policy', async () => {
-    const { page, complaints } = await visit(browser, `${server.address}?span=30`)
+    const { page, complaints } = await visit(site.browser, `${site.address}?span=30`)
     expect(await page.locator('.river').count()).toBe(2)
     expect(await page.locator('.fan').count()).toBeGreaterThanOrEqual(2)
     expect(await page.locator('.issue').count()).toBe(0)
@@ -46,7 +32,7 @@ describe('the app that ships', () => {
         const log: { from: number } = await response.json()
         await route.fulfill({ response, json: { ...log, from: log.from - 1000 } })
       })
-    const { page } = await visit(browser, `${server.address}?place=water&span=all`, {
+    const { page } = await visit(site.browser, `${site.address}?place=water&span=all`, {
       from: 'heading',
       prepare,
     })

@@ -1,28 +1,13 @@
 import { gzipSync } from 'node:zlib'
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, expect, it } from 'vitest'
-import { buildSite, serveSite } from './example-site.ts'
-import { accessibilityIssues, looks, startBrowser, visit } from './visitor.ts'
+import { expect, it } from 'vitest'
+import { servedSite } from './served-site.ts'
+import { accessibilityIssues, looks, visit } from './visitor.ts'
 
-let site: Awaited<ReturnType<typeof buildSite>>
-let server: Awaited<ReturnType<typeof serveSite>>
-let browser: Browser
-
-beforeAll(async () => {
-  site = await buildSite('production')
-  server = await serveSite(site.folder)
-  browser = await startBrowser()
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await server?.close()
-  await site?.remove()
-})
+const site = servedSite('production')
 
 it.each(looks)('the sums answer as one types, $width wide and $scheme', async (look) => {
-  const address = `${server.address}?place=record&view=sums`
-  const { page, complaints } = await visit(browser, address, { from: 'heading', ...look })
+  const address = `${site.address}?place=record&view=sums`
+  const { page, complaints } = await visit(site.browser, address, { from: 'heading', ...look })
   const figure = page.getByLabel('Figure')
   const converted = page.locator('#convert-answer')
   await figure.waitFor()
@@ -63,8 +48,8 @@ it.each(looks)('the sums answer as one types, $width wide and $scheme', async (l
 })
 
 it('a sum says what it is, and what it may harm before its result', async () => {
-  const address = `${server.address}?place=record&view=sums&sum=salt`
-  const { page } = await visit(browser, address, { from: 'heading' })
+  const address = `${site.address}?place=record&view=sums&sum=salt`
+  const { page } = await visit(site.browser, address, { from: 'heading' })
   await page.getByText('The salt that turns so much fresh water into sea water').waitFor()
   const places = ['#sum-caution', '#sum-answer'].map((part) => page.locator(part).boundingBox())
   const [caution, answer] = await Promise.all(places)
@@ -77,7 +62,7 @@ it('a sum says what it is, and what it may harm before its result', async () => 
 })
 
 it('an empty figure is shown how its quantity is written', async () => {
-  const { page } = await visit(browser, `${server.address}?place=record&view=sums`, { from: 'heading' })
+  const { page } = await visit(site.browser, `${site.address}?place=record&view=sums`, { from: 'heading' })
   await page.getByLabel('It is').selectOption({ label: 'Temperature' })
   await page.getByLabel('Figure').fill('')
   expect(await page.locator('#convert-answer').textContent()).toBe('A number with its unit, such as 78 °F.')
@@ -86,7 +71,7 @@ it('an empty figure is shown how its quantity is written', async () => {
 
 it('the first view does without the sums, and the log without them and without the model', async () => {
   const asked: string[] = []
-  const { page } = await visit(browser, server.address, {
+  const { page } = await visit(site.browser, site.address, {
     prepare: async (page) => page.on('request', (request) => asked.push(request.url())),
   })
   const scripts = async () => {
@@ -109,7 +94,7 @@ it('the first view does without the sums, and the log without them and without t
 
 it('the log is written with less than 100 kB of script, packed', async () => {
   const asked: string[] = []
-  const { page } = await visit(browser, `${server.address}?place=record`, {
+  const { page } = await visit(site.browser, `${site.address}?place=record`, {
     from: 'heading',
     prepare: async (page) => page.on('request', (request) => asked.push(request.url())),
   })

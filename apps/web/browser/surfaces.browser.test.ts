@@ -1,28 +1,13 @@
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, expect, it } from 'vitest'
-import { buildSite, serveSite } from './example-site.ts'
-import { accessibilityIssues, looks, startBrowser, visit } from './visitor.ts'
+import { expect, it } from 'vitest'
+import { servedSite } from './served-site.ts'
+import { accessibilityIssues, looks, visit } from './visitor.ts'
 
-let site: Awaited<ReturnType<typeof buildSite>>
-let server: Awaited<ReturnType<typeof serveSite>>
-let browser: Browser
-
-beforeAll(async () => {
-  site = await buildSite('example')
-  server = await serveSite(site.folder)
-  browser = await startBrowser()
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await server?.close()
-  await site?.remove()
-})
+const site = servedSite('example')
 
 it.each(looks)(
   'a surface says what was surveyed and what the model has, $width wide and $scheme',
   async (look) => {
-    const { page, complaints } = await visit(browser, `${server.address}?place=surfaces`, {
+    const { page, complaints } = await visit(site.browser, `${site.address}?place=surfaces`, {
       from: 'heading',
       ...look,
     })

@@ -1,32 +1,17 @@
 import { mkdtemp } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { buildSite, serveSite } from './example-site.ts'
-import { accessibilityIssues, looks, startBrowser, visit } from './visitor.ts'
+import { describe, expect, it } from 'vitest'
+import { servedSite } from './served-site.ts'
+import { accessibilityIssues, looks, visit } from './visitor.ts'
 
-let site: Awaited<ReturnType<typeof buildSite>>
-let server: Awaited<ReturnType<typeof serveSite>>
-let browser: Browser
-
-beforeAll(async () => {
-  site = await buildSite('example')
-  server = await serveSite(site.folder)
-  browser = await startBrowser()
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await server?.close()
-  await site?.remove()
-})
+const site = servedSite('example')
 
 describe('the water page', () => {
   it.each(looks)(
     'is whole, within its width and open to all at $width px, $scheme',
     async ({ width, scheme }) => {
-      const { page, complaints } = await visit(browser, server.address, { width, scheme })
+      const { page, complaints } = await visit(site.browser, site.address, { width, scheme })
       expect(await page.locator('.river').count()).toBe(2)
       expect(await page.locator('.fan').count()).toBe(4)
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
@@ -39,7 +24,7 @@ describe('the water page', () => {
   )
 
   it('is watched: a breach of the content policy and a control without a name are both noticed', async () => {
-    const { page, complaints } = await visit(browser, server.address)
+    const { page, complaints } = await visit(site.browser, site.address)
     await page.evaluate(() => {
       document.querySelector('main')?.insertAdjacentHTML('beforeend', '<p style="color: red"><input></p>')
     })
@@ -49,7 +34,7 @@ describe('the water page', () => {
   })
 
   it('says where the log lives and what is not modelled yet', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     expect(await page.locator('main').textContent()).toContain('Your log is kept in the file long-lagoon.db')
     await page.getByRole('link', { name: 'Not modelled yet' }).click()
     expect(await page.locator('#not-modelled').textContent()).toContain('refugium: its growth and harvests')
@@ -58,13 +43,13 @@ describe('the water page', () => {
   })
 
   it('loads nothing from anywhere else, and no font but the latin ones', async () => {
-    const context = await browser.newContext()
+    const context = await site.browser.newContext()
     const page = await context.newPage()
     const asked: string[] = []
     page.on('request', (request) => asked.push(request.url()))
-    await page.goto(`${server.address}?place=water`)
+    await page.goto(`${site.address}?place=water`)
     await page.locator('.fan').first().waitFor()
-    expect(asked.filter((address) => !address.startsWith(server.address))).toEqual([])
+    expect(asked.filter((address) => !address.startsWith(site.address))).toEqual([])
     expect(
       asked.filter((address) => /woff/.test(address)).every((address) => /-latin-.*\.woff2$/.test(address)),
     ).toBe(true)
@@ -72,7 +57,7 @@ describe('the water page', () => {
   })
 
   it('opens the derivation of a figure in place by keyboard, and puts it away again', async () => {
-    const { page, complaints } = await visit(browser, server.address)
+    const { page, complaints } = await visit(site.browser, site.address)
     const figure = page.locator('.legend .figure').filter({ hasText: 'mg N' }).first()
     await figure.focus()
     await page.keyboard.press('Enter')
@@ -90,7 +75,7 @@ describe('the water page', () => {
   })
 
   it('reaches every control by Tab, in the order of the page, with a visible focus', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     const controls = await page.evaluate(() => {
       const all = [
         ...document.querySelectorAll<HTMLElement>('a, button:not(:disabled), input, select, [tabindex="0"]'),
@@ -121,7 +106,7 @@ describe('the water page', () => {
   })
 
   it('walks a fan day by day with the arrow keys and shows its table with T', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     await page.getByRole('group', { name: /^Nitrate/ }).focus()
     const readout = page.locator('.fan-view .readout').first()
     await page.keyboard.press('ArrowRight')
@@ -137,7 +122,7 @@ describe('the water page', () => {
   })
 
   it('shows the ledger whole as a table behind one key', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     await page.getByRole('button', { name: 'Show the ledger as a table' }).click()
     const rows = page.getByRole('table', { name: 'Ledger of nitrogen' }).locator('tbody tr')
     expect(await rows.filter({ hasText: 'Settled waste that rots in weeks' }).count()).toBeGreaterThan(0)
@@ -145,7 +130,7 @@ describe('the water page', () => {
   })
 
   it('keeps the places of the streams when another span is chosen', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     const places = () =>
       page
         .locator('.river')
@@ -161,7 +146,7 @@ describe('the water page', () => {
   })
 
   it('redraws the fans while the lever moves, and keeps figure and handle in step', async () => {
-    const { page, complaints } = await visit(browser, server.address)
+    const { page, complaints } = await visit(site.browser, site.address)
     const nitrate = page.locator('.fan-view').first()
     const under = nitrate.getByText('With the levers as you set them')
     const base = await nitrate.locator('.fan-wide').getAttribute('d')
@@ -182,7 +167,7 @@ describe('the water page', () => {
   })
 
   it('takes a typed value on Enter, with its unit, and says what it cannot take', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     const typed = page.getByRole('textbox', { name: 'Water each time' })
     await typed.fill('10 US gal')
     await typed.press('Enter')
@@ -195,7 +180,7 @@ describe('the water page', () => {
   })
 
   it('gives a finger 44 px on every control that stands by itself', async () => {
-    const { page } = await visit(browser, server.address, { width: 390 })
+    const { page } = await visit(site.browser, site.address, { width: 390 })
     const small = await page.evaluate(() =>
       [
         ...document.querySelectorAll<HTMLElement>(

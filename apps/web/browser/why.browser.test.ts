@@ -1,27 +1,12 @@
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { buildSite, serveSite } from './example-site.ts'
-import { accessibilityIssues, looks, startBrowser, visit } from './visitor.ts'
+import { describe, expect, it } from 'vitest'
+import { servedSite } from './served-site.ts'
+import { accessibilityIssues, looks, visit } from './visitor.ts'
 
-let site: Awaited<ReturnType<typeof buildSite>>
-let server: Awaited<ReturnType<typeof serveSite>>
-let browser: Browser
-
-beforeAll(async () => {
-  site = await buildSite('example')
-  server = await serveSite(site.folder)
-  browser = await startBrowser()
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await server?.close()
-  await site?.remove()
-})
+const site = servedSite('example')
 
 describe('the derivation of a figure', () => {
   it.each(looks)('stands under its line, with its sources, at $width px, $scheme', async (look) => {
-    const { page, complaints } = await visit(browser, server.address, look)
+    const { page, complaints } = await visit(site.browser, site.address, look)
     await page.locator('.legend .figure').filter({ hasText: 'mg N' }).first().press('Enter')
     const derivation = page.locator('.derivation')
     await derivation.getByText('Oct 2025').first().waitFor()
@@ -38,7 +23,7 @@ describe('the derivation of a figure', () => {
   })
 
   it('has an address: Back puts it away, Forward opens it again, and so does a link', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     await page.locator('.worth-knowing .figure').first().press('Enter')
     const named = new URL(page.url()).searchParams.get('why')
     expect(named).toMatch(/^(share|stream|basin)\./)
@@ -62,7 +47,7 @@ describe('the derivation of a figure', () => {
       [row, 'Foam fractionation'],
       ['fan.nitrate.2025-12-20', 'Nitrate on 20 Dec 2025'],
     ] as const) {
-      const { page } = await visit(browser, `${server.address}?why=${why}`, { from: 'fans' })
+      const { page } = await visit(site.browser, `${site.address}?why=${why}`, { from: 'fans' })
       await page.locator('.derivation').waitFor()
       expect(await page.locator('.derivation').first().textContent()).toContain(words)
       expect(await page.locator('.derivation').count()).toBe(1)
@@ -71,7 +56,7 @@ describe('the derivation of a figure', () => {
   })
 
   it('goes with Escape, and the focus is on its figure again', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     const figure = page.locator('.legend .figure').first()
     await figure.press('Enter')
     await page.locator('.derivation').getByRole('button', { name: 'Copy as text' }).press('Escape')
@@ -82,7 +67,7 @@ describe('the derivation of a figure', () => {
   })
 
   it('is copied as text with its units and the day', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     await page.context().grantPermissions(['clipboard-read', 'clipboard-write'])
     await page.locator('.legend .figure').filter({ hasText: 'mg P' }).first().press('Enter')
     await page.getByRole('button', { name: 'Copy as text' }).press('Enter')
@@ -95,7 +80,7 @@ describe('the derivation of a figure', () => {
   })
 
   it('is found from the entry too: what rests on a reading, and the way back', async () => {
-    const { page, complaints } = await visit(browser, `${server.address}?rests=reading-9-n`)
+    const { page, complaints } = await visit(site.browser, `${site.address}?rests=reading-9-n`)
     const rests = page.getByRole('region', { name: 'What rests on this entry' })
     await rests.getByText('6 Nov 2025: nitrate 10 mg/L NO3').waitFor()
     expect(await rests.textContent()).toMatch(
@@ -109,7 +94,7 @@ describe('the derivation of a figure', () => {
   })
 
   it('that rests on many entries shows the newest, and earlier ones at a press', async () => {
-    const { page } = await visit(browser, server.address)
+    const { page } = await visit(site.browser, site.address)
     await page.locator('.fan-view .figure').first().press('Enter')
     const entries = page.locator('.derivation .entries a')
     await entries.first().waitFor()
