@@ -20,6 +20,12 @@ export interface Budget {
 
 export type Course = 'nitrate' | 'phosphate'
 
+/** A level and how far it moves, mg/L of the ion. */
+export interface Move {
+  readonly start: number
+  readonly change: number
+}
+
 /** Levers of a response: a factor on today's husbandry. */
 export interface Lever {
   readonly lever: 'feed' | 'foam_rate' | 'carbon_dose'
@@ -48,8 +54,8 @@ export interface ModelAnswers {
   budget(file: CaseFile, atom: Atom, from: string, to: string): Budget | NoModel
   /** Median of the outlook on `day` days after asof, mg/L of the ion; day 0 is asof itself. */
   outlook(file: CaseFile, of: Course, days: number, lever?: Lever): number | NoModel
-  /** The same, mean over one interval between changes from that day on. */
-  level(file: CaseFile, of: Course, days: number): number | NoModel
+  /** Where the water stands, as means over one interval between changes, and how far it moves in so many days. */
+  move(file: CaseFile, of: Course, days: number): Move | NoModel
   /** Median cover of a kind at a surface, 0 to 1, `days` after asof. */
   cover(file: CaseFile, surface: string, algae: string, days: number, lever?: Lever): number | NoModel
   /** mg/L NO3 just before and after a change once husbandry has levelled off. */
@@ -87,7 +93,7 @@ const noModel: NoModel = { skipped: 'model' }
 export const withoutModel: ModelAnswers = {
   budget: () => noModel,
   outlook: () => noModel,
-  level: () => noModel,
+  move: () => noModel,
   cover: () => noModel,
   equilibrium: () => noModel,
   mediaExhaustedAfter: () => noModel,

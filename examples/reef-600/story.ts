@@ -17,7 +17,12 @@ export const reef600: Story = {
     member: 9,
     distance: 0.45,
     // So that what comes in and what leaves come to a year between poor and rich.
-    facts: { 'unexplained.nitrate': 1.1, 'unexplained.phosphate': 1.1 },
+    facts: {
+      'unexplained.nitrate': 1.1,
+      'unexplained.phosphate': 1.1,
+      'unexplained.half_phosphate': 0.25,
+      'sorb.kd.sand': 80,
+    },
     opening: { nitrate_mg_L: 7, phosphate_mg_L: 0.07 },
   },
   deeds,

@@ -15,7 +15,12 @@ export const reef90: Story = {
     member: 5,
     distance: 0.3,
     // So that the water under the old lamp is one that a keeper would call good.
-    facts: { 'unexplained.nitrate': 0.5, 'unexplained.phosphate': 1 },
+    facts: {
+      'unexplained.nitrate': 0.5,
+      'unexplained.phosphate': 1,
+      'unexplained.half_phosphate': 0.25,
+      'sorb.kd.sand': 80,
+    },
     opening: { nitrate_mg_L: 8, phosphate_mg_L: 0.08 },
   },
   deeds,

@@ -14,7 +14,12 @@ export const refugium1500: Story = {
     seed: 1500,
     member: 6,
     distance: 0.3,
-    facts: { 'unexplained.nitrate': 0.75, 'unexplained.phosphate': 0.7 },
+    facts: {
+      'unexplained.nitrate': 0.75,
+      'unexplained.phosphate': 0.7,
+      'unexplained.half_phosphate': 0.25,
+      'sorb.kd.sand': 80,
+    },
     opening: { nitrate_mg_L: 12, phosphate_mg_L: 0.08 },
   },
   deeds,

@@ -23,11 +23,9 @@ export function kitStep(of: Course): number {
 }
 
 function comingTrend({ file, model }: Question, of: Course): Answered {
-  const now = model.level(file, of, 0)
-  const then = model.level(file, of, 30)
-  if (isNoModel(now)) return now
-  if (isNoModel(then)) return then
-  return { value: direction(now, then, kitStep(of)) }
+  const move = model.move(file, of, 30)
+  if (isNoModel(move)) return move
+  return { value: direction(move.start, move.start + move.change, kitStep(of)) }
 }
 
 /** By the straight line of least squares through the readings, one below detection at its limit. */

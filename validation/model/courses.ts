@@ -4,7 +4,7 @@ import { type Past, weightedQuantiles } from '@holdfast/inference'
 import { waterVolume } from '../answers/answer.ts'
 import type { CaseFile } from '../case-file.ts'
 import { poured, routineAt } from '../husbandry.ts'
-import type { Course, Lever } from '../model-answers.ts'
+import type { Course, Lever, Move } from '../model-answers.ts'
 import { presentOf } from './past-of-case.ts'
 
 interface Read {
@@ -36,12 +36,29 @@ export function medians(
   )
 }
 
-/** Mean of the medians over one interval of the routine, so that the saw-tooth of changes is no trend. */
-export function level(file: CaseFile, of: Course, from: number): number {
+/**
+ * Median level now, and the median of how far each member moves from its own in so many days: a difference of
+ * medians would tell as much of which members are in the middle as of where they go. A level is the mean over one
+ * interval of the routine, so that the saw-tooth of changes is no trend.
+ */
+export function move(file: CaseFile, of: Course, days: number): Move {
+  const { known, question } = presentOf(file)
   const interval = Math.min(30, Math.max(1, Math.round(routineAt(file, file.asof)?.every_days ?? 1)))
-  const days = Array.from({ length: interval }, (_, day) => from + day)
-  return medians(file, { of }, days).reduce((sum, value) => sum + value, 0) / interval
+  const span = Array.from({ length: interval }, (_, day) => day)
+  const courses = run(known, question, { of }, [...span, ...span.map((day) => day + days)])
+  const levels = courses.map((course) => ({
+    start: mean(course.slice(0, interval)),
+    end: mean(course.slice(interval)),
+  }))
+  const weighed = (values: readonly number[]) => median(values, known.weights.of)
+  return {
+    start: weighed(levels.map(({ start }) => start)),
+    change: weighed(levels.map(({ start, end }) => end - start)),
+  }
 }
+
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length
 
 /** mg/L NO3 before and after a change when husbandry has gone on until nothing moves any more. */
 export function equilibrium(

@@ -2,7 +2,7 @@
 import { molarMass } from '@holdfast/quantities'
 import type { ModelAnswers } from '../model-answers.ts'
 import { budget } from './books.ts'
-import { equilibrium, level, medians } from './courses.ts'
+import { equilibrium, medians, move } from './courses.ts'
 import { grazingCapacityAt, hungry, mostOfCrew, proposedCrew, ungrazed } from './crew.ts'
 import { growth } from './growth.ts'
 import { limitingBacteria } from './limits.ts'
@@ -10,7 +10,7 @@ import { exhaustedAfter, reboundOfChange } from './media.ts'
 
 export const holdfastModel: ModelAnswers = {
   budget,
-  level,
+  move,
   outlook: (file, of, days, lever) => medians(file, { of }, [days], lever)[0] ?? Number.NaN,
   cover: (file, surface, algae, days, lever) =>
     medians(file, { of: 'cover', surface, algae }, [days], lever)[0] ?? Number.NaN,

@@ -10,6 +10,8 @@ import { FastestDecay } from './spectral-radius.ts'
 afterEach(() => void vi.restoreAllMocks())
 
 const to = 60
+/** Two runs that each keep within 1 % of the truth are no farther from each other. */
+const apart = 0.02
 const model = assemble(reef)
 const parameters = typicalParameters(model)
 const start = startOf(model, parameters, { nitrate_mg_L: 5, phosphate_mg_L: 0.05 }, 0)
@@ -34,7 +36,7 @@ test('a fastest decay told a thousand times too slow costs short steps and no tr
     const state = model.states.findIndex((one) => stateId(one) === id)
     for (const [k, sample] of sure.samples.entries())
       expect(Math.abs(misled.samples[k][state] / sample[state] - 1), `${id} at sample ${k}`).toBeLessThan(
-        0.01,
+        apart,
       )
   }
 })
