@@ -2,6 +2,7 @@ export { type AlgaeKind, algaeKind, algaeKinds } from './algae-kind.ts'
 export { fact, facts } from './catalogue.ts'
 export { type Caution, caution, cautions } from './caution.ts'
 export { complaintShare, complaintsKnownBy } from './complaint.ts'
+export { type Control, controls, controlsOf } from './control.ts'
 export { type CoralBand, coralBand, coralBands } from './coral-band.ts'
 export {
   type CrewCondition,
@@ -29,6 +30,7 @@ export {
 export { consumptionId, mortalityId, needId } from './grazer-facts.ts'
 export { howKnown, type Reference, referencesOf } from './in-words.ts'
 export { type LookAlike, lookAlikes, lookAlikesKnownBy } from './look-alike.ts'
+export { type Evidence, type Measure, measure, measures } from './measure.ts'
 export { type Mouth, type MouthKey, mouth, mouths } from './mouth.ts'
 export {
   type Circumstances,

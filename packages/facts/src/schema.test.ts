@@ -28,6 +28,8 @@ const definitions: Readonly<Record<string, string>> = {
   'responses.json': 'responses',
   'finer-kinds.json': 'finerKinds',
   'cautions.json': 'cautions',
+  'measures.json': 'measures',
+  'controls.json': 'controls',
 }
 
 const ajv = new Ajv({ allErrors: true, allowUnionTypes: true, strict: true }).addSchema(schema, 'catalogue')
