@@ -44,6 +44,12 @@ export interface ProposedCrew {
   readonly hungryWithin: (days: number) => boolean
 }
 
+/** What a ladder offers and warns of, in its order. */
+export interface OfferedLadder {
+  readonly measures: readonly string[]
+  readonly cautions: readonly string[]
+}
+
 /** Why the model gives no answer. */
 export interface NoModel {
   readonly skipped: 'model'
@@ -81,6 +87,8 @@ export interface ModelAnswers {
   hungry(file: CaseFile, days: number): boolean | NoModel
   /** Most animals of these taxa that the vessel of the crew has room for. */
   mostOfCrew(file: CaseFile, taxa: readonly string[]): number | NoModel
+  /** The measures for the water and the growth today. */
+  ladder(file: CaseFile): OfferedLadder | NoModel
   /** Scarcest of what bacteria on dosed carbon grow on today. */
   limitingBacteria(file: CaseFile): 'N' | 'P' | 'C' | NoModel
   /** Scarcest of what the kind grows on today. */
@@ -105,6 +113,7 @@ export const withoutModel: ModelAnswers = {
   proposedCrew: () => noModel,
   hungry: () => noModel,
   mostOfCrew: () => noModel,
+  ladder: () => noModel,
   limitingBacteria: () => noModel,
   limiting: () => noModel,
 }

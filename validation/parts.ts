@@ -4,16 +4,13 @@
  */
 import type { Check } from './case-file.ts'
 
-export const missingParts = ['ladder', 'commissioning'] as const
+export const missingParts = ['commissioning'] as const
 
 /** 'model' stands for the model itself where it cannot be asked. */
 export type Part = (typeof missingParts)[number] | 'model'
 
 /** Quantities that belong to one missing part, whatever the system. */
 const wholly: Readonly<Record<string, Part>> = {
-  measure_first: 'ladder',
-  measure_not: 'ladder',
-  caution_shown: 'ladder',
   cycle_order: 'commissioning',
   nitrite_peak_mg_L: 'commissioning',
   ready_date_days: 'commissioning',

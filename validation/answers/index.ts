@@ -7,6 +7,7 @@ import { crewAnswers } from './crew.ts'
 import { dilutionAnswers } from './dilution.ts'
 import { evaporationAnswers } from './evaporation.ts'
 import { identificationAnswers } from './identification.ts'
+import { ladderAnswers } from './ladder.ts'
 import { ledgerAnswers } from './ledger.ts'
 import { logAnswers } from './log-facts.ts'
 import { modelAnswers } from './model-words.ts'
@@ -26,4 +27,5 @@ export const answers: Family = {
   ...idleAnswers,
   ...modelAnswers,
   ...crewAnswers,
+  ...ladderAnswers,
 }

@@ -5,6 +5,7 @@ import { budget } from './books.ts'
 import { equilibrium, medians, move } from './courses.ts'
 import { grazingCapacityAt, hungry, mostOfCrew, proposedCrew, ungrazed } from './crew.ts'
 import { growth } from './growth.ts'
+import { offeredLadder } from './ladder.ts'
 import { limitingBacteria } from './limits.ts'
 import { exhaustedAfter, reboundOfChange } from './media.ts'
 
@@ -25,6 +26,7 @@ export const holdfastModel: ModelAnswers = {
   proposedCrew,
   hungry,
   mostOfCrew,
+  ladder: offeredLadder,
   limitingBacteria,
   limiting: () => ({ skipped: 'model' }),
 }

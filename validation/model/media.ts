@@ -1,15 +1,7 @@
 /** What ferric media still take, and whether phosphate comes back after it was lowered. */
-import {
-  type Day,
-  equationsOf,
-  type Model,
-  settingsOn,
-  simulate,
-  startOf,
-  stateIndex,
-  timeline,
-} from '@holdfast/ecosystem'
+import { type Day, settingsOn, simulate, startOf, timeline } from '@holdfast/ecosystem'
 import { openingOn } from '@holdfast/inference'
+import { mediumLeft } from '@holdfast/ladder'
 import { waterVolume } from '../answers/answer.ts'
 import { anHourLater, noon } from '../calendar.ts'
 import type { CaseFile } from '../case-file.ts'
@@ -55,7 +47,7 @@ export function exhaustedAfter(file: CaseFile, daysAhead: number): number {
       samples: days,
       timeline: moments.filter(({ day }) => day > from && day < to),
     })
-    const share = uptakeShare(few.model, parameters, run.settings)
+    const share = mediumLeft(few.model, parameters, run.settings)
     // The first days fill the surface; a share that is low for good is what counts.
     const lastAbove = run.samples.findLastIndex((states) => share(states) >= spentShare)
     return lastAbove === run.samples.length - 1 ? Number.POSITIVE_INFINITY : lastAbove + 1
@@ -69,24 +61,6 @@ export function exhaustedAfter(file: CaseFile, daysAhead: number): number {
     ) +
     (from - anHourLater(noon(placed)))
   )
-}
-
-/** Uptake now over what the same mass of fresh media would take of the same water. */
-function uptakeShare(model: Model, parameters: Float64Array, settings: Float64Array) {
-  const held = stateIndex(model, 'media.ferric/P')
-  const flux = model.fluxes.findIndex(({ process, to }) => process.id === 'ferric-media' && to === held)
-  const rates = new Float64Array(model.fluxes.length)
-  const equations = equationsOf(model, parameters, settings)
-  const uptake = (states: Float64Array): number => {
-    equations.rates(states, rates)
-    return rates[flux] ?? 0
-  }
-  return (states: Float64Array): number => {
-    const fresh = Float64Array.from(states)
-    fresh[held] = 0
-    const most = uptake(fresh)
-    return most > 0 ? uptake(states) / most : 0
-  }
 }
 
 /** Median share of the drop by a change of the usual size today that is undone after `days`, nothing else changed. */

@@ -14,6 +14,7 @@ import feeding from './data/feeding.json' with { type: 'json' }
 import filters from './data/filters.json' with { type: 'json' }
 import grazing from './data/grazing.json' with { type: 'json' }
 import kit from './data/kit.json' with { type: 'json' }
+import ladder from './data/ladder.json' with { type: 'json' }
 import leaching from './data/leaching.json' with { type: 'json' }
 import mineralisation from './data/mineralisation.json' with { type: 'json' }
 import nitrification from './data/nitrification.json' with { type: 'json' }
@@ -65,6 +66,7 @@ const all: readonly Fact[] = [
   ...(outlook as readonly Fact[]),
   ...(bands as readonly Fact[]),
   ...(composition as readonly Fact[]),
+  ...(ladder as readonly Fact[]),
 ]
 
 const byId = new Map(all.map((one) => [one.id, one]))

@@ -22,6 +22,7 @@ const families: Readonly<Record<string, string>> = {
   grazing: 'Grazing',
   kit: 'Kits',
   la: 'Lanthanum binder',
+  ladder: 'Ladder of measures',
   leach: 'Leaching of rock',
   mech: 'Mechanical filters',
   min: 'Mineralisation',

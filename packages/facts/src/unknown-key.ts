@@ -8,6 +8,7 @@ export interface UnknownKeyIssue {
     | 'unknown-mouth'
     | 'unknown-trait'
     | 'unknown-caution'
+    | 'unknown-measure'
   readonly where: string
   readonly got: string
   /** The nearest keys, best first. */

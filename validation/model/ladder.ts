@@ -1,0 +1,30 @@
+/** What the ladder offers for a case on the day on which one looks. */
+import { presentOfPast } from '@holdfast/crew-plan'
+import { ledgerOf } from '@holdfast/inference'
+import { ladder } from '@holdfast/ladder'
+import type { CaseFile } from '../case-file.ts'
+import type { OfferedLadder } from '../model-answers.ts'
+import { keyOf, presentOf } from './past-of-case.ts'
+
+/** Days of the books that a ladder reads. */
+const lately = 30
+
+const ladders = new Map<string, OfferedLadder>()
+
+export function offeredLadder(file: CaseFile): OfferedLadder {
+  const key = keyOf(file)
+  const known = ladders.get(key)
+  if (known) return known
+  const made = ladderFor(file)
+  ladders.set(key, made)
+  return made
+}
+
+function ladderFor(file: CaseFile): OfferedLadder {
+  const { known, question } = presentOf(file)
+  const { system, observations, events, from, asOf } = question
+  const { ledger } = ledgerOf(question, { from: Math.max(from, asOf - lately), to: asOf })
+  const present = presentOfPast(known, question)
+  const { rungs, cautions } = ladder({ present, system, observations, events, from, ledger })
+  return { measures: rungs.map(({ measure }) => measure), cautions: cautions.map(({ key: name }) => name) }
+}
