@@ -1,13 +1,9 @@
 /** What the ladder offers for a case on the day on which one looks. */
 import { presentOfPast } from '@holdfast/crew-plan'
-import { ledgerOf } from '@holdfast/inference'
 import { ladder } from '@holdfast/ladder'
 import type { CaseFile } from '../case-file.ts'
 import type { OfferedLadder } from '../model-answers.ts'
 import { keyOf, presentOf } from './past-of-case.ts'
-
-/** Days of the books that a ladder reads. */
-const lately = 30
 
 const ladders = new Map<string, OfferedLadder>()
 
@@ -22,9 +18,8 @@ export function offeredLadder(file: CaseFile): OfferedLadder {
 
 function ladderFor(file: CaseFile): OfferedLadder {
   const { known, question } = presentOf(file)
-  const { system, observations, events, from, asOf } = question
-  const { ledger } = ledgerOf(question, { from: Math.max(from, asOf - lately), to: asOf })
+  const { system, observations, events, from } = question
   const present = presentOfPast(known, question)
-  const { rungs, cautions } = ladder({ present, system, observations, events, from, ledger })
+  const { rungs, cautions } = ladder({ present, system, observations, events, from })
   return { measures: rungs.map(({ measure }) => measure), cautions: cautions.map(({ key: name }) => name) }
 }

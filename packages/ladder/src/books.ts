@@ -1,26 +1,59 @@
-import { type Atom, border, type Ledger, type LedgerRow, type Source } from '@holdfast/ecosystem'
+import { middle, type Present } from '@holdfast/crew-plan'
+import {
+  type Atom,
+  border,
+  type Ledger,
+  type LedgerRow,
+  ledger,
+  type Source,
+  simulate,
+} from '@holdfast/ecosystem'
 import { molarMass } from '@holdfast/quantities'
 
-/** What came in over the span and what gave to the water, mg a day. */
+/** What comes in and what gives to the water while husbandry goes on as it is, mg a day. */
 export interface Books {
   readonly inputs: ReadonlyMap<Source, number>
-  /** All that came in for the living to use, what rock gave back with it. */
+  /** All that comes in for the living to use, what rock gave back with it. */
   readonly total: number
   /** What left rock for the water, less what it took up: leaching of what died in it, and phosphate that was bound. */
   readonly fromRock: number
   readonly fromBed: number
   readonly fromFilters: number
-  /** In bodies that stayed in the tank. */
-  readonly fromBodies: number
 }
 
-/** The books of one atom. */
-export function booksOf(ledger: Ledger, atom: Atom): Books {
-  const perDay = molarMass(atom) / 1000 / (ledger.to - ledger.from)
-  const rows = ledger.rows.filter((row) => row.atom === atom)
+/** Days ahead: long enough for a round of most routines. */
+const ahead = 28
+
+/** The ledger of the coming weeks with husbandry unchanged, in each of the worlds that the system may be. */
+export function ledgersAhead({ model, worlds, day, routine }: Present): readonly Ledger[] {
+  const to = day + ahead
+  const timeline = routine(to)
+  return worlds.map(({ parameters, states: start, settings }) => {
+    const marks = [day, to]
+    const run = simulate({ model, parameters, start, settings, from: day, to, timeline, marks })
+    return ledger(model, run.marks[0], run.marks[1])
+  })
+}
+
+/** The books of one atom, by the middle of the worlds. */
+export function booksOf(present: Present, ledgers: readonly Ledger[], atom: Atom): Books {
+  const each = ledgers.map((one) => booksIn(one, atom))
+  const of = (read: (books: Books) => number): number => middle(present, (w) => read(each[w]))
+  return {
+    inputs: new Map(brought.map((name) => [name, of(({ inputs }) => inputs.get(name) ?? 0)])),
+    total: of(({ total }) => total),
+    fromRock: of(({ fromRock }) => fromRock),
+    fromBed: of(({ fromBed }) => fromBed),
+    fromFilters: of(({ fromFilters }) => fromFilters),
+  }
+}
+
+function booksIn(book: Ledger, atom: Atom): Books {
+  const perDay = molarMass(atom) / 1000 / (book.to - book.from)
+  const rows = book.rows.filter((row) => row.atom === atom)
   const sum = (holds: (row: LedgerRow) => boolean): number =>
     perDay * rows.filter(holds).reduce((all, { amount_umol }) => all + amount_umol, 0)
-  const inputs = new Map([...border(ledger, atom).inputs].map(([name, amount]) => [name, perDay * amount]))
+  const inputs = new Map([...border(book, atom).inputs].map(([name, amount]) => [name, perDay * amount]))
   const leaves = (start: string): number =>
     sum(({ from, to }) => from.startsWith(start) && isFree(to)) -
     sum(({ from, to }) => isFree(from) && to.startsWith(start))
@@ -31,7 +64,6 @@ export function booksOf(ledger: Ledger, atom: Atom): Books {
     fromRock,
     fromBed: leaves('cultivated.refugium'),
     fromFilters: sum(({ from, to }) => from.startsWith('filter.') && isFree(to)),
-    fromBodies: sum(({ process, to }) => process === 'animals lost' && to.startsWith('bed.')),
   }
 }
 

@@ -98,11 +98,11 @@ const minded = (keys: readonly string[]): readonly Caution[] =>
   cautions().filter(({ key }) => keys.includes(key))
 
 /** Of the rungs, and of what the water lacks or holds whatever is done. */
-function allOf(rungs: readonly Rung[], { levels, poison, cycleOpen }: Standing): readonly Caution[] {
+function allOf(rungs: readonly Rung[], { levels, poison, cycleOpen, facts }: Standing): readonly Caution[] {
   const ofWater = [
     ...(levels.nitrate.isShort ? ['nitrate_too_low_for_corals'] : []),
     ...(levels.phosphate.isShort ? ['phosphate_too_low_for_corals'] : []),
-    ...(poison > 0 || cycleOpen ? ['ammonia_toxic'] : []),
+    ...(poison > facts.typical('crew_plan.ammonia') || cycleOpen ? ['ammonia_toxic'] : []),
   ]
   return minded([...rungs.flatMap((rung) => rung.cautions.map(({ key }) => key)), ...ofWater])
 }

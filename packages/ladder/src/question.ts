@@ -1,7 +1,7 @@
 import type { Present } from '@holdfast/crew-plan'
-import type { Event, Ledger, Observation, System } from '@holdfast/ecosystem'
+import type { Event, Observation, System } from '@holdfast/ecosystem'
 
-/** What a ladder is asked for: a system as it stands, its log, and the books of the last weeks. */
+/** What a ladder is asked for: a system as it stands and its log. */
 export interface LadderQuestion {
   /** The ensemble on the day on which one looks. */
   readonly present: Present
@@ -11,8 +11,6 @@ export interface LadderQuestion {
   readonly events: readonly Event[]
   /** First day of the log. */
   readonly from: number
-  /** Of the last weeks, or of the whole log where it is shorter. */
-  readonly ledger: Ledger
   /** Key of the kind that is meant; without it the one of which most grows. */
   readonly kind?: string
   /** Key of the finer kind, where it is known. */

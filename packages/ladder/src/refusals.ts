@@ -2,6 +2,7 @@ import { percent } from './causes/found.ts'
 import { highOnes } from './causes/inputs.ts'
 import { kindOf } from './causes/living.ts'
 import { curing } from './causes/new-system.ts'
+import { darkBed } from './causes/outlets.ts'
 import { rationOf } from './causes/ration.ts'
 import { poured } from './poured.ts'
 import { pieceOf, type Standing } from './standing.ts'
@@ -127,7 +128,10 @@ const refusals: readonly Refusal[] = [
   },
   {
     of: ['refugium_harvest_more'],
-    because: (standing) => (pieceOf(standing, 'refugium') ? undefined : 'There is no refugium to cut.'),
+    because: (standing) => {
+      if (!pieceOf(standing, 'refugium')) return 'There is no refugium to cut.'
+      return darkBed(standing) ? 'The bed has no light: there is nothing new to cut.' : undefined
+    },
   },
   {
     of: ['scrubber_harvest_more'],

@@ -11,7 +11,7 @@ import {
 import type { FactsOfSystem } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { pH, unIonisedAmmoniaFraction } from '@holdfast/seawater'
-import { type Books, booksOf } from './books.ts'
+import { type Books, booksOf, ledgersAhead } from './books.ts'
 import { equipmentToday } from './equipment-today.ts'
 import { type Growth, growthsOf } from './growths-today.ts'
 import { mediumLeft } from './medium-left.ts'
@@ -54,10 +54,11 @@ export function pieceOf<K extends Equipment['kind']>(
 
 /** Reads the system as it stands off description, log, ensemble and books. */
 export function standingOf(question: LadderQuestion): Standing {
-  const { present, system, observations, events, ledger } = question
+  const { present, system, observations, events } = question
   const { day, model } = present
   const { facts } = model
   const equipment = equipmentToday(system, events, day)
+  const ledgers = ledgersAhead(present)
   const level = (of: Nutrient): Level => levelOf(of, system, observations, present)
   return {
     question,
@@ -66,7 +67,7 @@ export function standingOf(question: LadderQuestion): Standing {
     day,
     equipment,
     levels: { nitrate: level('nitrate'), phosphate: level('phosphate') },
-    books: { nitrate: booksOf(ledger, 'N'), phosphate: booksOf(ledger, 'P') },
+    books: { nitrate: booksOf(present, ledgers, 'N'), phosphate: booksOf(present, ledgers, 'P') },
     growths: growthsOf(system, observations, day, facts),
     hasAnimals: system.animals.some(({ count }) => count > 0) || arrived(question),
     poison: poisonOf(question),

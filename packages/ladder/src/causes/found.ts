@@ -24,4 +24,5 @@ export type Rank = (typeof ranks)[number]
 /** mg/L as a keeper reads them. */
 export const amount = (value: number): string => `${Number(value.toPrecision(2))} mg/L`
 
-export const percent = (share: number): string => `${Math.round(100 * share)} %`
+export const percent = (share: number): string =>
+  `${share < 0.1 ? Number((100 * share).toPrecision(2)) : Math.round(100 * share)} %`

@@ -79,7 +79,7 @@ export function overfed(standing: Standing): Found | undefined {
   }
 }
 
-/** Feed as it is, where nothing is broken and yet more comes in than goes out. */
+/** Feed as it is: what is left where nothing is broken and the water is loaded all the same. */
 export function feed(standing: Standing): Found | undefined {
   const size = inputShare(standing, 'feed')
   if (size === 0) return undefined
@@ -87,7 +87,7 @@ export function feed(standing: Standing): Found | undefined {
     key: 'feed',
     rank: 'load',
     size,
-    says: `Feed brings ${percent(size)} of what comes in, and less goes out; ${standsAt(standing, highOnes(standing))}.`,
+    says: `Feed brings ${percent(size)} of what comes in; ${standsAt(standing, highOnes(standing))}.`,
     steps: feeding(standing),
   }
 }

@@ -2,6 +2,7 @@ import type { RockKind } from '@holdfast/ecosystem'
 import { pieceOf, type Standing } from '../standing.ts'
 import type { Found } from './found.ts'
 import { amount, percent } from './found.ts'
+import { highOnes } from './inputs.ts'
 
 /** Rock that still holds what died on it. */
 const leaking: readonly RockKind[] = ['dried ex-ocean', 'uncured live']
@@ -21,23 +22,40 @@ export function poison({ poison, hasAnimals, facts }: Standing): Found | undefin
   }
 }
 
-/** Rock that leaks more than comes in from elsewhere. */
+/** Rock that leaks more than comes in from elsewhere, or that alone can be what the water is loaded with. */
 export function curing(standing: Standing): Found | undefined {
-  const { system, books, hasAnimals, facts } = standing
-  const fresh = system.rock.filter(
-    ({ kind, cured_days, age_days }) => leaking.includes(kind) && (cured_days ?? age_days) < curedAfter,
-  )
-  if (fresh.length === 0) return undefined
-  const size = Math.max(...Object.values(books).map(({ fromRock, total }) => fromRock / total || 0))
-  if (size < facts.typical('ladder.share')) return undefined
-  const off = skimmerIsOff(standing) ? ['skimmer_on'] : []
+  const { books, hasAnimals, cycleOpen, facts } = standing
+  const kinds = leakingKinds(standing)
+  if (kinds.length === 0) return undefined
+  const seen = Math.max(...Object.values(books).map(({ fromRock, total }) => fromRock / total || 0))
+  const fed = Object.values(books).some(({ inputs }) => (inputs.get('feed') ?? 0) > 0)
+  const nothingElse = !fed && (cycleOpen || highOnes(standing).length > 0)
+  if (!nothingElse && seen < facts.typical('ladder.share')) return undefined
+  const size = nothingElse ? 1 : seen
   return {
     key: 'curing',
-    rank: size > 0.5 || !hasAnimals ? 'unfinished' : 'load',
+    rank: size > 0.5 && !hasAnimals ? 'unfinished' : 'load',
     size,
-    says: `The rock (${fresh.map(({ kind }) => kind).join(', ')}) is not cured: ${percent(size)} of what reaches the water leaks from it, so a water change is undone within days.`,
-    steps: ['cure_rock_dark', 'water_change_large', ...off, 'ferric_media_small_repeated', 'lights_on'],
+    says: `The rock (${kinds.join(', ')}) is not cured: ${nothingElse ? 'nothing is fed, so what can be read in the water' : `${percent(size)} of what reaches the water`} leaks from it, and a water change is undone within days.`,
+    steps: [
+      'cure_rock_dark',
+      hasAnimals ? 'water_change_small' : 'water_change_large',
+      ...(skimmerIsOff(standing) ? ['skimmer_on'] : []),
+      'ferric_media_small_repeated',
+      'lights_on',
+    ],
   }
+}
+
+/** Of the rock that is described or was added of late. */
+function leakingKinds({ system, question, day }: Standing): readonly string[] {
+  const added = question.events.flatMap((event) =>
+    event.kind === 'rock added' && event.day <= day && event.day > day - curedAfter ? [event.rock] : [],
+  )
+  const uncured = [...system.rock.filter(({ mass_kg }) => mass_kg > 0), ...added].filter(
+    ({ kind, cured_days, age_days }) => leaking.includes(kind) && (cured_days ?? age_days) < curedAfter,
+  )
+  return [...new Set(uncured.map(({ kind }) => kind))]
 }
 
 /** Bacteria that have not yet caught up with the ammonia. */

@@ -1,4 +1,5 @@
 import type { Equipment, MechanicalFilter } from '@holdfast/ecosystem'
+import { finned, grazer } from '@holdfast/facts'
 import { pieceOf, type Standing } from '../standing.ts'
 import { amount, type Found, percent } from './found.ts'
 import { highOnes, shareOf } from './inputs.ts'
@@ -30,7 +31,7 @@ export function darkBed(standing: Standing): Found | undefined {
       0.5,
       shareOf(standing, ({ fromBed }) => fromBed, ['nitrate', 'phosphate']),
     ),
-    says: `The bed of the refugium has no light${since === undefined ? '' : ` since ${Math.round(standing.day - since)} days`}: it takes up nothing, and what rots of it goes back into the water.`,
+    says: `The bed of the refugium has no light${since === undefined ? '' : ` for ${Math.round(standing.day - since)} days`}: it takes up nothing, and what rots of it goes back into the water.`,
     steps: ['refugium_remove_dead', 'refugium_light_restore', 'water_change_small'],
   }
 }
@@ -85,15 +86,28 @@ export function oldFilter(standing: Standing): Found | undefined {
 const isFilter = (item: Equipment): item is MechanicalFilter =>
   item.kind === 'filter sock' || item.kind === 'filter floss'
 
-/** Animals that died and stayed in the tank. */
-export function bodies(standing: Standing): Found | undefined {
-  const size = shareOf(standing, ({ fromBodies }) => fromBodies, ['nitrate', 'phosphate'])
-  if (size < standing.facts.typical('ladder.share')) return undefined
+/** Days in which a body rots in the water. */
+const rots = 14
+
+/** Animals that died of late and of which the log does not say that they were taken out. */
+export function bodies({ question, day, books, facts, system }: Standing): Found | undefined {
+  const lost = question.events
+    .filter((event) => event.kind === 'animals lost')
+    .filter((event) => event.day <= day && event.day > day - rots && event.bodyTakenOut !== true)
+  const nitrogen_mg = lost.reduce((sum, { taxon, count, mass_g }) => {
+    const animal = grazer(taxon)
+    const each = mass_g ?? system.animals.find((one) => one.taxon === taxon || one.kind === taxon)?.mass_g
+    const shelled = animal !== undefined && !finned(animal.group)
+    const perGram = facts.typical(shelled ? 'crew.body_n.shelled' : 'fish.body_n')
+    return sum + 1000 * perGram * count * (each ?? animal?.wetMass_g ?? 0)
+  }, 0)
+  const size = nitrogen_mg / rots / books.nitrate.total || 0
+  if (size < facts.typical('ladder.share')) return undefined
   return {
     key: 'bodies',
     rank: 'fault',
     size,
-    says: `Animals that died were not taken out: they bring ${percent(size)} of what comes in.`,
+    says: `Animals that died were not taken out, as far as the log says: in ${rots} days they give off ${percent(size)} of what comes in.`,
     steps: ['remove_dead', 'activated_carbon_new', 'water_change_small'],
   }
 }

@@ -1,0 +1,140 @@
+import { presentOfPast } from '@holdfast/crew-plan'
+import { algaeKind, UnknownKey } from '@holdfast/facts'
+import { past } from '@holdfast/inference'
+import { type LadderAnswer, ladder, type Rung } from '@holdfast/ladder'
+import { dateOf, type SystemLog } from '@holdfast/logbook'
+import { chooseSystem, type Where, withLog } from '../open-log.ts'
+import { progress } from '../progress.ts'
+import { refuse } from '../refuse.ts'
+import type { Terminal } from '../terminal.ts'
+
+export interface LadderOptions extends Where {
+  readonly system?: string
+  readonly kind?: string
+  readonly members: number
+  readonly seed: number
+  readonly withCaution?: true
+  readonly json?: true
+}
+
+/** A day is long enough for a past without a future. */
+const horizonDays = 1
+
+/** What to do about the water and the growth on the last day of the log, one measure after the other, and why. */
+export async function ladderCommand(options: LadderOptions, terminal: Terminal): Promise<void> {
+  const kind = kindIn(options)
+  const { log } = await withLog(options, (logbook) => chooseSystem(logbook, options.system))
+  const { system, observations, events, ownFacts, from, asOf } = log
+  const { members, seed } = options
+  const running = progress(terminal, `Ladder over ${members} members`)
+  const question = { system, observations, events, ownFacts, from, asOf, horizonDays, members, seed }
+  const present = presentOfPast(past(question, running), question)
+  running.done()
+  const answer = ladder({
+    present,
+    system,
+    observations,
+    events,
+    from,
+    ...(kind === undefined ? {} : { kind }),
+    ...(options.withCaution ? { withCaution: 'all' } : {}),
+  })
+  terminal.out(options.json ? JSON.stringify(asJson(log, answer), null, 2) : inWords(log, answer))
+}
+
+function kindIn({ kind }: LadderOptions): string | undefined {
+  if (kind === undefined) return undefined
+  try {
+    return algaeKind(kind).key
+  } catch (error) {
+    if (!(error instanceof UnknownKey)) throw error
+    const { got, accepted } = error.issue
+    throw refuse(
+      'unknown-kind',
+      'Kind',
+      `"${got}" is none of the catalogue`,
+      accepted.join(', '),
+      'Mend --kind.',
+    )
+  }
+}
+
+function asJson({ system }: SystemLog, { day, rungs, ...answer }: LadderAnswer): unknown {
+  const date = (of: number): string => dateOf(of, system.timeZone)
+  return {
+    system: system.id,
+    as_of: date(day),
+    ...answer,
+    rungs: rungs.map(({ judgedOn, days, ...rung }) => ({
+      ...rung,
+      days_low: days.low,
+      days_high: days.high,
+      judged_on: date(judgedOn),
+    })),
+  }
+}
+
+function inWords({ system }: SystemLog, answer: LadderAnswer): string {
+  const { day, kind, causes, rungs, leftOut } = answer
+  const date = (of: number): string => dateOf(of, system.timeZone)
+  const about = kind === undefined ? '' : `, ${algaeKind(kind).title}`
+  return [
+    `Ladder of ${system.name} on ${date(day)}${about}`,
+    ...(causes.length === 0
+      ? [
+          'Nothing stands out: water in its band, nothing broken, no growth seen of late. Look again in a week.',
+        ]
+      : [
+          listed(
+            'Why',
+            causes.map(({ says }) => says),
+          ),
+        ]),
+    ...(rungs.length > 1 ? ['One change at a time, unless animals are in danger.'] : []),
+    ...rungs.map((rung, at) => said(rung, at + 1, date)),
+    ...(leftOut.length === 0
+      ? []
+      : [
+          listed(
+            'Not here',
+            leftOut.map(({ title, because }) => `${title}: ${because}`),
+          ),
+        ]),
+  ].join('\n\n')
+}
+
+function said(rung: Rung, number: number, date: (day: number) => string): string {
+  const {
+    title,
+    cautions,
+    how,
+    animals,
+    prepare,
+    effect,
+    evidence,
+    days,
+    judgedOn,
+    seen,
+    stop,
+    ends,
+    risks,
+  } = rung
+  const lines = [
+    ...cautions.map(({ title: warning, says }) => `Mind: ${warning}. ${says}`),
+    how,
+    ...(animals.length === 0
+      ? []
+      : [`Here: ${animals.map(({ taxon, tradeName }) => `${tradeName} (${taxon})`).join(', ')}.`]),
+    `Before: ${prepare}`,
+    `What it does: ${effect} (${evidence})`,
+    `Time: ${days.low} to ${days.high} days; do not judge it before ${date(judgedOn)}.`,
+    `It worked when: ${seen}`,
+    ...(stop === undefined ? [] : [stop]),
+    `It ends: ${ends}`,
+    `Risks: ${risks}.`,
+  ]
+  return [`${number}. ${title}`, ...lines.map((line) => `   ${line}`)].join('\n')
+}
+
+const listed = (heading: string, lines: readonly string[]): string =>
+  [heading, ...lines.map((line) => `  ${line}`)].join('\n')
