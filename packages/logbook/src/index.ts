@@ -17,6 +17,7 @@ export type { BlankQuestion, NotUnderstood } from './entries/fill-in.ts'
 export { kinds } from './entries/index.ts'
 export { type JournalLine, journal } from './entries/journal.ts'
 export { typedTraits } from './entries/observation.ts'
+export { type Stage, stages } from './entries/outbreak.ts'
 export { type EntryRead, readEntry } from './entries/read-entry.ts'
 export { type ReadQuantity, readQuantities } from './entries/reading.ts'
 export { rivalCorrections, standing } from './entries/standing.ts'
@@ -41,6 +42,7 @@ export type {
 export { dateOf, endOfDay, isDate, modelDay } from './model-day.ts'
 export { type Moment, type MomentRead, momentAt, readMoment } from './moment.ts'
 export { type LogForModel, type NotUsed, observationsAndEvents } from './observations-and-events.ts'
+export { type Outbreak, outbreaksOf } from './outbreaks.ts'
 export { limits as sheetLimits } from './sheet/book/book.ts'
 export {
   entriesFromSheet,

@@ -12,6 +12,7 @@ import { lightChange } from './light-change.ts'
 import { media } from './media.ts'
 import { note } from './note.ts'
 import { observation } from './observation.ts'
+import { outbreak } from './outbreak.ts'
 import { reading } from './reading.ts'
 import { retraction } from './retraction.ts'
 import { rockAdded } from './rock-added.ts'
@@ -33,6 +34,7 @@ export const kinds = [
   handRemoval,
   survey,
   observation,
+  outbreak,
   animals,
   animalsMoved,
   equipmentChange,
