@@ -1,8 +1,18 @@
 import type { Present } from '@holdfast/crew-plan'
 import type { Event, Observation, System } from '@holdfast/ecosystem'
 
+/** What the keeper wants a ladder for. */
+export interface LadderWishes {
+  /** Key of the kind that is meant; without it the one of which most grows. */
+  readonly kind?: string
+  /** Key of the finer kind, where it is known. */
+  readonly finer?: string
+  /** Animals that are safe with caution only: all of them; without it none. */
+  readonly withCaution?: 'all'
+}
+
 /** What a ladder is asked for: a system as it stands and its log. */
-export interface LadderQuestion {
+export interface LadderQuestion extends LadderWishes {
   /** The ensemble on the day on which one looks. */
   readonly present: Present
   /** The description that holds on that day. */
@@ -11,10 +21,4 @@ export interface LadderQuestion {
   readonly events: readonly Event[]
   /** First day of the log. */
   readonly from: number
-  /** Key of the kind that is meant; without it the one of which most grows. */
-  readonly kind?: string
-  /** Key of the finer kind, where it is known. */
-  readonly finer?: string
-  /** Animals that are safe with caution only: all of them; without it none. */
-  readonly withCaution?: 'all'
 }

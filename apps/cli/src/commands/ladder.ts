@@ -128,7 +128,7 @@ function said(rung: Rung, number: number, date: (day: number) => string): string
     `Before: ${prepare}`,
     `What it does: ${effect} (${evidence})`,
     `Time: ${days.low} to ${days.high} days; do not judge it before ${date(judgedOn)}.`,
-    `It worked when: ${seen}`,
+    `How you see it: ${seen}`,
     ...(stop === undefined ? [] : [stop]),
     `It ends: ${ends}`,
     `Risks: ${risks}.`,

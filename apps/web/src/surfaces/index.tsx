@@ -8,6 +8,8 @@ import { viewNames, views } from './views.ts'
 /** The key is asked now and then, and brings its table of traits along. */
 const loadIdentify = () => import('./identify/index.tsx').then(({ Identify }) => Identify)
 
+const loadLadder = () => import('./ladder/index.tsx').then(({ Ladder }) => Ladder)
+
 /** The place "Surfaces": what grows where, and what it is. */
 export function Surfaces({ data }: { readonly data: SystemData }) {
   const view = viewNames.find((each) => each === fromAddress('view')) ?? 'grip'
@@ -26,6 +28,7 @@ export function Surfaces({ data }: { readonly data: SystemData }) {
       </nav>
       {view === 'grip' && <Grip data={data} />}
       {view === 'identify' && <Later load={loadIdentify} given={{ data }} />}
+      {view === 'ladder' && <Later load={loadLadder} given={{ data }} />}
     </>
   )
 }

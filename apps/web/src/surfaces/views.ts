@@ -2,6 +2,7 @@
 export const views = {
   grip: 'Where algae grip',
   identify: 'Name a growth',
+  ladder: 'What to do',
 } as const
 
 export type View = keyof typeof views

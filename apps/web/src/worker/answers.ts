@@ -1,4 +1,5 @@
 import type { LedgerAnswer, OutlookAnswer, OutlookQuestion, Running, Span } from '@holdfast/inference'
+import type { LadderAnswer, LadderWishes } from '@holdfast/ladder'
 
 export type {
   Balance,
@@ -14,6 +15,12 @@ export type {
   Span,
 } from '@holdfast/inference'
 
+/** A ladder, of which no figure is explained. */
+export interface LadderTold {
+  readonly ladder: LadderAnswer
+  readonly processes: LedgerAnswer['processes']
+}
+
 /** How a question is asked: a rough answer of the first members may come before the whole one. */
 export interface Asking<Answer> extends Running {
   readonly firstMembers?: number
@@ -24,4 +31,5 @@ export interface Asking<Answer> extends Running {
 export interface Model {
   outlook(question: OutlookQuestion, asking: Asking<OutlookAnswer>): Promise<OutlookAnswer>
   ledger(question: OutlookQuestion, span: Span, asking: Asking<LedgerAnswer>): Promise<LedgerAnswer>
+  ladder(question: OutlookQuestion, wishes: LadderWishes, asking: Asking<LadderTold>): Promise<LadderTold>
 }

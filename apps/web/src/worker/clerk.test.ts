@@ -22,6 +22,9 @@ function harness(change: Partial<Model> = {}) {
       return exampleOutlook(question, 'its whole answer')
     },
     ledger: async (_question, span) => exampleLedger(span),
+    ladder: async () => {
+      throw new Error('no ladder is asked for')
+    },
     ...change,
   }
   return { said, ...clerk(model, (reply) => said.push(reply)) }

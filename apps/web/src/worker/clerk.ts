@@ -27,9 +27,14 @@ export function clerk(model: Model, post: (reply: FromWorker) => void): Clerk {
       onProgress: (share) => post({ type: 'progress', ...name, share }),
       cancelled: () => latest !== name.seq,
     }
-    return question.kind === 'ledger'
-      ? model.ledger(outlook, question.span, asking)
-      : model.outlook(outlook, asking)
+    switch (question.kind) {
+      case 'outlook':
+        return model.outlook(outlook, asking)
+      case 'ledger':
+        return model.ledger(outlook, question.span, asking)
+      case 'ladder':
+        return model.ladder(outlook, question.wishes, asking)
+    }
   }
 
   return {

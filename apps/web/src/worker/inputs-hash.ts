@@ -5,11 +5,11 @@ import type { Question } from './protocol.ts'
  * many members work on it is left out: a coarse answer to the same inputs is rough, not old.
  */
 export function inputsHash(question: Question): string {
-  const { members: _members, ...rests } = question.outlook
-  const span = question.kind === 'ledger' ? question.span : null
+  const { outlook, firstMembers: _first, ...asked } = question
+  const { members: _members, ...rests } = outlook
   const parts = Object.entries(rests).filter(([, part]) => part !== undefined)
   const named = parts.map(([key, part]) => [key, nameOf(part)] as const).sort(([a], [b]) => (a < b ? -1 : 1))
-  return fnv1aBothWays(JSON.stringify([question.kind, span, named], sorted))
+  return fnv1aBothWays(JSON.stringify([asked, named], sorted))
 }
 
 /** System and log are the same objects from one question of a page to the next, and are never changed. */

@@ -1,3 +1,4 @@
+import { presentOfPast } from '@holdfast/crew-plan'
 import {
   type Course,
   futures,
@@ -10,6 +11,7 @@ import {
   pastInRounds,
   stopped,
 } from '@holdfast/inference'
+import { ladder } from '@holdfast/ladder'
 import type { Model } from './answers.ts'
 import { type Crew, type Shared, sharedOut } from './crew.ts'
 
@@ -87,6 +89,12 @@ export function openModel(crew: Crew): Model {
         if (isFirst && courses.length === firstMembers) first(outlookOf(past, question, courses))
       }
       return outlookOf(past, question, courses)
+    },
+    async ladder(question, wishes, { onProgress }) {
+      const past = await pastOf(question, onProgress).coming
+      const { system, observations, events, from } = question
+      const present = presentOfPast(past, question)
+      return { ladder: ladder({ present, system, observations, events, from, ...wishes }), processes: [] }
     },
     ledger: async (question, span, { firstMembers, first, ...running }) => {
       const of = (members: number) => {

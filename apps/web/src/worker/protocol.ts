@@ -1,16 +1,19 @@
 import type { OutlookQuestion } from '@holdfast/inference'
-import type { LedgerAnswer, OutlookAnswer, Span } from './answers.ts'
+import type { LadderWishes } from '@holdfast/ladder'
+import type { LadderTold, LedgerAnswer, OutlookAnswer, Span } from './answers.ts'
 
 /** With `firstMembers` a rough answer of so many members comes first. */
 export type Question = { readonly outlook: OutlookQuestion; readonly firstMembers?: number } & (
   | { readonly kind: 'outlook' }
   | { readonly kind: 'ledger'; readonly span: Span }
+  | { readonly kind: 'ladder'; readonly wishes: LadderWishes }
 )
 
 /** Which answer belongs to which kind of question. */
 export interface AnswerTo {
   readonly outlook: OutlookAnswer
   readonly ledger: LedgerAnswer
+  readonly ladder: LadderTold
 }
 
 export type Answer = AnswerTo[keyof AnswerTo]
