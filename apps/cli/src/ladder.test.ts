@@ -31,6 +31,19 @@ test('a ladder tells why, what to do with the cautions first, and what is left o
   for (const { title } of answer.leftOut) expect(words).toContain(title)
 })
 
+test('an outbreak that is back is told with what ended it, and its ladder begins there', async () => {
+  const data = await logged()
+  const step = (stage: string, at: string, ...more: string[]) =>
+    runHere(['log', 'outbreak', 'hair', stage, '--algae', 'hair_green', '--at', at, ...more], data)
+  expect((await step('named', '2026-01-06')).code).toBe(0)
+  await step('gone', '2026-01-10', '--done', 'Peroxide dip of a loose rock')
+  await step('back', '2026-01-20')
+  const { out } = await runHere(['ladder', '--members', '4'], data)
+  expect(out).toContain('hair: back since 2026-01-20. Done: Peroxide dip of a loose rock (2026-01-10).')
+  const titles = [...out.matchAll(/^\d+\. (.+)$/gm)].map(([, title]) => title)
+  expect(titles.indexOf('Peroxide dip of a loose rock')).toBeLessThan(titles.indexOf('Pull by hand'))
+})
+
 test('a kind that the catalogue does not know is answered with the nearest', async () => {
   const { code, err } = await runHere(['ladder', '--kind', 'hair_gren'], await logged())
   expect(code).toBe(1)

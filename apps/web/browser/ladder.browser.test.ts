@@ -17,6 +17,7 @@ it.each(looks)(
     expect(text.indexOf('Phosphate down slowly')).toBeLessThan(text.indexOf('Swap the spent medium'))
     expect(await page.locator('.rungs details[open]').count()).toBe(1)
     await page.getByText('A full portion at once').waitFor()
+    await page.getByText('The last time it ended after: Take it out by hand').waitFor()
     expect(await accessibilityIssues(page)).toEqual([])
     const small = await page.evaluate(() =>
       [...document.querySelectorAll('.ladder :is(button, summary, select, label)')]

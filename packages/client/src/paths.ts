@@ -270,6 +270,25 @@ export interface components {
         readonly Issue: Issue;
         readonly JournalLine: JournalLine;
         readonly Observation: Observation;
+        readonly Outbreak: {
+            readonly algae?: string;
+            readonly carriedIn?: string;
+            readonly done: readonly {
+                readonly on: string;
+                readonly what: string;
+            }[];
+            readonly from: string;
+            readonly name: string;
+            readonly since: string;
+            /** @enum {string} */
+            readonly stage: "seen" | "named" | "held" | "gone" | "watched" | "closed" | "back";
+            readonly stopped: readonly {
+                readonly on: string;
+                readonly what: string;
+            }[];
+            readonly surfaces: readonly string[];
+            readonly worked?: string;
+        };
         readonly OwnFact: {
             readonly fact: string;
             readonly high: number;
@@ -738,6 +757,7 @@ export interface operations {
                         readonly from: number;
                         readonly kept: string;
                         readonly observations: readonly components["schemas"]["Observation"][];
+                        readonly outbreaks: readonly components["schemas"]["Outbreak"][];
                         readonly ownFacts: readonly components["schemas"]["OwnFact"][];
                         readonly remarks: readonly string[];
                         readonly system: components["schemas"]["System"];

@@ -1,5 +1,16 @@
 import { describe, expect, test } from 'vitest'
-import { algaeKinds, caution, controls, controlsOf, finerKind, grazer, measure, measures } from './index.ts'
+import {
+  algaeKinds,
+  catalogueAlone,
+  caution,
+  controls,
+  controlsOf,
+  finerKind,
+  grazer,
+  measure,
+  measures,
+  watchDays,
+} from './index.ts'
 
 const rungs = controls().flatMap(({ kind, rungs }) => rungs.map((rung) => ({ kind, ...rung })))
 
@@ -58,5 +69,11 @@ describe('controls', () => {
 
   test('nobody meets a slime of dinoflagellates without the warning of its poison', () => {
     expect(controlsOf('dino')[0]?.cautions).toContain('palytoxin')
+  })
+
+  test('a stubborn kind is watched longer after it is gone, and none under twelve weeks', () => {
+    expect(watchDays('hair_green', catalogueAlone)).toBe(84)
+    expect(watchDays('bryopsis', catalogueAlone)).toBeGreaterThan(84)
+    expect(watchDays(undefined, catalogueAlone)).toBe(84)
   })
 })

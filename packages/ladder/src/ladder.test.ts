@@ -162,4 +162,11 @@ describe('what must not hurt', () => {
       expect(rung.ends).not.toBe('')
     }
   })
+
+  test('one that came back begins with what ended it the last time', () => {
+    const asked = (worked: string) =>
+      offered(climbed({ observations: [...read(5, 0.06), hair], asked: { worked } }))[0]
+    expect(asked('Peroxide dip of a loose rock')).toBe('peroxide_dip')
+    expect(asked('something nobody knows')).toBe('hand_removal_siphon')
+  })
 })

@@ -59,6 +59,12 @@ function proposalsOf({ key, steps }: Found, standing: Standing): readonly Propos
       finer === undefined ? onlyFor === undefined : (onlyFor?.includes(finer) ?? !notFor?.includes(finer)),
     )
     .map((control) => ({ measure: control.measure, control }))
+    .toSorted((a, b) => Number(hasWorked(b, standing)) - Number(hasWorked(a, standing)))
+}
+
+function hasWorked({ measure: key, control }: Proposal, { question: { worked } }: Standing): boolean {
+  const names = [key, measure(key).title, control?.title].map((name) => name?.toLowerCase())
+  return worked !== undefined && names.includes(worked.trim().toLowerCase())
 }
 
 function rungOf(

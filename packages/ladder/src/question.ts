@@ -7,6 +7,8 @@ export interface LadderWishes {
   readonly kind?: string
   /** Key of the finer kind, where it is known. */
   readonly finer?: string
+  /** Title or key of the measure that ended it the last time: it comes first. */
+  readonly worked?: string
   /** Animals that are safe with caution only: all of them; without it none. */
   readonly withCaution?: 'all'
 }

@@ -7,6 +7,7 @@ import { systemAt, zoneOn } from './entries/system-at.ts'
 import { equipmentRemarks } from './equipment-remarks.ts'
 import { lateOn, modelDay } from './model-day.ts'
 import { observationsAndEvents } from './observations-and-events.ts'
+import { type Outbreak, outbreaksOf } from './outbreaks.ts'
 
 /** A system with its log, as the model and the pages take it. */
 export interface SystemLog {
@@ -15,6 +16,8 @@ export interface SystemLog {
   readonly events: readonly Event[]
   /** The keeper's own numbers of facts, by the ids of the facts: a run has one number from end to end, the last told. */
   readonly ownFacts: readonly OwnFact[]
+  /** The one that changed last first. */
+  readonly outbreaks: readonly Outbreak[]
   /** The day of the first entry, at noon or at its first reading. */
   readonly from: Day
   /** The end of the last day with an entry, so that a log of the past still has an outlook. */
@@ -57,6 +60,7 @@ export function systemLog(stored: readonly Stored[]): SystemLog | undefined {
     ownFacts: [...factsAt(stored, endOfTime, newest).values()].toSorted((a, b) => (a.fact < b.fact ? -1 : 1)),
     from: [...observations, ...events].reduce((day, one) => Math.min(day, one.day), noon),
     asOf: lateOn(last, zone(last)),
+    outbreaks: outbreaksOf(stored),
     dates: { from: first, to: last },
     entries,
     remarks: [

@@ -1,8 +1,8 @@
 import { presentOfPast } from '@holdfast/crew-plan'
-import { algaeKind, UnknownKey } from '@holdfast/facts'
+import { algaeKind, algaeKinds, UnknownKey } from '@holdfast/facts'
 import { past } from '@holdfast/inference'
 import { type LadderAnswer, ladder, type Rung } from '@holdfast/ladder'
-import { dateOf, type SystemLog } from '@holdfast/logbook'
+import { dateOf, type Outbreak, type SystemLog } from '@holdfast/logbook'
 import { chooseSystem, type Where, withLog } from '../open-log.ts'
 import { progress } from '../progress.ts'
 import { refuse } from '../refuse.ts'
@@ -24,7 +24,8 @@ const horizonDays = 1
 export async function ladderCommand(options: LadderOptions, terminal: Terminal): Promise<void> {
   const kind = kindIn(options)
   const { log } = await withLog(options, (logbook) => chooseSystem(logbook, options.system))
-  const { system, observations, events, ownFacts, from, asOf } = log
+  const { system, observations, events, ownFacts, outbreaks, from, asOf } = log
+  const again = outbreaks.find(({ stage, algae }) => stage === 'back' && (kind ?? algae) === algae)
   const { members, seed } = options
   const running = progress(terminal, `Ladder over ${members} members`)
   const question = { system, observations, events, ownFacts, from, asOf, horizonDays, members, seed }
@@ -36,7 +37,8 @@ export async function ladderCommand(options: LadderOptions, terminal: Terminal):
     observations,
     events,
     from,
-    ...(kind === undefined ? {} : { kind }),
+    ...kindOf(kind ?? again?.algae),
+    ...(again?.worked === undefined ? {} : { worked: again.worked }),
     ...(options.withCaution ? { withCaution: 'all' } : {}),
   })
   terminal.out(options.json ? JSON.stringify(asJson(log, answer), null, 2) : inWords(log, answer))
@@ -74,7 +76,11 @@ function asJson({ system }: SystemLog, { day, rungs, ...answer }: LadderAnswer):
   }
 }
 
-function inWords({ system }: SystemLog, answer: LadderAnswer): string {
+/** The key, where it is one of the catalogue: what a keeper calls it in the log may be none. */
+const kindOf = (kind: string | undefined): { readonly kind?: string } =>
+  algaeKinds().some(({ key }) => key === kind) && kind !== undefined ? { kind } : {}
+
+function inWords({ system, outbreaks }: SystemLog, answer: LadderAnswer): string {
   const { day, kind, causes, rungs, leftOut } = answer
   const date = (of: number): string => dateOf(of, system.timeZone)
   const about = kind === undefined ? '' : `, ${algaeKind(kind).title}`
@@ -90,6 +96,7 @@ function inWords({ system }: SystemLog, answer: LadderAnswer): string {
             causes.map(({ says }) => says),
           ),
         ]),
+    ...(outbreaks.length === 0 ? [] : [listed('Outbreaks', outbreaks.map(lifeInWords))]),
     ...(rungs.length > 1 ? ['One change at a time, unless animals are in danger.'] : []),
     ...rungs.map((rung, at) => said(rung, at + 1, date)),
     ...(leftOut.length === 0
@@ -134,6 +141,16 @@ function said(rung: Rung, number: number, date: (day: number) => string): string
     `Risks: ${risks}.`,
   ]
   return [`${number}. ${title}`, ...lines.map((line) => `   ${line}`)].join('\n')
+}
+
+function lifeInWords({ name, stage, since, done, stopped, worked }: Outbreak): string {
+  const dated = (list: Outbreak['done']): string => list.map(({ what, on }) => `${what} (${on})`).join(', ')
+  return [
+    `${name}: ${stage} since ${since}.`,
+    ...(done.length === 0 ? [] : [`Done: ${dated(done)}.`]),
+    ...(stopped.length === 0 ? [] : [`Stopped: ${dated(stopped)}.`]),
+    ...(worked === undefined ? [] : [`The last time it ended after: ${worked}.`]),
+  ].join(' ')
 }
 
 const listed = (heading: string, lines: readonly string[]): string =>

@@ -4,8 +4,10 @@ import {
   envelope,
   type JournalLine,
   kinds,
+  type Outbreak,
   type OwnFact,
   type Stored,
+  stages,
   systemDescription,
 } from '@holdfast/logbook'
 import { z } from 'zod'
@@ -90,6 +92,25 @@ export const ownFact: z.ZodType<OwnFact> = named(
     unit: z.string(),
     reason: z.string(),
     source: z.string().exactOptional(),
+  }),
+)
+
+const dated = z.array(z.object({ what: z.string(), on: z.string().describe('ISO date.') })).readonly()
+
+/** An outbreak with its life so far. */
+export const outbreak: z.ZodType<Outbreak> = named(
+  'Outbreak',
+  z.object({
+    name: z.string().describe('What the keeper calls it.'),
+    stage: z.enum(stages),
+    from: z.string().describe('ISO date of its first entry.'),
+    since: z.string().describe('ISO date from which on it stands at this stage.'),
+    algae: z.string().exactOptional(),
+    surfaces: z.array(z.string()).readonly(),
+    carriedIn: z.string().exactOptional(),
+    done: dated,
+    stopped: dated,
+    worked: z.string().describe('Of one that is back: what was done last before it ended.').exactOptional(),
   }),
 )
 

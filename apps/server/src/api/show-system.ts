@@ -2,7 +2,7 @@ import { systemDescription } from '@holdfast/logbook'
 import { z } from 'zod'
 import { noSystem } from './refusals.ts'
 import { route } from './route.ts'
-import { event, observation, ownFact, refusal } from './schemas.ts'
+import { event, observation, outbreak, ownFact, refusal } from './schemas.ts'
 
 const day = z.number().describe('Days of 86,400 s since 1970-01-01T00:00Z.')
 
@@ -21,6 +21,7 @@ export const showSystem = route({
         observations: z.array(observation).readonly(),
         events: z.array(event).readonly(),
         ownFacts: z.array(ownFact).readonly(),
+        outbreaks: z.array(outbreak).readonly(),
         from: day,
         asOf: day,
         kept: z.string().describe('Where the log lives, in words that follow "Your log is kept".'),
@@ -32,11 +33,11 @@ export const showSystem = route({
   async answer({ path }, { logbook, logs, kept }) {
     const log = await logs.of(path.system)
     if (log === undefined) return { status: 404, body: { issues: [noSystem(path.system)] } }
-    const { system, observations, events, ownFacts, from, asOf, remarks } = log
+    const { system, observations, events, ownFacts, outbreaks, from, asOf, remarks } = log
     const { workspace } = logbook
     return {
       status: 200,
-      body: { workspace, system, observations, events, ownFacts, from, asOf, kept, remarks },
+      body: { workspace, system, observations, events, ownFacts, outbreaks, from, asOf, kept, remarks },
     }
   },
 })

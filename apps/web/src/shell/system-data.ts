@@ -1,6 +1,6 @@
 import { outcome } from '@holdfast/client'
 import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
-import type { OwnFact } from '@holdfast/logbook'
+import type { Outbreak, OwnFact } from '@holdfast/logbook'
 import { api, told } from './api.ts'
 import type { Described } from './described.ts'
 
@@ -18,6 +18,8 @@ export interface SystemData {
   readonly events: readonly Event[]
   /** The keeper's own numbers of facts. */
   readonly ownFacts: readonly OwnFact[]
+  /** The one that changed last first. */
+  readonly outbreaks: readonly Outbreak[]
   readonly from: Day
   readonly asOf: Day
   /** Where the log lives, in words that follow "Your log is kept". */

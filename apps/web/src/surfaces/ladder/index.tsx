@@ -9,6 +9,7 @@ import { addressOf, fromAddress, intoAddress } from '../../shell/address.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
 import { questionOf } from '../../water/question.ts'
+import { Outbreaks } from './outbreaks.tsx'
 import { RungView } from './rung.tsx'
 import { useLadder } from './use-ladder.ts'
 
@@ -17,16 +18,19 @@ const kinds = algaeKinds().filter(({ key }) => controlsOf(key).length > 0)
 /** What to do about the water and what grows: why, one measure after the other, and what would harm here. */
 export function Ladder({ data }: { readonly data: SystemData }) {
   const [kind, setKind] = useState(() => kinds.find(({ key }) => key === fromAddress('kind'))?.key)
+  const [worked, setWorked] = useState<string | undefined>()
   const [allAnimals, setAllAnimals] = useState(false)
   const asked = useMemo(() => {
     const wishes = {
       ...(kind === undefined ? {} : { kind }),
+      ...(worked === undefined ? {} : { worked }),
       ...(allAnimals ? { withCaution: 'all' as const } : {}),
     }
     return { kind: 'ladder', outlook: questionOf(data), wishes } as const
-  }, [data, kind, allAnimals])
+  }, [data, kind, worked, allAnimals])
   const now = useLadder(asked)
-  const choose = (chosen: string) => {
+  const choose = (chosen: string, workedBefore?: string) => {
+    setWorked(workedBefore)
     const next = chosen === '' ? undefined : chosen
     intoAddress({ kind: next })
     setKind(next)
@@ -61,6 +65,11 @@ export function Ladder({ data }: { readonly data: SystemData }) {
       </p>
       <Working asked={now} what="The ladder" />
       {now.answer && <Answer answer={now.answer} data={data} isOld={now.old} />}
+      <Outbreaks
+        outbreaks={data.outbreaks}
+        timeZone={data.system.timeZone}
+        onClimb={({ algae = '', worked: before }) => choose(algae, before)}
+      />
     </section>
   )
 }
