@@ -56,7 +56,7 @@ test('a folder with one statement of each outcome prints the failure, the skip b
   expect(lines).toEqual([
     'FAILED  small b (certain): statement b',
     '        fraction_replaced: expected equals 1, got 0.6723',
-    'skipped: 1 ladder',
+    'skipped: 1 model',
     '1 passed, 1 failed, 1 skipped',
   ])
   expect(exitCode).toBe(1)

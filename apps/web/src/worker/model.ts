@@ -1,4 +1,3 @@
-import { presentOfPast } from '@holdfast/crew-plan'
 import {
   type Course,
   futures,
@@ -11,7 +10,6 @@ import {
   pastInRounds,
   stopped,
 } from '@holdfast/inference'
-import { ladder } from '@holdfast/ladder'
 import type { Model } from './answers.ts'
 import { type Crew, type Shared, sharedOut } from './crew.ts'
 
@@ -92,9 +90,8 @@ export function openModel(crew: Crew): Model {
     },
     async ladder(question, wishes, { onProgress }) {
       const past = await pastOf(question, onProgress).coming
-      const { system, observations, events, from } = question
-      const present = presentOfPast(past, question)
-      return { ladder: ladder({ present, system, observations, events, from, ...wishes }), processes: [] }
+      const { ladderOf } = await import('./ladder.ts')
+      return { ladder: ladderOf(past, question, wishes), processes: [] }
     },
     ledger: async (question, span, { firstMembers, first, ...running }) => {
       const of = (members: number) => {
