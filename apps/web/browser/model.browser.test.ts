@@ -24,6 +24,21 @@ describe('the app that ships', () => {
     await page.context().close()
   }, 120_000)
 
+  it('climbs a ladder with the measures fetched into its worker, under the content policy', async () => {
+    const { page, complaints } = await visit(
+      site.browser,
+      `${site.address}?place=surfaces&view=ladder&kind=bubble`,
+      {
+        from: 'heading',
+      },
+    )
+    await page.getByText('Twist off whole').waitFor({ timeout: 100_000 })
+    expect(await page.locator('.issue').count()).toBe(0)
+    expect(await accessibilityIssues(page)).toEqual([])
+    expect(complaints).toEqual([])
+    await page.context().close()
+  }, 120_000)
+
   it('stops a long run when it is told to, and says so', async () => {
     // A log of three years, so that there is something left to stop when the button is there.
     const prepare = (page: Page) =>

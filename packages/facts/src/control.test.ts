@@ -76,4 +76,16 @@ describe('controls', () => {
     expect(watchDays('bryopsis', catalogueAlone)).toBeGreaterThan(84)
     expect(watchDays(undefined, catalogueAlone)).toBe(84)
   })
+
+  test('nothing that is done about slime throws bubbles or drops into the air', () => {
+    for (const kind of ['dino', 'chrysophyte', 'cyano'])
+      for (const { how, title } of controlsOf(kind))
+        expect(how, title).not.toMatch(/air stone|baster|spray it/i)
+    expect(caution('oxygen_at_night').says).toMatch(/only where there is no slime/)
+  })
+
+  test('what is taken out by hand never goes into a drain or the sea', () => {
+    for (const { key, cautions } of measures().filter((one) => one.key.startsWith('hand_removal')))
+      expect(cautions, key).toContain('do_not_release')
+  })
 })
