@@ -14,7 +14,7 @@ const stepDown = {
   inference: ['ecosystem'],
   planning: ['inference'],
   'crew-plan': ['inference'],
-  ladder: ['crew-plan'],
+  ladder: ['crew-plan', 'identification'],
   survey: ['facts'],
   identification: ['facts', 'elementary'],
   logbook: ['seawater'],

@@ -1,5 +1,11 @@
 /** What the field key says of the growth that the log tells of. */
-import { type Identification, identify, issueInWords, readAnswers } from '@holdfast/identification'
+import {
+  type Answers,
+  type Identification,
+  identify,
+  issueInWords,
+  readAnswers,
+} from '@holdfast/identification'
 import type { CaseFile } from '../case-file.ts'
 import { CannotAnswer, type Family } from './answer.ts'
 
@@ -50,12 +56,19 @@ export const identificationAnswers: Family = {
 }
 
 /** Of all that was noted up to the day on which one looks; a later note of a trait holds. */
-function identified({ log, asof }: CaseFile): Identification {
+function identified(file: CaseFile): Identification {
+  const answers = notedIn(file)
+  if (answers === undefined) throw new CannotAnswer('needs an observation in the log')
+  return identify(answers)
+}
+
+/** What was noted of a growth, trait by trait; undefined where nothing was. @throws CannotAnswer if it cannot be read */
+export function notedIn({ log, asof }: CaseFile): Answers | undefined {
   const noted = log.events
     .filter(({ kind, date }) => kind === 'observation' && date <= asof)
     .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0))
-  if (noted.length === 0) throw new CannotAnswer('needs an observation in the log')
+  if (noted.length === 0) return undefined
   const read = readAnswers(Object.assign({}, ...noted.map(({ traits }) => traits)))
   if (!read.ok) throw new CannotAnswer(read.issues.map(issueInWords).join(' '))
-  return identify(read.answers)
+  return read.answers
 }

@@ -1,6 +1,7 @@
 /** What the ladder offers for a case on the day on which one looks. */
 import { presentOfPast } from '@holdfast/crew-plan'
 import { ladder } from '@holdfast/ladder'
+import { notedIn } from '../answers/identification.ts'
 import type { CaseFile } from '../case-file.ts'
 import type { OfferedLadder } from '../model-answers.ts'
 import { keyOf, presentOf } from './past-of-case.ts'
@@ -20,6 +21,8 @@ function ladderFor(file: CaseFile): OfferedLadder {
   const { known, question } = presentOf(file)
   const { system, observations, events, from } = question
   const present = presentOfPast(known, question)
-  const { rungs, cautions } = ladder({ present, system, observations, events, from })
+  const noted = notedIn(file)
+  const asked = { present, system, observations, events, from }
+  const { rungs, cautions } = ladder({ ...asked, ...(noted === undefined ? {} : { noted }) })
   return { measures: rungs.map(({ measure }) => measure), cautions: cautions.map(({ key: name }) => name) }
 }

@@ -64,6 +64,7 @@ export interface LadderAnswer {
   readonly day: number
   /** Kind of algae that the ladder is for, if any. */
   readonly kind?: string
+  readonly title?: string
   /** The gravest and then the largest first. */
   readonly causes: readonly Cause[]
   /** In the order in which they are climbed, one at a time. */

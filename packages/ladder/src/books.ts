@@ -21,18 +21,26 @@ export interface Books {
   readonly fromFilters: number
 }
 
-/** Days ahead: long enough for a round of most routines. */
-const ahead = 28
+/** Days of the books ahead: long enough for a round of most routines. */
+const booked = 28
+/** Days after which hunger is looked at. */
+const fedFor = 60
 
-/** The ledger of the coming weeks with husbandry unchanged, in each of the worlds that the system may be. */
-export function ledgersAhead({ model, worlds, day, routine }: Present): readonly Ledger[] {
-  const to = day + ahead
+/** The coming months with husbandry unchanged in each of the worlds that the system may be: ledger, and how it ends. */
+export function monthsAhead({ model, worlds, day, routine }: Present): {
+  readonly ledgers: readonly Ledger[]
+  readonly ends: readonly Float64Array[]
+} {
+  const to = day + fedFor
   const timeline = routine(to)
-  return worlds.map(({ parameters, states: start, settings }) => {
-    const marks = [day, to]
-    const run = simulate({ model, parameters, start, settings, from: day, to, timeline, marks })
-    return ledger(model, run.marks[0], run.marks[1])
-  })
+  const marks = [day, day + booked]
+  const runs = worlds.map(({ parameters, states: start, settings }) =>
+    simulate({ model, parameters, start, settings, from: day, to, timeline, marks }),
+  )
+  return {
+    ledgers: runs.map((run) => ledger(model, run.marks[0], run.marks[1])),
+    ends: runs.map(({ end }) => end),
+  }
 }
 
 /** The books of one atom, by the middle of the worlds. */

@@ -78,7 +78,46 @@ describe('the cause decides', () => {
       observations: read(25, 0.06),
     })
     expect(offered(answer).slice(0, 2)).toEqual(['refugium_remove_dead', 'refugium_light_restore'])
-    expect(reasonAgainst(answer, 'refugium_harvest_more')).toMatch(/no light/)
+    expect(offered(answer)).not.toContain('refugium_harvest_more')
+  })
+
+  test('while something is broken nobody is told to feed less', () => {
+    const loadedTap = climbed({
+      system: { source_water: { kind: 'tap water', NO3_mg_L: 40 } },
+      observations: read(50, 0.06),
+    })
+    expect(loadedTap.causes.map(({ key }) => key)).toEqual(['source-water'])
+    const fedAlone = climbed({ observations: read(50, 0.06) })
+    expect(offered(fedAlone)[0]).toBe('feed_less')
+  })
+
+  test('silicate of new water comes before all else against a film of diatoms', () => {
+    const film = [...read(5, 0.06), seen('film_diatom', 'rock_face', 0.5)]
+    const tap = { source_water: { kind: 'tap water', SiO2_mg_L: 8 } }
+    expect(offered(climbed({ system: tap, observations: film }))[0]).toBe('source_water_purify')
+    expect(offered(climbed({ observations: film }))[0]).toBe('wait')
+  })
+
+  test('what was noted of a growth names it, and what may be slime is met with hands off', () => {
+    const noted = { form: 'slime_lumps_strings', colour: 'brown' }
+    const answer = climbed({ observations: read(5, 0.06), asked: { noted } })
+    expect(answer.kind).toBe('dino')
+    expect(answer.cautions[0]?.key).toBe('palytoxin')
+  })
+
+  test('grazers that would starve in two months are fed, and none are added', () => {
+    const answer = climbed({
+      system: {
+        animals: [
+          ...soundReef.animals,
+          { kind: 'turban', taxon: 'Turbo bruneus', count: 400, role: 'grazer' },
+        ],
+      },
+      observations: [...read(5, 0.06), seen('hair_green', 'rock_face', 0.04)],
+    })
+    expect(answer.causes.map(({ key }) => key)).toContain('hungry')
+    expect(offered(answer)).toContain('crew_feed')
+    expect(reasonAgainst(answer, 'crew_add')).toMatch(/find too little/)
   })
 
   test('nothing is proposed where nothing is wrong', () => {

@@ -2,7 +2,6 @@ import { type Caution, type Control, cautions, controlsOf, measure } from '@hold
 import type { LadderAnswer, LeftOut, Rung } from './answer.ts'
 import type { Found, Step } from './causes/found.ts'
 import { causesOf } from './causes/index.ts'
-import { kindOf } from './causes/living.ts'
 import { fitting } from './fitting.ts'
 import type { LadderQuestion } from './question.ts'
 import { refusal } from './refusals.ts'
@@ -33,10 +32,10 @@ export function ladder(question: LadderQuestion): LadderAnswer {
       if ('because' in made) leftOut.push(made)
       else rungs.push(made)
     }
-  const kind = kindOf(standing)
+  const { meant } = standing
   return {
     day: standing.day,
-    ...(kind === undefined ? {} : { kind }),
+    ...(meant === undefined ? {} : { kind: meant.kind, title: meant.title }),
     causes: causes.map(({ key, says }) => ({ key, says })),
     rungs,
     leftOut,
@@ -53,8 +52,8 @@ interface Proposal {
 /** Of a growth the controls of its kind, of another cause its steps. */
 function proposalsOf({ key, steps }: Found, standing: Standing): readonly Proposal[] {
   if (key !== 'growth') return steps.map((step) => (typeof step === 'string' ? { measure: step } : step))
-  const { finer } = standing.question
-  return controlsOf(kindOf(standing) ?? '')
+  const { kind = '', finer } = standing.meant ?? {}
+  return controlsOf(kind)
     .filter(({ onlyFor, notFor }) =>
       finer === undefined ? onlyFor === undefined : (onlyFor?.includes(finer) ?? !notFor?.includes(finer)),
     )
@@ -76,7 +75,7 @@ function rungOf(
   const told = { ...general, ...control }
   const no = refusal(key, standing)
   if (no !== undefined) return { measure: key, title: told.title, because: no }
-  const fits = byAnimals.includes(key) ? fitting(standing, kindOf(standing), control?.animals) : undefined
+  const fits = byAnimals.includes(key) ? fitting(standing, standing.meant?.kind, control?.animals) : undefined
   if (fits?.because !== undefined) return { measure: key, title: told.title, because: fits.because }
   const time = days ?? told.days
   const { title, how, evidence, effect, risks, source, prepare, seen, ends, stop } = told
@@ -104,8 +103,12 @@ const minded = (keys: readonly string[]): readonly Caution[] =>
   cautions().filter(({ key }) => keys.includes(key))
 
 /** Of the rungs, and of what the water lacks or holds whatever is done. */
-function allOf(rungs: readonly Rung[], { levels, poison, cycleOpen, facts }: Standing): readonly Caution[] {
+function allOf(
+  rungs: readonly Rung[],
+  { levels, poison, cycleOpen, facts, meant }: Standing,
+): readonly Caution[] {
   const ofWater = [
+    ...(meant?.handsOff ? ['palytoxin', 'hot_rock'] : []),
     ...(levels.nitrate.isShort ? ['nitrate_too_low_for_corals'] : []),
     ...(levels.phosphate.isShort ? ['phosphate_too_low_for_corals'] : []),
     ...(poison > facts.typical('crew_plan.ammonia') || cycleOpen ? ['ammonia_toxic'] : []),

@@ -1,10 +1,13 @@
 import type { Present } from '@holdfast/crew-plan'
 import type { Event, Observation, System } from '@holdfast/ecosystem'
+import type { Answers } from '@holdfast/identification'
 
 /** What the keeper wants a ladder for. */
 export interface LadderWishes {
   /** Key of the kind that is meant; without it the one of which most grows. */
   readonly kind?: string
+  /** What was noted of the growth, by the traits of the field key: it names the kind where none is meant. */
+  readonly noted?: Answers
   /** Key of the finer kind, where it is known. */
   readonly finer?: string
   /** Title or key of the measure that ended it the last time: it comes first. */

@@ -1,6 +1,5 @@
 import { percent } from './causes/found.ts'
 import { highOnes } from './causes/inputs.ts'
-import { kindOf } from './causes/living.ts'
 import { curing } from './causes/new-system.ts'
 import { darkBed } from './causes/outlets.ts'
 import { rationOf } from './causes/ration.ts'
@@ -120,7 +119,7 @@ const refusals: readonly Refusal[] = [
   {
     of: ['crew_add'],
     because: (standing) => {
-      const growths = standing.growths.filter(({ kind }) => kind === kindOf(standing))
+      const growths = standing.growths.filter(({ kind }) => kind === standing.meant?.kind)
       return growths.length > 0 && growths.every(({ unreached }) => unreached)
         ? 'It grows where no animal outside gets to: more of them would starve.'
         : undefined
@@ -140,7 +139,7 @@ const refusals: readonly Refusal[] = [
   {
     of: ['peroxide_dip', 'rock_moved_to_grazers', 'cure_rock_dark'],
     because: (standing) => {
-      const growths = standing.growths.filter(({ kind }) => kind === kindOf(standing))
+      const growths = standing.growths.filter(({ kind }) => kind === standing.meant?.kind)
       return !curing(standing) &&
         growths.length > 0 &&
         !growths.some(({ surface }) => /^(rock|frag)/.test(surface.kind))

@@ -11,9 +11,10 @@ import {
 import type { FactsOfSystem } from '@holdfast/facts'
 import { convert } from '@holdfast/quantities'
 import { pH, unIonisedAmmoniaFraction } from '@holdfast/seawater'
-import { type Books, booksOf, ledgersAhead } from './books.ts'
+import { type Books, booksOf, monthsAhead } from './books.ts'
 import { equipmentToday } from './equipment-today.ts'
 import { type Growth, growthsOf } from './growths-today.ts'
+import { type Meant, meantBy } from './meant.ts'
 import { mediumLeft } from './medium-left.ts'
 import type { LadderQuestion } from './question.ts'
 import { type Level, levelOf, type Nutrient, readingsOf } from './water-today.ts'
@@ -28,6 +29,7 @@ export interface Standing {
   readonly levels: Readonly<Record<Nutrient, Level>>
   readonly books: Readonly<Record<Nutrient, Books>>
   readonly growths: readonly Growth[]
+  readonly meant?: Meant
   readonly hasAnimals: boolean
   /** Poisonous part of the ammonia, mg N/L. */
   readonly poison: number
@@ -35,7 +37,7 @@ export interface Standing {
   readonly cycleOpen: boolean
   /** Share of the uptake of fresh media that is left, and what they hold; undefined where none are in place. */
   readonly medium?: { readonly left: number; readonly days: number; readonly held_mg: number }
-  /** Trade animals that have used up half of their reserve. */
+  /** Grazers that will have used up half of their reserve in two months. */
   readonly hungry: readonly string[]
 }
 
@@ -58,7 +60,9 @@ export function standingOf(question: LadderQuestion): Standing {
   const { day, model } = present
   const { facts } = model
   const equipment = equipmentToday(system, events, day)
-  const ledgers = ledgersAhead(present)
+  const { ledgers, ends } = monthsAhead(present)
+  const growths = growthsOf(system, observations, day, facts)
+  const meant = meantBy(question, growths)
   const level = (of: Nutrient): Level => levelOf(of, system, observations, present)
   return {
     question,
@@ -68,7 +72,8 @@ export function standingOf(question: LadderQuestion): Standing {
     equipment,
     levels: { nitrate: level('nitrate'), phosphate: level('phosphate') },
     books: { nitrate: booksOf(present, ledgers, 'N'), phosphate: booksOf(present, ledgers, 'P') },
-    growths: growthsOf(system, observations, day, facts),
+    growths,
+    ...(meant === undefined ? {} : { meant }),
     hasAnimals: system.animals.some(({ count }) => count > 0) || arrived(question),
     poison: poisonOf(question),
     cycleOpen: (['ammonia', 'nitrite'] as const).some((of) => isRead(question, of)),
@@ -76,9 +81,7 @@ export function standingOf(question: LadderQuestion): Standing {
     hungry: crewOf(model.system).flatMap(({ taxon, animals }) => {
       const [living, hunger] = [livingOf, hungerOf].map((of) => stateIndex(model, of(taxon).id))
       const there = middle(present, (w) => present.worlds[w].states[living]) >= 0.5
-      return there && middle(present, (w) => present.worlds[w].states[hunger]) > starving
-        ? [animals.kind]
-        : []
+      return there && middle(present, (w) => ends[w][hunger]) > starving ? [animals.kind] : []
     }),
   }
 }

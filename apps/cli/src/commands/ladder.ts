@@ -1,5 +1,6 @@
 import { presentOfPast } from '@holdfast/crew-plan'
 import { algaeKind, algaeKinds, UnknownKey } from '@holdfast/facts'
+import { type Answers, readAnswers } from '@holdfast/identification'
 import { past } from '@holdfast/inference'
 import { type LadderAnswer, ladder, type Rung } from '@holdfast/ladder'
 import { dateOf, type Outbreak, type SystemLog } from '@holdfast/logbook'
@@ -38,6 +39,7 @@ export async function ladderCommand(options: LadderOptions, terminal: Terminal):
     events,
     from,
     ...kindOf(kind ?? again?.algae),
+    ...notedIn(log),
     ...(again?.worked === undefined ? {} : { worked: again.worked }),
     ...(options.withCaution ? { withCaution: 'all' } : {}),
   })
@@ -76,14 +78,28 @@ function asJson({ system }: SystemLog, { day, rungs, ...answer }: LadderAnswer):
   }
 }
 
+/** Traits noted within so many days tell of what grows today. */
+const notedWithin = 42
+
+/** What was noted of a growth of late, the later of a trait holding. */
+function notedIn({ entries, asOf, system }: SystemLog): { readonly noted?: Answers } {
+  const since = dateOf(asOf - notedWithin, system.timeZone)
+  const traits = entries
+    .flatMap((entry) => (entry.kind === 'observation' && entry.at >= since ? [entry] : []))
+    .toSorted((a, b) => (a.at < b.at ? -1 : 1))
+    .map(({ body }) => body.traits)
+  const read = readAnswers(Object.assign({}, ...traits))
+  return read.ok && traits.length > 0 ? { noted: read.answers } : {}
+}
+
 /** The key, where it is one of the catalogue: what a keeper calls it in the log may be none. */
 const kindOf = (kind: string | undefined): { readonly kind?: string } =>
   algaeKinds().some(({ key }) => key === kind) && kind !== undefined ? { kind } : {}
 
 function inWords({ system, outbreaks }: SystemLog, answer: LadderAnswer): string {
-  const { day, kind, causes, rungs, leftOut } = answer
+  const { day, title, causes, rungs, leftOut } = answer
   const date = (of: number): string => dateOf(of, system.timeZone)
-  const about = kind === undefined ? '' : `, ${algaeKind(kind).title}`
+  const about = title === undefined ? '' : `, ${title}`
   return [
     `Ladder of ${system.name} on ${date(day)}${about}`,
     ...(causes.length === 0

@@ -1,10 +1,19 @@
 /** Every cause that a ladder knows; one line to add one. */
 import type { Standing } from '../standing.ts'
 import { type Found, ranks } from './found.ts'
-import { carriedIn, feed, overfed } from './inputs.ts'
+import { carriedIn, feed, overfed, silicate } from './inputs.ts'
 import { growth, hungry, unreached } from './living.ts'
 import { curing, cycling, poison } from './new-system.ts'
-import { bodies, darkBed, loadedRock, oldFilter, skimmerOff, spentMedium, uncutBed } from './outlets.ts'
+import {
+  bodies,
+  darkBed,
+  darkScreen,
+  loadedRock,
+  oldFilter,
+  skimmerOff,
+  spentMedium,
+  uncutBed,
+} from './outlets.ts'
 import { short } from './short.ts'
 
 const all: readonly ((standing: Standing) => Found | undefined)[] = [
@@ -13,10 +22,12 @@ const all: readonly ((standing: Standing) => Found | undefined)[] = [
   cycling,
   short,
   carriedIn('source_water'),
+  silicate,
   carriedIn('salt'),
   carriedIn('dose'),
   spentMedium,
   darkBed,
+  darkScreen,
   uncutBed,
   skimmerOff,
   oldFilter,
@@ -29,9 +40,11 @@ const all: readonly ((standing: Standing) => Found | undefined)[] = [
   growth,
 ]
 
-/** The causes that hold here, by rank and then by size. */
+/** The causes that hold here, by rank and then by size. Feed as it is is none while something is broken or unfinished. */
 export function causesOf(standing: Standing): readonly Found[] {
-  return all
-    .flatMap((cause) => cause(standing) ?? [])
+  const found = all.flatMap((cause) => cause(standing) ?? [])
+  const isMended = !found.some(({ rank }) => ['danger', 'unfinished', 'fault'].includes(rank))
+  return found
+    .filter(({ key }) => key !== 'feed' || isMended)
     .sort((a, b) => ranks.indexOf(a.rank) - ranks.indexOf(b.rank) || b.size - a.size)
 }

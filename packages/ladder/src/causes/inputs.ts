@@ -57,6 +57,20 @@ const carriers: Readonly<
   dose: { key: 'dose', brings: 'What is dosed brings', steps: ['dosing_stop'] },
 }
 
+/** New water that brings the silicate that a film of diatoms lives on. */
+export function silicate({ system, facts, meant, growths }: Standing): Found | undefined {
+  const brought = system.source_water.SiO2_mg_L ?? 0
+  const isDiatom = meant?.kind === 'film_diatom' || growths.some(({ kind }) => kind === 'film_diatom')
+  if (!isDiatom || brought < facts.typical('ladder.silicate')) return undefined
+  return {
+    key: 'source-water',
+    rank: 'fault',
+    size: 0,
+    says: `The water for changes and top-off brings ${amount(brought)} of silicate, which diatoms build their shells of.`,
+    steps: ['source_water_purify', 'topoff_pure_water'],
+  }
+}
+
 /** Feed above what the fish live on, or more of it than there was. */
 export function overfed(standing: Standing): Found | undefined {
   const fed = inputShare(standing, 'feed')

@@ -16,34 +16,30 @@ export function unreached({ growths }: Standing): Found | undefined {
   }
 }
 
-/** Grazers that have used up half of their reserve. */
+/** Grazers that find too little in the months to come. */
 export function hungry({ hungry }: Standing): Found | undefined {
   if (hungry.length === 0) return undefined
   return {
     key: 'hungry',
     rank: 'crew',
     size: 1,
-    says: `Too little grows for the grazers: ${hungry.join(', ')} live on their reserve.`,
+    says: `Too little grows for the grazers: within two months ${hungry.join(', ')} will have used up half of what they can live on.`,
     steps: ['crew_feed', 'crew_reduce'],
   }
 }
 
-/** The kind that is meant, or the one of which most grows. */
-export function growth(standing: Standing): Found | undefined {
-  const kind = kindOf(standing)
-  if (kind === undefined) return undefined
-  const places = standing.growths.filter((one) => one.kind === kind)
+/** The growth that is meant. */
+export function growth({ meant, growths }: Standing): Found | undefined {
+  if (!meant) return undefined
+  const places = growths.filter(({ kind }) => kind === meant.kind)
   const seen = places.map(({ surface, cover }) => `${percent(cover)} of ${surface.id}`)
   return {
     key: 'growth',
     rank: 'kind',
     size: 1,
-    says: `${capital(algaeKind(kind).title)}${seen.length > 0 ? ` covers ${seen.join(', ')}` : ' is what you asked about'}.`,
-    steps: controlsOf(kind).map(({ measure }) => measure),
+    says: `${capital(meant.title)}${seen.length > 0 ? ` covers ${seen.join(', ')}` : ' is what this is about'}.`,
+    steps: controlsOf(meant.kind).map(({ measure }) => measure),
   }
 }
-
-export const kindOf = ({ question, growths }: Standing): string | undefined =>
-  question.kind ?? growths[0]?.kind
 
 const capital = (text: string): string => text[0].toUpperCase() + text.slice(1)

@@ -36,6 +36,19 @@ export function darkBed(standing: Standing): Found | undefined {
   }
 }
 
+/** A screen of turf without light. */
+export function darkScreen(standing: Standing): Found | undefined {
+  const screen = pieceOf(standing, 'turf scrubber')
+  if (!screen || (screen.light_h_per_day !== 0 && screen.light_umol_m2_s !== 0)) return undefined
+  return {
+    key: 'dark-bed',
+    rank: 'fault',
+    size: 0.5,
+    says: 'The screen of the scrubber has no light: it takes up nothing.',
+    steps: ['refugium_light_restore'],
+  }
+}
+
 /** A lit bed that is not cut: it takes up less and less, and nothing leaves with it. */
 export function uncutBed(standing: Standing): Found | undefined {
   const bed = pieceOf(standing, 'refugium')
