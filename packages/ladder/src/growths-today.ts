@@ -9,9 +9,12 @@ export interface Growth {
   readonly cover: number
   /** Dry mass by the cover, g. */
   readonly mass_g: number
-  /** Animals live here that eat it, yet none of them gets to this surface. */
+  /** An enclosed or built place that no animal of this tank that eats it gets to. */
   readonly unreached: boolean
 }
+
+/** Surfaces of plumbing and machines: mouths seldom get there, a hand and a lid do. */
+const built: readonly Growth['surface']['kind'][] = ['plumbing_overflow', 'equipment']
 
 /** Preference from which on an animal is taken to eat a kind. */
 const eats = 0.3
@@ -43,10 +46,10 @@ function isUnreached(
   kind: string,
   facts: FactsOfSystem,
 ): boolean {
+  if (!surface.enclosed && !built.includes(surface.kind)) return false
   const eaters = system.animals.filter(
     ({ taxon, count }) => count > 0 && taxon !== undefined && taste(taxon, kind).preference >= eats,
   )
-  if (eaters.length === 0) return surface.enclosed === true
   return !eaters.some(({ taxon = '', adult_size_cm }) =>
     patches.some((patch) => reaches(surface, taxon, patch, adult_size_cm, facts)),
   )

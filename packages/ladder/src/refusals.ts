@@ -15,13 +15,6 @@ interface Refusal {
 
 const refusals: readonly Refusal[] = [
   {
-    of: ['feed_less', 'nutrients_lower', 'water_change_small', 'carbon_dose_more'],
-    because: (standing) =>
-      highOnes(standing).length === 0
-        ? 'Neither nitrate nor phosphate stands above the band: leaner water harms corals before it harms algae.'
-        : undefined,
-  },
-  {
     of: [
       'feed_less',
       'nutrients_lower',
@@ -32,6 +25,13 @@ const refusals: readonly Refusal[] = [
     because: ({ levels }) =>
       levels.nitrate.isShort || levels.phosphate.isShort
         ? `${levels.phosphate.isShort ? 'Phosphate' : 'Nitrate'} reads nothing: what takes more of it out starves corals, and bacteria cannot grow without it.`
+        : undefined,
+  },
+  {
+    of: ['feed_less', 'nutrients_lower', 'water_change_small', 'carbon_dose_more'],
+    because: (standing) =>
+      highOnes(standing).length === 0
+        ? 'Neither nitrate nor phosphate stands above the band: leaner water harms corals before it harms algae.'
         : undefined,
   },
   {

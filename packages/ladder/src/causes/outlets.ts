@@ -120,7 +120,7 @@ export function bodies({ question, day, books, facts, system }: Standing): Found
     key: 'bodies',
     rank: 'fault',
     size,
-    says: `Animals that died were not taken out, as far as the log says: in ${rots} days they give off ${percent(size)} of what comes in.`,
+    says: `Animals that died were not taken out, as far as the log says: in ${rots} days they give off ${size > 1 ? 'more than all that' : `${percent(size)} of what`} comes in.`,
     steps: ['remove_dead', 'activated_carbon_new', 'water_change_small'],
   }
 }
