@@ -30,6 +30,9 @@ it.each(looks)('a brown slime is named by looks alone, $width wide and $scheme',
   await page.getByRole('heading', { name: 'What it is' }).waitFor()
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('finding')
   await page.getByText('Gloves and glasses; stop what starves the water.').waitFor()
+  expect(await page.getByRole('link', { name: 'What to do about it' }).getAttribute('href')).toContain(
+    'kind=dino',
+  )
   expect(await accessibilityIssues(page)).toEqual([])
   expect(await tooSmall(page)).toEqual([])
   expect(await isWide(page)).toBe(false)

@@ -1,4 +1,5 @@
 import '../../style/identify.css'
+import { algaeKinds } from '@holdfast/facts'
 import { findingInWords, type Identification, identify } from '@holdfast/identification'
 import { typedTraits } from '@holdfast/logbook'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
@@ -30,6 +31,10 @@ export function Identify({ data }: { readonly data: SystemData }) {
   const trait = found.next
   const isBegun = Object.keys(noted.answers).length + noted.passedOver.length > 0
   const isEnded = found.ends !== 'not yet'
+  const likeliest = found.chances[0]?.key ?? ''
+  const sure = found.finer?.ends === 'agreed' ? found.finer.chances[0]?.key : undefined
+  const genus = sure === undefined ? {} : { finer: sure }
+  const canClimb = algaeKinds().some(({ key }) => key === likeliest)
 
   const say = (next: Noted) => {
     intoAddress({ ...textOf(next) })
@@ -79,6 +84,9 @@ export function Identify({ data }: { readonly data: SystemData }) {
             <button type="button" class="large" onClick={write}>
               Write it into the log
             </button>
+          )}
+          {isEnded && canClimb && (
+            <a href={addressOf('surfaces', 'ladder', { kind: likeliest, ...genus })}>What to do about it</a>
           )}
           <button type="button" class="key" onClick={() => say(nothingNoted)}>
             Begin again

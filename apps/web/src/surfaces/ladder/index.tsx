@@ -18,21 +18,24 @@ const kinds = algaeKinds().filter(({ key }) => controlsOf(key).length > 0)
 /** What to do about the water and what grows: why, one measure after the other, and what would harm here. */
 export function Ladder({ data }: { readonly data: SystemData }) {
   const [kind, setKind] = useState(() => kinds.find(({ key }) => key === fromAddress('kind'))?.key)
+  const [finer, setFiner] = useState(() => fromAddress('finer') ?? undefined)
   const [worked, setWorked] = useState<string | undefined>()
   const [allAnimals, setAllAnimals] = useState(false)
   const asked = useMemo(() => {
     const wishes = {
       ...(kind === undefined ? {} : { kind }),
+      ...(finer === undefined ? {} : { finer }),
       ...(worked === undefined ? {} : { worked }),
       ...(allAnimals ? { withCaution: 'all' as const } : {}),
     }
     return { kind: 'ladder', outlook: questionOf(data), wishes } as const
-  }, [data, kind, worked, allAnimals])
+  }, [data, kind, finer, worked, allAnimals])
   const now = useLadder(asked)
   const choose = (chosen: string, workedBefore?: string) => {
     setWorked(workedBefore)
     const next = chosen === '' ? undefined : chosen
-    intoAddress({ kind: next })
+    intoAddress({ kind: next, finer: undefined })
+    setFiner(undefined)
     setKind(next)
   }
   return (
