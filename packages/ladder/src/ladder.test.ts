@@ -37,7 +37,10 @@ describe('the cause decides', () => {
 
   test('loaded tap water is purified before a change of it is any use', () => {
     const answer = climbed({
-      system: { source_water: { kind: 'tap water', NO3_mg_L: 40, PO4_mg_L: 1 } },
+      system: {
+        source_water: { kind: 'tap water', NO3_mg_L: 40, PO4_mg_L: 1 },
+        equipment: soundReef.equipment.filter(({ kind }) => kind !== 'ferric media reactor'),
+      },
       observations: read(50, 0.8),
     })
     expect(offered(answer)[0]).toBe('source_water_purify')
@@ -79,6 +82,15 @@ describe('the cause decides', () => {
     })
     expect(offered(answer).slice(0, 2)).toEqual(['refugium_remove_dead', 'refugium_light_restore'])
     expect(offered(answer)).not.toContain('refugium_harvest_more')
+  })
+
+  test('a medium that new water loaded comes after the new water', () => {
+    const answer = climbed({
+      system: { ...spent, source_water: { kind: 'tap water', PO4_mg_L: 12 } },
+      observations: loaded,
+    })
+    expect(offered(answer)[0]).toBe('source_water_purify')
+    expect(answer.causes.map(({ key }) => key)).toContain('spent-medium')
   })
 
   test('while something is broken nobody is told to feed less', () => {
