@@ -47,9 +47,9 @@ export function fitting(standing: Standing, kind: string | undefined, meant?: re
     because:
       why.length > 0
         ? `None that eats it may come: ${why
-            .map(({ taxon, why: words }) => `${taxon}: ${words}`)
+            .map(({ taxon, why: words }) => `${taxon}: ${words.replace(/\.$/, '')}`)
             .slice(0, 3)
-            .join(' ')}`
+            .join('; ')}.`
         : 'No animal of the trade that eats it gets there.',
   }
 }
