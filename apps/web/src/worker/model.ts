@@ -1,13 +1,22 @@
+import type { Ledger } from '@holdfast/ecosystem'
 import {
+  type Bookkeeper,
+  bookkeepersOf,
+  bookkeeping,
   type Course,
   futures,
+  isLong,
   ledgerInRounds,
+  longLedgerOf,
   type Member,
   type OutlookQuestion,
   outlookOf,
   type Past,
   type Present,
   pastInRounds,
+  recentOf,
+  type Span,
+  shareOfFitting,
   stopped,
 } from '@holdfast/inference'
 import type { Model } from './answers.ts'
@@ -64,6 +73,33 @@ export function openModel(crew: Crew): Model {
     return made
   }
 
+  const ledger: Model['ledger'] = async (question, span, { firstMembers, first, ...running }) => {
+    const of = (members: number) => {
+      const outlook = { ...question, members }
+      return sharedOut(ledgerInRounds(outlook, span), { kind: 'ledger', outlook, span }, crew, running)
+    }
+    if (firstMembers !== undefined && firstMembers < question.members) first(await of(firstMembers))
+    return of(question.members)
+  }
+
+  /** Whoever is fitted keeps the books, so that the first members' stand in the whole ledger too. */
+  const longLedger: Model['ledger'] = async (question, span, asking) => {
+    const { firstMembers = question.members, first, onProgress, cancelled } = asking
+    const shareOfFit = pastKnown(recentOf(question, span)) ? 0 : shareOfFitting(span)
+    const known = await pastOf(recentOf(question, span), (share) => onProgress(shareOfFit * share)).coming
+    const members = bookkeepersOf(known)
+    const shared = booksOver(question, span)
+    const books: Ledger[] = []
+    while (books.length < members.length) {
+      if (cancelled()) throw stopped
+      books.push(...(await crew.run(shared, members.slice(books.length, books.length + firstMembers))))
+      if (books.length === members.length) break
+      if (books.length === firstMembers) first(longLedgerOf(known, question, span, books))
+      onProgress(shareOfFit + (1 - shareOfFit) * (books.length / members.length))
+    }
+    return longLedgerOf(known, question, span, books)
+  }
+
   return {
     async outlook(question, { firstMembers = question.members, first, onProgress, cancelled }) {
       const tell = (share: number) => onProgress(shareOfPast * share)
@@ -88,20 +124,18 @@ export function openModel(crew: Crew): Model {
       }
       return outlookOf(past, question, courses)
     },
-    ledger: async (question, span, { firstMembers, first, ...running }) => {
-      const of = (members: number) => {
-        const outlook = { ...question, members }
-        return sharedOut(ledgerInRounds(outlook, span), { kind: 'ledger', outlook, span }, crew, running)
-      }
-      if (firstMembers !== undefined && firstMembers < question.members) first(await of(firstMembers))
-      return of(question.members)
-    },
+    ledger: (question, span, asking) => (isLong(span) ? longLedger : ledger)(question, span, asking),
   }
 }
 
 const futureOf = (past: Past, outlook: OutlookQuestion): Shared<Present, Course> => ({
   task: { kind: 'future', outlook },
   run: futures(past.model, outlook),
+})
+
+const booksOver = (outlook: OutlookQuestion, span: Span): Shared<Bookkeeper, Ledger> => ({
+  task: { kind: 'books', outlook, span },
+  run: bookkeeping(outlook, span),
 })
 
 /** What its future needs of a member, and no more: it may have to be sent. */
