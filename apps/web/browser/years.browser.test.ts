@@ -89,7 +89,7 @@ describe('a log', () => {
       await page.locator('.log-line').first().waitFor()
       expect(await page.locator('.log-line').count()).toBe(50)
       await page.getByLabel('Search').fill('survey')
-      await page.getByText('hair_green on 10 %').first().waitFor()
+      await page.getByText('green hair algae on 10 %').first().waitFor()
       await expectWhole(page, width)
       expect(complaints).toEqual([])
       await page.context().close()

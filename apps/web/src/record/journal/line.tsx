@@ -4,6 +4,7 @@ import { addressOf } from '../../shell/address.ts'
 import type { Described } from '../../shell/described.ts'
 import { momentInWords } from '../../ways/dates.ts'
 import { meaning, meaningInList } from '../meaning.ts'
+import { said } from '../said.ts'
 import type { Acts } from './acts.ts'
 import { Attached } from './attached.tsx'
 import { Correction } from './correction.tsx'
@@ -48,7 +49,7 @@ export function LineOfJournal({ line, lines, described, acts, isAsked = false }:
         onClick={() => setOpen(!open)}
       >
         {entry.precision === 'minute' && <span class="number">{entry.at.slice(11, 16)} </span>}
-        <span class={state === 'holds' ? undefined : 'struck'}>{says}</span>
+        <span class={state === 'holds' ? undefined : 'struck'}>{said(line)}</span>
         {inList && <span class="quiet"> is {inList}</span>}
       </button>
       {fate && (

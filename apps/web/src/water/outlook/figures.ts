@@ -1,6 +1,8 @@
 import type { ComputedFigure, Derivation } from '../../figure/computed.ts'
 import { takenIn } from '../../figure/entry-ids.ts'
 import type { SystemData } from '../../shell/system-data.ts'
+import { countText } from '../../ways/counts.ts'
+import { withMark } from '../../ways/decimal.ts'
 import type { OutlookAnswer } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
 import type { Alternative } from './alternative.ts'
@@ -76,11 +78,11 @@ function derivationOfFan(subject: Subject, { answer, data }: OutlookGround, form
     steps: [
       {
         formula,
-        withValues: `tanks that count: ${outlook.effectiveMembers.toFixed(0)} of ${outlook.members}`,
+        withValues: `tanks that count: ${countText(Math.round(outlook.effectiveMembers))} of ${outlook.members}`,
       },
       {
         formula: 'weight = likelihood of your readings ^ tempering',
-        withValues: `tempering = ${outlook.tempering.toFixed(2)}${outlook.tempering < 1 ? ': your readings count less than in full, so that enough tanks stay' : ': your readings count in full'}`,
+        withValues: `tempering = ${withMark(outlook.tempering.toFixed(2))}${outlook.tempering < 1 ? ': your readings count less than in full, so that enough tanks stay' : ': your readings count in full'}`,
       },
     ],
     processes,

@@ -1,0 +1,13 @@
+import list from './data/algae.json' with { type: 'json' }
+
+const titles: ReadonlyMap<string, string> = new Map(list.map(({ key, title }) => [key, title]))
+
+/**
+ * Keys of the catalogue, alone or in a text, as people read them: kinds of algae by what they are called, all
+ * else with spaces. A kind whose key is one plain word is known where it stands alone.
+ *
+ * @example named('hair_green on rock_face') // 'green hair algae on rock face'
+ */
+export const named = (text: string): string =>
+  titles.get(text) ??
+  text.replace(/[a-z\d]+(?:_[a-z\d]+)+/g, (key) => titles.get(key) ?? key.replaceAll('_', ' '))
