@@ -1,6 +1,11 @@
 import list from './data/algae.json' with { type: 'json' }
 
-const titles: ReadonlyMap<string, string> = new Map(list.map(({ key, title }) => [key, title]))
+/** Every kind of algae: its key, and what it is called. */
+export const algaeNames: readonly { readonly key: string; readonly title: string }[] = list.map(
+  ({ key, title }) => ({ key, title }),
+)
+
+const titles: ReadonlyMap<string, string> = new Map(algaeNames.map(({ key, title }) => [key, title]))
 
 /**
  * Keys of the catalogue, alone or in a text, as people read them: kinds of algae by what they are called, all

@@ -1,12 +1,18 @@
 import { named } from '@holdfast/facts/names'
-import type { JournalLine } from '@holdfast/logbook'
+import type { Entry } from '@holdfast/logbook'
 import { withMark } from '../ways/decimal.ts'
+
+/** An entry with its sentence. */
+interface Said {
+  readonly entry: Pick<Entry, 'kind' | 'body'>
+  readonly says: string
+}
 
 /**
  * What an entry says, as this keeper reads it: our sentences with the names of algae and the keeper's decimal
  * mark, the keeper's own words as they were written.
  */
-export function said({ entry: { kind, body }, says }: Pick<JournalLine, 'entry' | 'says'>): string {
+export function said({ entry: { kind, body }, says }: Said): string {
   const isTheirs = kind === 'note' || ('text' in body && body.text === says)
   return isTheirs ? says : withMark(named(says))
 }
