@@ -36,6 +36,9 @@ export function fanFigure(subject: Subject, step: number, ground: OutlookGround)
   }
 }
 
+/** Whole ones: so many tanks cannot tell a chance more finely. */
+const inPercent = (share: number): number => Math.round(100 * share)
+
 /** The chance that the water is in band on a day of a week to come, per cent. */
 export function chanceFigure(subject: Subject, { from, to, chance }: WeekAhead, ground: OutlookGround) {
   const { low, high } = intervalOfShare(chance, ground.answer.outlook.effectiveMembers)
@@ -46,9 +49,9 @@ export function chanceFigure(subject: Subject, { from, to, chance }: WeekAhead, 
       `Chance that ${lowered(subject)} is in band ${week}`,
       ground,
     ),
-    value: 100 * chance,
-    low: 100 * low,
-    high: 100 * high,
+    value: inPercent(chance),
+    low: inPercent(low),
+    high: inPercent(high),
     unit: '%',
     derivation: () =>
       derivationOfFan(
