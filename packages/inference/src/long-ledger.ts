@@ -86,4 +86,4 @@ export function longLedgerOf(
 }
 
 const fittedLate =
-  'Over more than half a year the ledger is kept by what the latest readings tell; earlier readings give the start alone.'
+  'Over more than half a year the ledger follows the latest readings; of the earlier ones it takes those alone that it starts from.'

@@ -82,6 +82,21 @@ it('lets the members of the outlook keep the books of a long span, the first of 
   }
 })
 
+it('fits a few members first where a long span is asked of a past that is not known yet', async () => {
+  const model = openModel(openCrew(elsewhere, pause))
+  const year = { from: question.asOf - 190, to: question.asOf }
+  const before = asking<LedgerAnswer>(1)
+  const whole = await model.ledger(question, year, before)
+  const few = ledgerOf({ ...question, members: 4 }, year).ledger.rows[0]
+  expect(before.firsts.map(({ ledger }) => ledger.rows[0].members)).toEqual([
+    few.members.slice(0, 1),
+    whole.ledger.rows[0].members.slice(0, 1),
+  ])
+  const after = asking<LedgerAnswer>(1)
+  expect(await model.ledger(question, year, after)).toEqual(whole)
+  expect(after.firsts).toHaveLength(1)
+})
+
 it('first gives an ensemble of few, and once the past is known the first of the whole', async () => {
   const model = openModel(openCrew(elsewhere, pause))
   const before = asking<OutlookAnswer>(4)

@@ -31,6 +31,9 @@ interface Known {
   tell: (share: number) => void
 }
 
+/** Members that are fitted for the first answer to a long span, for each that keeps its books: fitting is quick. */
+const fittedFirst = 4
+
 /** Of the time that an outlook takes. */
 const shareOfPast = 0.8
 
@@ -85,17 +88,25 @@ export function openModel(crew: Crew): Model {
   /** Whoever is fitted keeps the books, so that the first members' stand in the whole ledger too. */
   const longLedger: Model['ledger'] = async (question, span, asking) => {
     const { firstMembers = question.members, first, onProgress, cancelled } = asking
-    const shareOfFit = pastKnown(recentOf(question, span)) ? 0 : shareOfFitting(span)
-    const known = await pastOf(recentOf(question, span), (share) => onProgress(shareOfFit * share)).coming
-    const members = bookkeepersOf(known)
+    const recent = recentOf(question, span)
     const shared = booksOver(question, span)
+    const few = { ...recent, members: fittedFirst * firstMembers }
+    const isKnown = pastKnown(recent)
+    if (!isKnown && few.members < question.members) {
+      const known = await pastOf(few, () => undefined).coming
+      const books = await crew.run(shared, bookkeepersOf(known).slice(0, firstMembers))
+      first(longLedgerOf(known, question, span, books))
+    }
+    const shareOfFit = isKnown ? 0 : shareOfFitting(span)
+    const known = await pastOf(recent, (share) => onProgress(shareOfFit * share)).coming
+    const members = bookkeepersOf(known)
     const books: Ledger[] = []
     while (books.length < members.length) {
       if (cancelled()) throw stopped
       books.push(...(await crew.run(shared, members.slice(books.length, books.length + firstMembers))))
-      if (books.length === members.length) break
-      if (books.length === firstMembers) first(longLedgerOf(known, question, span, books))
       onProgress(shareOfFit + (1 - shareOfFit) * (books.length / members.length))
+      if (books.length === firstMembers && books.length < members.length)
+        first(longLedgerOf(known, question, span, books))
     }
     return longLedgerOf(known, question, span, books)
   }
