@@ -33,7 +33,7 @@ async function expectWhole(page: Page, width: number): Promise<void> {
 
 describe('a log', () => {
   it.each([
-    ['with nothing in it', () => [], 1280, 'No recent reading weighs the members'],
+    ['with nothing in it', () => [], 1280, 'No recent reading weighs the simulated tanks'],
     ['of three readings', threeReadings, 390, 'from 23 Feb 2026 to 1 Mar 2026'],
   ] as const)('%s has rivers and fans, wide as they are', async (_, entries, width, words) => {
     const { water, record } = await withLog(entries())
