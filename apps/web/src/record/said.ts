@@ -1,5 +1,5 @@
 import { named } from '@holdfast/facts/names'
-import type { Entry } from '@holdfast/logbook'
+import { type Entry, sayEntry } from '@holdfast/logbook'
 import { withMark } from '../ways/decimal.ts'
 
 /** An entry with its sentence. */
@@ -16,3 +16,6 @@ export function said({ entry: { kind, body }, says }: Said): string {
   const isTheirs = kind === 'note' || ('text' in body && body.text === says)
   return isTheirs ? says : withMark(named(says))
 }
+
+/** The same of an entry that was just written. */
+export const saidOf = (entry: Entry): string => said({ entry, says: sayEntry(entry) })

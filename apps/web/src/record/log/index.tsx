@@ -1,11 +1,4 @@
-import {
-  type BodyOf,
-  type Entry,
-  type EntryKind,
-  type JournalLine,
-  type Moment,
-  sayEntry,
-} from '@holdfast/logbook'
+import type { BodyOf, Entry, EntryKind, JournalLine, Moment } from '@holdfast/logbook'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { fromAddress, intoAddress } from '../../shell/address.ts'
 import type { Described } from '../../shell/described.ts'
@@ -14,6 +7,7 @@ import { useJournal } from '../journal/use-journal.ts'
 import { NotYet } from '../outbox/not-yet.tsx'
 import type { Waiting } from '../outbox/outbox.ts'
 import { outbox, useOutbox } from '../outbox/use-outbox.ts'
+import { said, saidOf } from '../said.ts'
 import { LogForm } from './form.tsx'
 import { Kinds, kindsByUse } from './kinds.tsx'
 import { titleOf } from './kinds-to-write.ts'
@@ -42,7 +36,7 @@ export function Log({ described }: { readonly described: Described }) {
   }
   const logged = (body: BodyOf<EntryKind>, moment: Moment, typed?: Texts) => {
     const entry = entryOf(described, { kind, body, moment })
-    write({ did: 'logged', entry, says: sayEntry(entry) }, typed)
+    write({ did: 'logged', entry, says: saidOf(entry) }, typed)
   }
   const takeBack = (did: Act['did'], of: 'entry' | 'batch', id: string, says: string) =>
     write({ did, entry: retractionOf(described, of, id), says })
@@ -103,7 +97,7 @@ export function Log({ described }: { readonly described: Described }) {
         }}
         acts={{
           correct: (line: JournalLine, entry: Entry, typed: Texts) =>
-            write({ did: 'corrected', entry, says: `${line.says} to ${sayEntry(entry)}` }, typed),
+            write({ did: 'corrected', entry, says: `${said(line)} to ${saidOf(entry)}` }, typed),
           undo: (of, id, says) => takeBack('taken back', of, id, says),
           bringBack: (retraction, says) => takeBack('brought back', 'entry', retraction, says),
         }}
