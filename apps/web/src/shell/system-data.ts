@@ -51,3 +51,9 @@ export async function fetchOfKind(
   const params = { path: { system }, query: { kind, limit } }
   return told(await outcome(api.GET('/api/systems/{system}/entries', { params }))).lines
 }
+
+/** The latest entries that hold these words. @throws Error as the others do */
+export async function fetchHolding(system: string, words: string): Promise<readonly JournalLine[]> {
+  const params = { path: { system }, query: { words, limit: 1000 } }
+  return told(await outcome(api.GET('/api/systems/{system}/entries', { params }))).lines
+}

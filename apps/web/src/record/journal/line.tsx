@@ -93,7 +93,7 @@ export function LineOfJournal({ line, lines, described, acts, isAsked = false }:
               </button>
             )}
             {(byHand || entry.kind === 'attachment') && state !== 'taken back' && (
-              <button type="button" class="key" onClick={and(() => acts.undo('entry', entry.id, words))}>
+              <button type="button" class="key" onClick={and(() => acts.undo(entry.id, words))}>
                 Undo
               </button>
             )}
