@@ -14,7 +14,10 @@ interface Said {
  */
 export function said({ entry: { kind, body }, says }: Said): string {
   const isTheirs = kind === 'note' || ('text' in body && body.text === says)
-  return isTheirs ? says : withMark(named(says))
+  if (isTheirs) return says
+  // A kind whose key is a plain word is known by its place alone.
+  const algae = 'algae' in body ? String(body.algae) : ''
+  return withMark(named(says.replace(algae, named(algae))))
 }
 
 /** The same of an entry that was just written. */
