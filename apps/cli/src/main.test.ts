@@ -181,7 +181,7 @@ test('the outlook runs on from the last day of the log, and a bigger change of w
   const table = await run(data, [...few, '--water-change', '200 L / 7 d'])
   expect(table.out).toContain('Outlook of Reef in the hall from 2026-05-17, 200 L changed every 7 d')
   expect(table.out).toMatch(
-    /^Ahead +Date +nitrate \(mg\/L NO3\) +phosphate \(mg\/L PO4\) +hair_green on rock face \(%\) +media load \(mg P\)$/m,
+    /^Ahead +Date +nitrate \(mg\/L NO3\) +phosphate \(mg\/L PO4\) +green hair algae on rock face \(%\) +media load \(mg P\)$/m,
   )
   expect(table.out).toMatch(/^\+28 d +2026-06-14 +[\d.]+ \([\d.]+ to [\d.]+\)/m)
 })

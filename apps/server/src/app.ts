@@ -1,3 +1,4 @@
+import { named } from '@holdfast/facts/names'
 import { issueInWords, JournalSearch, type Logbook, Refused, SystemLogs } from '@holdfast/logbook'
 import { Hono } from 'hono'
 import { etag } from 'hono/etag'
@@ -34,7 +35,7 @@ export function app({ logbook, kept, webFolder, start, tell }: AppOptions): Hono
     await next()
     context.res.headers.set('cache-control', 'private, no-cache')
   })
-  const [search, logs] = [new JournalSearch(logbook), new SystemLogs(logbook)]
+  const [search, logs] = [new JournalSearch(logbook, named), new SystemLogs(logbook)]
   server.route('/', mounted(routes, { logbook, search, logs, kept, start }))
   server.all('/api/*', (context) => context.json({ issues: [nothingAt(context.req.path)] }, 404))
   server.get('*', webFiles(webFolder))

@@ -70,11 +70,17 @@ it('while it may be slime what is touched is told from memory, and what was smel
   await page.context().close()
 })
 
-it('what was noted goes into the log, filled in', async () => {
+it('what was noted goes into the log in words, is taken back there, and leads back to the key', async () => {
   const { page } = await visit(site.browser, open('form.ball,colour.bright_green'), { from: 'heading' })
   await page.getByRole('button', { name: 'Write it into the log' }).click()
-  const noted = page.getByLabel('What you noted')
+  const noted = page.getByRole('group', { name: 'What you noted' })
   await noted.waitFor()
-  expect(await noted.inputValue()).toBe('form=ball colour=bright_green')
+  expect(await noted.locator('li span').allInnerTexts()).toEqual(['form\nball', 'colour\nbright green'])
+  expect(await accessibilityIssues(page)).toEqual([])
+  await page.getByText('rock face', { exact: true }).click()
+  await noted.getByRole('button', { name: 'Take back: colour' }).press('Enter')
+  await page.getByText('Reads: Noted on rock face: form ball').waitFor()
+  await noted.getByRole('link', { name: 'Note more' }).click()
+  await page.getByRole('button', { name: 'Take back: shape' }).waitFor()
   await page.context().close()
 })

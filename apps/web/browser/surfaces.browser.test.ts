@@ -12,7 +12,7 @@ it.each(looks)(
       ...look,
     })
     const rock = page.getByRole('region', { name: 'rock face' })
-    await rock.getByText('Surveyed on 26 Nov 2025: hair green on 15.2 %.').waitFor()
+    await rock.getByText('Surveyed on 26 Nov 2025: green hair algae on 15.2 %.').waitFor()
     await rock.locator('.figure').first().press('Enter')
     await rock.locator('.derivation').waitFor()
     expect(await rock.locator('.tuft').count()).toBe(1)

@@ -33,7 +33,7 @@ async function expectWhole(page: Page, width: number): Promise<void> {
 
 describe('a log', () => {
   it.each([
-    ['with nothing in it', () => [], 1280, 'No recent reading weighs the members'],
+    ['with nothing in it', () => [], 1280, 'No recent reading weighs the simulated tanks'],
     ['of three readings', threeReadings, 390, 'from 23 Feb 2026 to 1 Mar 2026'],
   ] as const)('%s has rivers and fans, wide as they are', async (_, entries, width, words) => {
     const { water, record } = await withLog(entries())
@@ -89,7 +89,7 @@ describe('a log', () => {
       await page.locator('.log-line').first().waitFor()
       expect(await page.locator('.log-line').count()).toBe(50)
       await page.getByLabel('Search').fill('survey')
-      await page.getByText('hair_green on 10 %').first().waitFor()
+      await page.getByText('green hair algae on 10 %').first().waitFor()
       await expectWhole(page, width)
       expect(complaints).toEqual([])
       await page.context().close()

@@ -47,7 +47,7 @@ async function take(browser: Browser, address: string): Promise<void> {
     await page.locator('.river').first().waitFor({ timeout: patience_ms })
     await page.getByText('being worked out').first().waitFor({ state: 'detached', timeout: patience_ms })
     // On a telephone the words fill the first screen: the picture is further down.
-    const starts = { ledger: '#ledger-title', outlook: width < 600 ? '.fan' : '#outlook-title' }
+    const starts = { ledger: '#ledger-title', outlook: width < 600 ? '.fan-view' : '#outlook-title' }
     for (const [part, start] of Object.entries(starts)) {
       if (!isWanted(`${part}-${name}`)) continue
       await page

@@ -2,6 +2,15 @@ export type * from './answers.ts'
 export type { InRounds } from './in-rounds.ts'
 export { readingInterval } from './kit.ts'
 export { ledgerInRounds, ledgerOf } from './ledger-of.ts'
+export {
+  type Bookkeeper,
+  bookkeepersOf,
+  bookkeeping,
+  isLong,
+  longLedgerOf,
+  recentOf,
+  shareOfFitting,
+} from './long-ledger.ts'
 export { drawMember, type Scores } from './members.ts'
 export { openingOn } from './opening.ts'
 export { type Course, futures, outlook, outlookFrom, outlookOf, type Present } from './outlook.ts'

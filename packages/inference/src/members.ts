@@ -9,11 +9,13 @@ import { normal } from './random.ts'
  */
 export type Scores = ReadonlyMap<string, number>
 
+/** What is drawn for the readings that the water starts from. */
+export const openings: ReadonlySet<string> = new Set(['opening nitrate', 'opening phosphate'])
+
 /** The names of all that is drawn for a model, each once: one fact in two units is one draw. */
 export const drawnNames = (model: Model): readonly string[] => [
   ...new Set(model.parameters.map(({ fact: id }) => id)),
-  'opening nitrate',
-  'opening phosphate',
+  ...openings,
 ]
 
 /** A member of the prior. */

@@ -172,8 +172,14 @@ test('a phosphate that is never read keeps its fan between nothing and the limit
   expect(phosphateToday(below(0.3))).toBeGreaterThan(fine)
 })
 
-test('the mean books balance: what came in left or is stored', () => {
-  const { ledger } = ledgerOf(question, { from: 20_000, to: 20_049 })
+/** Eight weeks of readings, and half a year before them of which the log knows what was done alone. */
+const years = { ...question, from: 19_800 }
+
+test.each([
+  ['', question, { from: 20_000, to: 20_049 }],
+  [' over more than half a year too', years, { from: 19_800, to: 20_049 }],
+])('the mean books balance: what came in left or is stored%s', (_, asked, span) => {
+  const { ledger } = ledgerOf(asked, span)
   for (const atom of ['N', 'P', 'C'] as const) {
     const { inputs, exports, stored } = border(ledger, atom)
     const sum = (amounts: ReadonlyMap<string, number>) =>
@@ -215,4 +221,19 @@ test('an own value that moves nothing is said, in the outlook as in the ledger',
   ]
   expect(outlook(few).outlook.remarks.slice(-2)).toEqual(said)
   expect(ledgerOf(few, { from: 20_000, to: 20_049 }).remarks).toEqual(said)
+})
+
+test('of a long span the ledger says that the latest readings alone fit it, of a short one nothing', () => {
+  const remarks = (from: number) => ledgerOf({ ...years, members: 2 }, { from, to: 20_049 }).remarks
+  expect(remarks(20_049 - 184)).toEqual([expect.stringContaining('the latest readings')])
+  expect(remarks(20_049 - 183)).toEqual([])
+})
+
+test('a long ledger looks at what was known on its last day, and not at what was read since', () => {
+  const span = { from: 19_800, to: 20_035 }
+  const asked = { ...years, members: 4, levers: { feedFactor: 3 } }
+  const before = asked.observations.filter(({ day }) => day <= span.to)
+  expect(ledgerOf(asked, span)).toEqual(
+    ledgerOf({ ...years, members: 4, asOf: span.to, observations: before }, span),
+  )
 })

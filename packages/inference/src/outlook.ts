@@ -149,10 +149,10 @@ function remarksOf(known: Past): readonly string[] {
   const { weights, members, model, readingsUsed } = known
   const remarks: string[] = []
   if (readingsUsed === 0)
-    remarks.push('No recent reading weighs the members: the fans show what the facts alone allow.')
+    remarks.push('No recent reading weighs the simulated tanks: the fans show what the facts alone allow.')
   if (weights.tempering < 1)
     remarks.push(
-      `The readings tell more than ${members.length} members can follow: they count for ${Math.round(100 * weights.tempering)} % of their weight, so the fans are wider than they need be.`,
+      `Your readings tell more than ${members.length} simulated tanks can follow: they count for ${Math.round(100 * weights.tempering)} % of their weight, so the fans are wider than they need be.`,
     )
   if (model.notModelled.length > 0)
     remarks.push(`Not modelled yet, and so not in the fans: ${model.notModelled.join(', ')}.`)

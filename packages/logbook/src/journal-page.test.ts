@@ -81,6 +81,14 @@ test('a search finds what came since the one before, at its place', async () => 
   expect(lines.map(({ entry }) => entry.id).slice(2)).toEqual([late.id, reading(2).id])
 })
 
+test('a search finds what is called by a name on the page, and by its key', async () => {
+  const log = await withReadings()
+  const search = new JournalSearch(log, (says) => says.replace('Nitrate', 'the nitrogen salt'))
+  expect(await days(log, { words: 'nitrogen salt' }, search)).toEqual([5, 4, 3, 2, 1])
+  expect(await days(log, { words: 'nitrate' }, search)).toEqual([5, 4, 3, 2, 1])
+  expect(await days(log, { words: 'nitrogen salt' })).toEqual([])
+})
+
 test('a search reads no further back than it must, and misses nothing that comes meanwhile', async () => {
   const log = await withReadings()
   const dayOf = (number: number) => new Date(Date.UTC(2020, 0, number)).toISOString().slice(0, 10)

@@ -32,12 +32,15 @@ const atOnce = 2000
  */
 export class JournalSearch {
   readonly #logbook: Logbook
+  readonly #named: (says: string) => string
   readonly #kept = new Map<string, Kept>()
   /** Of two searches at a time the second waits for what the first reads. */
   readonly #reading = new WeakMap<Kept, Promise<Kept>>()
 
-  constructor(logbook: Logbook) {
+  /** @param named  keys in a sentence as people read them, so that what stands on a page is found as it stands there */
+  constructor(logbook: Logbook, named: (says: string) => string = (says) => says) {
     this.#logbook = logbook
+    this.#named = named
   }
 
   /**
@@ -90,7 +93,11 @@ export class JournalSearch {
     // Another search may have read the same meanwhile.
     const now = this.#kept.get(system)
     if (now?.received === received) return now
-    const kept = { ...before, received, findable: withNewer(before, newer) }
+    const kept = {
+      ...before,
+      received,
+      findable: withNewer(before, newer, (entries) => this.#findable(entries)),
+    }
     this.#kept.set(system, kept)
     return kept
   }
@@ -103,22 +110,25 @@ export class JournalSearch {
     return reading
   }
 
+  #findable(entries: readonly Stored[]): readonly Findable[] {
+    return entries.map((entry) => {
+      const { id, kind, at, batch = '', body } = entry
+      const says = sayEntry(entry)
+      const text = [says, this.#named(says), kind, batch, ...stringsIn(body)].join('\n').toLowerCase()
+      return { id, kind, day: at.slice(0, 10), text }
+    })
+  }
+
   async #readPage(system: string, kept: Kept): Promise<Kept> {
     const { entries, next } = await this.#logbook.newest(atOnce, { system }, kept.rest || undefined)
     const { rest: _before, ...same } = kept
-    const findable = [...kept.findable, ...entries.map(findableOf)]
+    const findable = [...kept.findable, ...this.#findable(entries)]
     const further = { ...same, findable, ...(next !== undefined && { rest: next }) }
     // Another search may have read what came meanwhile; then this one's pages are its own.
     const now = this.#kept.get(system)
     if (now === undefined || now === kept) this.#kept.set(system, further)
     return further
   }
-}
-
-function findableOf(entry: Stored): Findable {
-  const { id, kind, at, batch = '', body } = entry
-  const text = [sayEntry(entry), kind, batch, ...stringsIn(body)].join('\n').toLowerCase()
-  return { id, kind, day: at.slice(0, 10), text }
 }
 
 function stringsIn(value: unknown): readonly string[] {
@@ -131,14 +141,17 @@ function stringsIn(value: unknown): readonly string[] {
  *
  * @param newer  in the order of receipt, all received after the others
  */
-function withNewer({ findable, rest }: Kept, newer: readonly Stored[]): readonly Findable[] {
+function withNewer(
+  { findable, rest }: Kept,
+  newer: readonly Stored[],
+  findableOf: (entries: readonly Stored[]) => readonly Findable[],
+): readonly Findable[] {
   const reach = rest === undefined ? '' : (findable.at(-1)?.day ?? '')
   // A page that was read after an entry had come holds it already.
   const there = new Set(findable.map(({ id }) => id))
-  const first = newer
-    .toReversed()
-    .filter(({ id, at }) => !there.has(id) && at.slice(0, 10) >= reach)
-    .map(findableOf)
+  const first = findableOf(
+    newer.toReversed().filter(({ id, at }) => !there.has(id) && at.slice(0, 10) >= reach),
+  )
   // The sort is stable, so that of one day the later received stay first.
   return [...first, ...findable].sort((a, b) => (a.day > b.day ? -1 : a.day < b.day ? 1 : 0))
 }

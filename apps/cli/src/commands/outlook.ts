@@ -1,3 +1,4 @@
+import { named } from '@holdfast/facts/names'
 import { type Fan, type OutlookAnswer, outlook } from '@holdfast/inference'
 import { dateOf, type SystemLog } from '@holdfast/logbook'
 import { figure } from '../figure.ts'
@@ -99,7 +100,7 @@ function inWords({ log, answer, options }: Asked): string {
 }
 
 function headingOf({ quantity, surface, algae, unit }: Fan): string {
-  return unit === 'share' ? `${algae} on ${surface} (%)` : `${quantity} (${unit})`
+  return unit === 'share' ? named(`${algae} on ${surface} (%)`) : `${quantity} (${unit})`
 }
 
 /** The figure of a fan on the day nearest to the one asked. */

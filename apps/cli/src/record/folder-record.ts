@@ -1,10 +1,11 @@
+import { named } from '@holdfast/facts/names'
 import { describedOn, JournalSearch, journalPage, type Logbook, lineOf } from '@holdfast/logbook'
 import { refuse } from '../refuse.ts'
 import type { Record } from './record.ts'
 
 /** A log that this program opened itself. */
 export function folderRecord(logbook: Logbook): Record {
-  const search = new JournalSearch(logbook)
+  const search = new JournalSearch(logbook, named)
   return {
     systems: () => logbook.systems(),
     async describedOn(id, day) {

@@ -1,3 +1,4 @@
+import { named } from '@holdfast/facts/names'
 import { useMemo, useState } from 'preact/hooks'
 import { addressOf } from '../shell/address.ts'
 import type { Explanation, FactUsed } from '../worker/answers.ts'
@@ -5,7 +6,6 @@ import { type ComputedFigure, figureText } from './computed.ts'
 import { CopyAsText } from './copy.tsx'
 import { EntriesBehind } from './entries-behind.tsx'
 import { headings, sourceOfFact, spreadWords, typeset, valueOfFact } from './in-words.ts'
-import { spaced } from './spaced.ts'
 
 interface DerivationOf {
   readonly id: string
@@ -81,7 +81,7 @@ function ProcessBehind({ instances, open }: ProcessOf) {
   if (instances.length === 1)
     return (
       <details open={open}>
-        <summary>{[first.title, spaced(first.instance)].filter(Boolean).join(', ')}</summary>
+        <summary>{[first.title, named(first.instance)].filter(Boolean).join(', ')}</summary>
         <Worked process={first} />
       </details>
     )
@@ -92,7 +92,7 @@ function ProcessBehind({ instances, open }: ProcessOf) {
       </summary>
       {instances.map((one) => (
         <details key={one.instance}>
-          <summary>{spaced(one.instance)}</summary>
+          <summary>{named(one.instance)}</summary>
           <Worked process={one} />
         </details>
       ))}

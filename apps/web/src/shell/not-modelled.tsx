@@ -10,8 +10,10 @@ interface NotModelledOf {
 /** What this system has and no process covers yet, and what ledger, outlook and log have to say about themselves. */
 export function NotModelled({ ledger, outlook, remarks: ofLog }: NotModelledOf) {
   const left = ledger?.ledger.notModelled
-  const ofOutlook = outlook?.outlook.remarks ?? []
-  // What both have to say is said once.
+  // What both have to say, and what stands in the list already, is said once.
+  const isListed = (remark: string) =>
+    left !== undefined && left.length > 0 && left.every((one) => remark.includes(one))
+  const ofOutlook = (outlook?.outlook.remarks ?? []).filter((remark) => !isListed(remark))
   const ofLedger = (ledger?.remarks ?? []).filter((remark) => !ofOutlook.includes(remark))
   return (
     <section class="view" id="not-modelled" aria-labelledby="not-modelled-title" tabIndex={-1}>

@@ -1,6 +1,6 @@
 import { outcome } from '@holdfast/client'
 import type { Day, Event, Observation, System } from '@holdfast/ecosystem'
-import type { Outbreak, OwnFact } from '@holdfast/logbook'
+import type { EntryKind, JournalLine, Outbreak, OwnFact } from '@holdfast/logbook'
 import { api, told } from './api.ts'
 import type { Described } from './described.ts'
 
@@ -43,3 +43,19 @@ export async function fetchDescribed(system: string, now: Date): Promise<Describ
 /** @throws Error with a sentence for the page when the server does not answer or refuses */
 export const fetchSystem = async (system: string): Promise<SystemData> =>
   told(await outcome(api.GET('/api/systems/{system}', { params: { path: { system } } })))
+
+/** The latest entries of one kind, without the rest of the log. @throws Error as the others do */
+export async function fetchOfKind(
+  system: string,
+  kind: EntryKind,
+  limit: number,
+): Promise<readonly JournalLine[]> {
+  const params = { path: { system }, query: { kind, limit } }
+  return told(await outcome(api.GET('/api/systems/{system}/entries', { params }))).lines
+}
+
+/** The latest entries that hold these words. @throws Error as the others do */
+export async function fetchHolding(system: string, words: string): Promise<readonly JournalLine[]> {
+  const params = { path: { system }, query: { words, limit: 1000 } }
+  return told(await outcome(api.GET('/api/systems/{system}/entries', { params }))).lines
+}

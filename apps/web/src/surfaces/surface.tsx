@@ -1,8 +1,8 @@
 import type { Surface } from '@holdfast/ecosystem'
+import { named } from '@holdfast/facts/names'
 import { plain } from '../figure/numbers.ts'
 import { Says } from '../figure/says.tsx'
 import type { Sentence } from '../figure/sentence.ts'
-import { spaced } from '../figure/spaced.ts'
 import { addressOf } from '../shell/address.ts'
 import type { SystemData } from '../shell/system-data.ts'
 import { fanFigure, type OutlookGround, stepAt } from '../water/outlook/figures.ts'
@@ -25,12 +25,12 @@ export function SurfaceView({ surface, data, subjects, ground }: SurfaceViewOf) 
   const surveys = surveysOf(surface.id, data)
   return (
     <section class="surface" aria-labelledby={`surface-${surface.id}`}>
-      <h4 id={`surface-${surface.id}`}>{spaced(surface.id)}</h4>
+      <h4 id={`surface-${surface.id}`}>{named(surface.id)}</h4>
       <p class="line">{described(surface)}</p>
       <Growing kinds={[...surveys.map(({ algae }) => algae), ...subjects.map(({ fan }) => fan.algae)]} />
       {surveys.map(({ algae, share, date }) => (
         <p class="line" key={algae}>
-          Surveyed on {dayInShort(date)}: {spaced(algae)} on {`${plain(100 * share)}\u00a0%`}.
+          Surveyed on {dayInShort(date)}: {named(algae)} on {`${plain(100 * share)}\u00a0%`}.
         </p>
       ))}
       {ground && subjects.map((subject) => <Says key={subject.key} sentence={modelled(subject, ground)} />)}
@@ -51,7 +51,7 @@ function Growing({ kinds }: { readonly kinds: readonly (string | undefined)[] })
     <p class="growing">
       {each.map((kind) => (
         <span key={kind}>
-          <Tuft algae={kind} /> {spaced(kind)}
+          <Tuft algae={kind} /> {named(kind)}
         </span>
       ))}
     </p>
@@ -71,5 +71,5 @@ function described({ area_m2, light_umol_m2_s, light_h_per_day, age_days, ...sur
 
 function modelled(subject: Subject, ground: OutlookGround): Sentence {
   const today = fanFigure(subject, stepAt(subject, ground.answer.outlook.asOf), ground)
-  return [`The model has ${spaced(subject.fan.algae ?? 'algae')} on `, today, ' of it today.']
+  return [`The model has ${named(subject.fan.algae ?? 'algae')} on `, today, ' of it today.']
 }

@@ -1,6 +1,7 @@
 import { composeEntry, type JournalLine } from '@holdfast/logbook'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { exampleData } from '../fixtures/example-system.ts'
+import { chooseWays } from '../ways/ways.ts'
 import { stateOf } from './state.ts'
 
 const bands = [
@@ -8,7 +9,17 @@ const bands = [
   { quantity: 'phosphate', low: 0.02, high: 0.1 },
 ] as const
 
-const lineOf = (quantity: 'nitrate' | 'phosphate', value: number, at: string): JournalLine => ({
+const lineOf = (
+  quantity: 'nitrate' | 'phosphate',
+  value: number,
+  at: string,
+  said: {
+    readonly text?: string
+    readonly unit?: string
+    readonly form?: string
+    readonly kit?: string
+  } = {},
+): JournalLine => ({
   entry: {
     ...composeEntry(
       {
@@ -19,7 +30,7 @@ const lineOf = (quantity: 'nitrate' | 'phosphate', value: number, at: string): J
         precision: 'day',
         by: 'keeper',
         device: 'test',
-        body: { quantity, value, belowDetection: false, text: String(value), typed: {} },
+        body: { quantity, value, belowDetection: false, text: String(value), typed: {}, ...said },
       },
       new Date(`${at}T12:00:00Z`),
     ),
@@ -27,7 +38,9 @@ const lineOf = (quantity: 'nitrate' | 'phosphate', value: number, at: string): J
   } as JournalLine['entry'],
   state: 'holds',
   rivals: [],
-  says: `${quantity} ${value}`,
+  says: [quantity, said.text ?? value, said.unit, said.form, said.kit && `(${said.kit})`]
+    .filter(Boolean)
+    .join(' '),
 })
 
 const asked = { system: exampleData.system, bands, today: '2026-03-10' }
@@ -38,6 +51,23 @@ describe('the state of a system', () => {
     expect(says[0]).toBe('nitrate 12, 2 days ago: above the 1 to 10 that reefs like this are kept in.')
   })
 
+  it('says a reading in its own unit and in that of the band, and leaves the kit to the log', () => {
+    const said = { text: '0.065', unit: 'mg/L', form: 'P', kit: 'photometer' }
+    const { says } = stateOf({ ...asked, lines: [lineOf('phosphate', 0.2, '2026-03-08', said)] })
+    expect(says[0]).toBe(
+      'phosphate 0.065 mg/L P (0.2 mg/L PO4), 2 days ago: above the 0.02 to 0.1 mg/L PO4 that reefs like this are kept in.',
+    )
+  })
+
+  it('is written with the decimal comma of a keeper who has it', () => {
+    vi.stubGlobal('localStorage', { setItem: () => undefined })
+    chooseWays({ decimal: 'comma' })
+    const { says } = stateOf({ ...asked, lines: [lineOf('phosphate', 0.05, '2026-03-10')] })
+    chooseWays({ decimal: 'point' })
+    vi.unstubAllGlobals()
+    expect(says[0]).toBe('phosphate 0,05, today: within the 0,02 to 0,1 that reefs like this are kept in.')
+  })
+
   it('asks first for what was never read', () => {
     const { lacks } = stateOf({ ...asked, lines: [lineOf('nitrate', 5, '2026-01-01')] })
     expect(lacks[0]).toContain('Test phosphate first')
@@ -45,7 +75,15 @@ describe('the state of a system', () => {
 
   it('asks for what was read longest ago', () => {
     const lines = [lineOf('nitrate', 5, '2026-03-09'), lineOf('phosphate', 0.05, '2026-02-01')]
-    expect(stateOf({ ...asked, lines }).lacks[0]).toContain('Test phosphate: it was last read 37 days ago')
+    expect(stateOf({ ...asked, lines }).lacks[0]).toBe('Test phosphate: the last reading was 37 days ago.')
+  })
+
+  it('asks for both where both are old, and for both first where neither was read', () => {
+    const lines = [lineOf('nitrate', 5, '2026-02-20'), lineOf('phosphate', 0.05, '2026-02-20')]
+    expect(stateOf({ ...asked, lines }).lacks[0]).toBe(
+      'Test nitrate and phosphate: the last reading was 18 days ago.',
+    )
+    expect(stateOf({ ...asked, lines: [] }).lacks[0]).toContain('Test nitrate and phosphate first')
   })
 
   it('asks for no test in the fortnight after one', () => {

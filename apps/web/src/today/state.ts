@@ -1,5 +1,8 @@
 import type { System } from '@holdfast/ecosystem'
-import type { BodyOf, JournalLine } from '@holdfast/logbook'
+import { type BodyOf, type JournalLine, readQuantities } from '@holdfast/logbook'
+import { plain } from '../figure/numbers.ts'
+import { meaningInList } from '../record/meaning.ts'
+import { said } from '../record/said.ts'
 import { amount } from '../ways/amounts.ts'
 
 /** What the log says about today, in sentences. */
@@ -48,24 +51,29 @@ export function stateOf({ system, lines, bands, today }: Asked): State {
 const isReadingOf = ({ kind, body }: JournalLine['entry'], quantity: Kept['quantity']): boolean =>
   kind === 'reading' && (body as BodyOf<'reading'>).quantity === quantity
 
-function sentenceOf(line: JournalLine, { low, high }: Kept, days: number): string {
-  const { value, belowDetection } = line.entry.body as BodyOf<'reading'>
-  const band = `the ${low} to ${high} that reefs like this are kept in`
-  if (value === null) return `${line.says}, ${ago(days)}.`
+function sentenceOf(line: JournalLine, { quantity, low, high }: Kept, days: number): string {
+  const { value, belowDetection, kit } = line.entry.body as BodyOf<'reading'>
+  const means = meaningInList(line.entry)
+  // With which kit it was read stands in the log.
+  const read = `${said(line).replace(` (${kit})`, '')}${means === undefined ? '' : ` (${means})`}, ${ago(days)}`
+  if (value === null) return `${read}.`
   const place = value < low ? 'below' : value > high ? 'above' : belowDetection ? 'perhaps below' : 'within'
-  return `${line.says}, ${ago(days)}: ${place} ${band}.`
+  const inUnit = means === undefined ? '' : ` ${readQuantities[quantity]}`
+  return `${read}: ${place} the ${plain(low)} to ${plain(high)}${inUnit} that reefs like this are kept in.`
 }
 
-/** What would tell most is what has not been read for longest. */
+/** Nothing narrows the outlook like a reading where there is none, or an old one. */
 function test(readings: readonly { readonly band: Kept; readonly days: number | undefined }[]): string[] {
-  const [oldest] = readings.toSorted((a, b) => (b.days ?? Infinity) - (a.days ?? Infinity))
-  if (oldest === undefined) return []
-  const { band, days } = oldest
-  if (days === undefined)
-    return [`Test ${band.quantity} first: without a reading the outlook starts from what is usual.`]
-  if (days < fresh_days) return []
-  return [`Test ${band.quantity}: it was last read ${ago(days)}, and nothing would narrow the outlook more.`]
+  const unread = readings.filter(({ days }) => days === undefined)
+  if (unread.length > 0)
+    return [`Test ${names(unread)} first: without a reading the outlook starts from what is usual.`]
+  const old = readings.filter(({ days = 0 }) => days >= fresh_days)
+  const longest = Math.max(...old.map(({ days = 0 }) => days))
+  return old.length > 0 ? [`Test ${names(old)}: the last reading was ${ago(longest)}.`] : []
 }
+
+const names = (readings: readonly { readonly band: Kept }[]): string =>
+  readings.map(({ band }) => band.quantity).join(' and ')
 
 function survey(system: System, holding: readonly JournalLine[], today: string): string[] {
   if (system.surfaces.length === 0) return []

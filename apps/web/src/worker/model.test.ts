@@ -2,7 +2,7 @@ import { ledgerOf, type OutlookQuestion, outlook, outlookFrom, past } from '@hol
 import { expect, it, vi } from 'vitest'
 import { exampleData } from '../fixtures/example-system.ts'
 import { questionOf } from '../water/question.ts'
-import type { Asking, OutlookAnswer } from './answers.ts'
+import type { Asking, BandedRow, LedgerAnswer, OutlookAnswer } from './answers.ts'
 import { openCrew, type Second } from './crew.ts'
 import { openModel } from './model.ts'
 import { second } from './second.ts'
@@ -14,6 +14,9 @@ const question: OutlookQuestion = { ...questionOf(exampleData), horizonDays: 3, 
 const moved = { ...question, levers: { waterChange: { volume_L: 60, every_days: 7 } } }
 const span = { from: question.asOf - 4, to: question.asOf }
 const pause = () => new Promise<void>((resolve) => setImmediate(resolve))
+
+const nameOf = ({ process, instance, atom, from, to }: BandedRow) =>
+  [process, instance, atom, from, to].join('|')
 
 /** As a worker has it: what is sent is a copy, and comes later. */
 function elsewhere(): Second {
@@ -57,6 +60,41 @@ it('gives the outlook and the ledger of one worker, the same to the bit in two, 
     expect(await model.outlook(question, asking())).toEqual(alone.outlook)
     expect(await model.ledger(question, span, asking())).toEqual(alone.ledger)
   }
+})
+
+it('lets the members of the outlook keep the books of a long span, the first of them first', async () => {
+  const few = { ...question, members: 4 }
+  const year = { from: question.asOf - 190, to: question.asOf }
+  const whole = ledgerOf(few, year)
+  for (const start of [() => undefined, elsewhere]) {
+    const shares: number[] = []
+    const asked = {
+      ...asking<LedgerAnswer>(2),
+      onProgress: (share: number) => void shares.push(share),
+    }
+    expect(await openModel(openCrew(start, pause)).ledger(few, year, asked)).toEqual(whole)
+    expect(asked.firsts.map(({ members }) => members)).toEqual([2])
+    expect(shares).toEqual(shares.toSorted((a, b) => a - b))
+    for (const row of asked.firsts[0].ledger.rows) {
+      const inAll = whole.ledger.rows.find((one) => nameOf(one) === nameOf(row))
+      expect(inAll?.members.slice(0, 2)).toEqual(row.members)
+    }
+  }
+})
+
+it('fits a few members first where a long span is asked of a past that is not known yet', async () => {
+  const model = openModel(openCrew(elsewhere, pause))
+  const year = { from: question.asOf - 190, to: question.asOf }
+  const before = asking<LedgerAnswer>(1)
+  const whole = await model.ledger(question, year, before)
+  const few = ledgerOf({ ...question, members: 4 }, year).ledger.rows[0]
+  expect(before.firsts.map(({ ledger }) => ledger.rows[0].members)).toEqual([
+    few.members.slice(0, 1),
+    whole.ledger.rows[0].members.slice(0, 1),
+  ])
+  const after = asking<LedgerAnswer>(1)
+  expect(await model.ledger(question, year, after)).toEqual(whole)
+  expect(after.firsts).toHaveLength(1)
 })
 
 it('first gives an ensemble of few, and once the past is known the first of the whole', async () => {

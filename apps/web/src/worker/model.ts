@@ -1,13 +1,22 @@
+import type { Ledger } from '@holdfast/ecosystem'
 import {
+  type Bookkeeper,
+  bookkeepersOf,
+  bookkeeping,
   type Course,
   futures,
+  isLong,
   ledgerInRounds,
+  longLedgerOf,
   type Member,
   type OutlookQuestion,
   outlookOf,
   type Past,
   type Present,
   pastInRounds,
+  recentOf,
+  type Span,
+  shareOfFitting,
   stopped,
 } from '@holdfast/inference'
 import type { Model } from './answers.ts'
@@ -21,6 +30,9 @@ interface Known {
   /** Told of its progress: whoever waits for it. */
   tell: (share: number) => void
 }
+
+/** Members that are fitted for the first answer to a long span, for each that keeps its books: fitting is quick. */
+const fittedFirst = 4
 
 /** Of the time that an outlook takes. */
 const shareOfPast = 0.8
@@ -64,6 +76,41 @@ export function openModel(crew: Crew): Model {
     return made
   }
 
+  const ledger: Model['ledger'] = async (question, span, { firstMembers, first, ...running }) => {
+    const of = (members: number) => {
+      const outlook = { ...question, members }
+      return sharedOut(ledgerInRounds(outlook, span), { kind: 'ledger', outlook, span }, crew, running)
+    }
+    if (firstMembers !== undefined && firstMembers < question.members) first(await of(firstMembers))
+    return of(question.members)
+  }
+
+  /** Whoever is fitted keeps the books, so that the first members' stand in the whole ledger too. */
+  const longLedger: Model['ledger'] = async (question, span, asking) => {
+    const { firstMembers = question.members, first, onProgress, cancelled } = asking
+    const recent = recentOf(question, span)
+    const shared = booksOver(question, span)
+    const few = { ...recent, members: fittedFirst * firstMembers }
+    const isKnown = pastKnown(recent)
+    if (!isKnown && few.members < question.members) {
+      const known = await pastOf(few, () => undefined).coming
+      const books = await crew.run(shared, bookkeepersOf(known).slice(0, firstMembers))
+      first(longLedgerOf(known, question, span, books))
+    }
+    const shareOfFit = isKnown ? 0 : shareOfFitting(span)
+    const known = await pastOf(recent, (share) => onProgress(shareOfFit * share)).coming
+    const members = bookkeepersOf(known)
+    const books: Ledger[] = []
+    while (books.length < members.length) {
+      if (cancelled()) throw stopped
+      books.push(...(await crew.run(shared, members.slice(books.length, books.length + firstMembers))))
+      onProgress(shareOfFit + (1 - shareOfFit) * (books.length / members.length))
+      if (books.length === firstMembers && books.length < members.length)
+        first(longLedgerOf(known, question, span, books))
+    }
+    return longLedgerOf(known, question, span, books)
+  }
+
   return {
     async outlook(question, { firstMembers = question.members, first, onProgress, cancelled }) {
       const tell = (share: number) => onProgress(shareOfPast * share)
@@ -93,20 +140,18 @@ export function openModel(crew: Crew): Model {
       const { ladderOf } = await import('./ladder.ts')
       return { ladder: ladderOf(past, question, wishes), processes: [] }
     },
-    ledger: async (question, span, { firstMembers, first, ...running }) => {
-      const of = (members: number) => {
-        const outlook = { ...question, members }
-        return sharedOut(ledgerInRounds(outlook, span), { kind: 'ledger', outlook, span }, crew, running)
-      }
-      if (firstMembers !== undefined && firstMembers < question.members) first(await of(firstMembers))
-      return of(question.members)
-    },
+    ledger: (question, span, asking) => (isLong(span) ? longLedger : ledger)(question, span, asking),
   }
 }
 
 const futureOf = (past: Past, outlook: OutlookQuestion): Shared<Present, Course> => ({
   task: { kind: 'future', outlook },
   run: futures(past.model, outlook),
+})
+
+const booksOver = (outlook: OutlookQuestion, span: Span): Shared<Bookkeeper, Ledger> => ({
+  task: { kind: 'books', outlook, span },
+  run: bookkeeping(outlook, span),
 })
 
 /** What its future needs of a member, and no more: it may have to be sent. */

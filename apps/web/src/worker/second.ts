@@ -1,4 +1,4 @@
-import { futures, ledgerInRounds, modelOf, pastInRounds } from '@holdfast/inference'
+import { bookkeeping, futures, ledgerInRounds, modelOf, pastInRounds } from '@holdfast/inference'
 import type { ShareAsked, ShareDone, Task } from './shares.ts'
 
 type Run = (items: readonly unknown[]) => readonly unknown[]
@@ -29,6 +29,8 @@ function runOf(task: Task): Run {
       return pastInRounds(task.outlook).run as Run
     case 'ledger':
       return ledgerInRounds(task.outlook, task.span).run as Run
+    case 'books':
+      return bookkeeping(task.outlook, task.span) as Run
     case 'future':
       return futures(modelOf(task.outlook), task.outlook) as Run
   }

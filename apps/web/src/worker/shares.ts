@@ -3,7 +3,7 @@ import type { OutlookQuestion, Span } from '@holdfast/inference'
 /** Work on an ensemble that two workers share, told so that the other can take it up. */
 export type Task =
   | { readonly kind: 'past' | 'future'; readonly outlook: OutlookQuestion }
-  | { readonly kind: 'ledger'; readonly outlook: OutlookQuestion; readonly span: Span }
+  | { readonly kind: 'ledger' | 'books'; readonly outlook: OutlookQuestion; readonly span: Span }
 
 /** To the second worker: members of a task to be run. Tasks and shares are counted. */
 export interface ShareAsked {

@@ -51,6 +51,8 @@ export type Typed = Readonly<Record<string, string>>
 /** What is known while a person fills in: the system on the day, where it is described. */
 export interface About {
   readonly system?: System
+  /** Kinds of algae that are known by name; without them any word is taken for a kind. */
+  readonly algae?: readonly Choice[]
 }
 
 /** Choices of which each is read as it is written. */

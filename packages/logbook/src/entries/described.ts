@@ -16,12 +16,13 @@ export const vesselsOf = ({ system }: About): Offered =>
     false,
   )
 
-/** Algae that the description names; others may come. */
-const algaeOf = ({ system }: About): Offered =>
-  offered(
-    (system?.algae ?? []).map(({ kind }) => kind),
-    true,
-  )
+/** Kinds of algae, those that the description names first. */
+function algaeOf({ system, algae }: About): Offered {
+  const here = choicesOf((system?.algae ?? []).map(({ kind }) => kind))
+  if (algae === undefined) return { holds: 'choice', choices: here, open: true }
+  const known = new Map([...here, ...algae].map((choice) => [choice.value, choice]))
+  return { holds: 'choice', choices: [...known.values()] }
+}
 
 /** One kind of algae on one surface. */
 export const standBlanks = (about: About): readonly Blank[] => [
@@ -32,7 +33,7 @@ export const standBlanks = (about: About): readonly Blank[] => [
     hint: 'A surface of the system',
     ...surfacesOf(about),
   },
-  { name: 'algae', label: 'Algae', required: true, hint: 'Such as hair_green', ...algaeOf(about) },
+  { name: 'algae', label: 'Algae', required: true, hint: 'Such as green hair algae', ...algaeOf(about) },
 ]
 
 /** Animals that the description names; others may come. */

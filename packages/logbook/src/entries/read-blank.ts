@@ -63,7 +63,7 @@ function readChoice(blank: Blank, typed: string): BlankRead {
     choices.find((one) => [one.value, one.words].some((said) => said.toLowerCase() === plain))
   if (chosen !== undefined) return read(chosen.value)
   if (blank.open) return read(typed)
-  const known = choices.map(({ value }) => value)
+  const known = choices.map(({ words }) => words)
   const near = nearest(typed, known)
   const accepted = known.length === 0 ? 'There is none to choose from.' : `Known: ${known.join(', ')}.`
   const next = near === undefined ? 'Choose one of these.' : `Did you mean "${near}"?`

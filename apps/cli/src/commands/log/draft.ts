@@ -1,4 +1,5 @@
 import type { System } from '@holdfast/ecosystem'
+import { algaeNames } from '@holdfast/facts/names'
 import {
   type Blank,
   type BlankQuestion,
@@ -18,6 +19,8 @@ import { refuse } from '../../refuse.ts'
 /** The kinds that a person fills in, by name. */
 export const writtenKinds = kinds.map(({ name }) => name).filter((name) => blanksOf(name).length > 0)
 
+const algae = algaeNames.map(({ key, title }) => ({ value: key, words: title }))
+
 /** What makes an entry, or what must be asked first. */
 export type Drafted =
   | ({ readonly body: BodyOf<EntryKind> } & Moment)
@@ -30,7 +33,7 @@ export type Drafted =
  * @throws Refused with every issue of the texts and of the moment
  */
 export function drafted(kind: EntryKind, typed: Typed, at: string | Moment, system: System): Drafted {
-  const draft = draftEntry(kind, typed, { system })
+  const draft = draftEntry(kind, typed, { system, algae })
   const moment = typeof at === 'string' ? readMoment(at, system.timeZone) : ({ ok: true, ...at } as const)
   const issues: readonly Issue[] = [
     ...(draft.ok ? [] : draft.issues),
@@ -60,11 +63,13 @@ export function filledInOrder(
 ): Typed {
   let typed = named
   const next = (): Blank | undefined =>
-    blanksOf(kind, { system }, typed).find(({ name, required }) => required && typed[name] === undefined)
+    blanksOf(kind, { system, algae }, typed).find(
+      ({ name, required }) => required && typed[name] === undefined,
+    )
   for (const text of texts) {
     const blank = next()
     if (blank === undefined) {
-      const names = blanksOf(kind, { system }, typed).map(({ name }) => `--${name}`)
+      const names = blanksOf(kind, { system, algae }, typed).map(({ name }) => `--${name}`)
       throw refuse(
         'too-much',
         `"${text}"`,

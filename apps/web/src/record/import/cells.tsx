@@ -1,4 +1,4 @@
-import { counted } from '../../ways/counts.ts'
+import { counted, countText } from '../../ways/counts.ts'
 import { dayInShort } from '../../ways/dates.ts'
 import { capital, quantityInWords } from './in-words.ts'
 import type { Preview, Settled } from './protocol.ts'
@@ -86,7 +86,7 @@ export function MendedCells({ preview: { mended, already } }: { readonly preview
       <h3 id="mended-title">Was, and is now</h3>
       <p class={isMuch ? 'caution' : 'lead'}>
         {isMuch &&
-          `Much of this sheet differs from what an earlier import left: ${mended.all.toLocaleString('en-GB')} of ${(mended.all + already).toLocaleString('en-GB')} values. Was a question answered otherwise then, or is this the sheet of another tank? `}
+          `Much of this sheet differs from what an earlier import left: ${countText(mended.all)} of ${countText(mended.all + already)} values. Was a question answered otherwise then, or is this the sheet of another tank? `}
         Each new value is stored as a correction of the old one; both stay in the log.
       </p>
       <ShownInParts of={mended} label="Mended cells">

@@ -1,4 +1,5 @@
 import type { NoteEvent, SheetNote } from '@holdfast/logbook'
+import { withMark } from '../../ways/decimal.ts'
 
 /** A note of a sheet, and what else is made of it. */
 export interface Noted {
@@ -24,7 +25,7 @@ export function notedIn({ cell, date, text, tank, events }: SheetNote): Noted {
   }
 }
 
-const figure = (value: number): string => String(Number(value.toPrecision(4)))
+const figure = (value: number): string => withMark(String(Number(value.toPrecision(4))))
 
 function inWords(event: NoteEvent): { readonly words: string; readonly isStored: boolean } {
   switch (event.kind) {

@@ -1,4 +1,5 @@
 import { readQuantities, type SheetReading } from '@holdfast/logbook'
+import { withMark } from '../../ways/decimal.ts'
 
 /**
  * A reading of a sheet as it will be stored, in the unit in which the log keeps its quantity.
@@ -15,4 +16,4 @@ export function storedInWords(reading: Omit<SheetReading, 'text'>): string {
 }
 
 /** To five digits: more than a kit shows, and none of the last of binary numbers. */
-const figure = (value: number): string => String(Number(value.toPrecision(5)))
+const figure = (value: number): string => withMark(String(Number(value.toPrecision(5))))

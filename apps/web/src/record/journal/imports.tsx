@@ -2,6 +2,7 @@ import type { JournalLine } from '@holdfast/logbook'
 import { counted } from '../../ways/counts.ts'
 import type { Acts } from './acts.ts'
 import { importInWords } from './import-in-words.ts'
+import { takenBackBy } from './whole-import.ts'
 
 interface ImportsOf {
   readonly lines: readonly JournalLine[]
@@ -28,10 +29,7 @@ export function Imports({ lines, acts }: ImportsOf) {
 
 function Import({ batch, lines, acts }: ImportsOf & { readonly batch: string }) {
   const says = importInWords(batch)
-  const [first] = lines
-  const by = lines.every((line) => line.state === 'taken back' && line.by === first?.by)
-    ? first?.by
-    : undefined
+  const by = takenBackBy(lines)
   const count = counted(lines.length, 'entry', 'entries')
   return (
     <li>
@@ -39,11 +37,11 @@ function Import({ batch, lines, acts }: ImportsOf & { readonly batch: string }) 
         {count} below came by {says}
       </span>
       {by === undefined ? (
-        <button type="button" class="key" onClick={() => acts.undo('batch', batch, says)}>
+        <button type="button" class="key" onClick={() => acts.undoImport(batch, says)}>
           Undo the whole import
         </button>
       ) : (
-        <button type="button" class="key" onClick={() => acts.bringBack(by, says)}>
+        <button type="button" class="key" onClick={() => acts.bringImportBack(batch, by, says)}>
           Bring the whole import back
         </button>
       )}

@@ -4,6 +4,7 @@ import { addressOf } from '../../shell/address.ts'
 import type { Described } from '../../shell/described.ts'
 import { momentInWords } from '../../ways/dates.ts'
 import { meaning, meaningInList } from '../meaning.ts'
+import { said } from '../said.ts'
 import type { Acts } from './acts.ts'
 import { Attached } from './attached.tsx'
 import { Correction } from './correction.tsx'
@@ -23,7 +24,8 @@ export function LineOfJournal({ line, lines, described, acts, isAsked = false }:
   const [open, setOpen] = useState(isAsked)
   const id = useId()
   const [correcting, setCorrecting] = useState(false)
-  const { entry, state, says, by } = line
+  const { entry, state, by } = line
+  const words = said(line)
   const head = useRef<HTMLButtonElement>(null)
   /** What is pressed goes away with its work: the line itself takes the focus. */
   const and = (act: () => void) => () => {
@@ -48,14 +50,14 @@ export function LineOfJournal({ line, lines, described, acts, isAsked = false }:
         onClick={() => setOpen(!open)}
       >
         {entry.precision === 'minute' && <span class="number">{entry.at.slice(11, 16)} </span>}
-        <span class={state === 'holds' ? undefined : 'struck'}>{says}</span>
+        <span class={state === 'holds' ? undefined : 'struck'}>{words}</span>
         {inList && <span class="quiet"> is {inList}</span>}
       </button>
       {fate && (
         <p class="fate">
           {fate}
           {state === 'taken back' && by !== undefined && (
-            <button type="button" class="key" onClick={and(() => acts.bringBack(by, says))}>
+            <button type="button" class="key" onClick={and(() => acts.bringBack(by, words))}>
               Bring it back
             </button>
           )}
@@ -91,7 +93,7 @@ export function LineOfJournal({ line, lines, described, acts, isAsked = false }:
               </button>
             )}
             {(byHand || entry.kind === 'attachment') && state !== 'taken back' && (
-              <button type="button" class="key" onClick={and(() => acts.undo('entry', entry.id, says))}>
+              <button type="button" class="key" onClick={and(() => acts.undo(entry.id, words))}>
                 Undo
               </button>
             )}

@@ -1,6 +1,5 @@
-import { outcome } from '@holdfast/client'
 import { type BodyOf, type Entry, type JournalLine, readSystemFile } from '@holdfast/logbook'
-import { api, told } from '../../shell/api.ts'
+import { fetchOfKind } from '../../shell/system-data.ts'
 import type { Letter } from './paragraph.ts'
 
 /** The letter that holds today, with the entries it stands in and what the log says beside it. */
@@ -19,14 +18,7 @@ const beside = { reading: 100, 'water-change': 8, feeding: 20, survey: 40 } as c
 /** @throws Error with a sentence for the page */
 export async function fetchLetter(system: string, today: string): Promise<StoredLetter | undefined> {
   const asked = Object.entries({ system: 200, ...beside }) as [keyof typeof beside | 'system', number][]
-  const lists = await Promise.all(
-    asked.map(async ([kind, limit]) => {
-      const query = { kind, limit }
-      const path = { system }
-      return told(await outcome(api.GET('/api/systems/{system}/entries', { params: { path, query } }))).lines
-    }),
-  )
-  const lines = lists.flat()
+  const lines = (await Promise.all(asked.map(([kind, limit]) => fetchOfKind(system, kind, limit)))).flat()
   const descriptions = lines.flatMap(({ entry, state }) =>
     entry.kind === 'system' && state === 'holds' ? [entry] : [],
   )

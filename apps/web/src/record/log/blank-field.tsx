@@ -2,6 +2,7 @@ import type { Blank, BlankQuestion } from '@holdfast/logbook'
 import { ChoiceField } from './choice-field.tsx'
 import { type FieldOf, hintOf } from './field.ts'
 import { LineField } from './line-field.tsx'
+import { TraitsField } from './traits-field.tsx'
 import { WordsField } from './words-field.tsx'
 
 interface BlankFieldOf extends FieldOf {
@@ -59,15 +60,16 @@ export function BlankField({ questions, asksUnit, onAnswer, onUnitSaid, ...field
   )
 }
 
-/** Of choices that are all in sight an example says nothing more. */
-const hintFor = ({ holds, hint }: Blank): string =>
-  holds === 'choice' && hint.startsWith('Such as') ? '' : hint
+/** Of choices that are all in sight, and of looks that are chosen elsewhere, an example says nothing more. */
+const hintFor = ({ name, holds, hint }: Blank): string =>
+  name === 'traits' || (holds === 'choice' && hint.startsWith('Such as')) ? '' : hint
 
 type Fields = Omit<BlankFieldOf, 'questions' | 'asksUnit' | 'onAnswer' | 'onUnitSaid'>
 
 function Field({ units, unit, onUnit, onPicked, ...field }: Fields) {
   const { name, holds, open = false } = field.blank
   if (holds === 'choice' && !open) return <ChoiceField {...field} onPicked={onPicked} />
+  if (name === 'traits') return <TraitsField {...field} />
   if (name === 'text') return <WordsField {...field} />
   return <LineField {...field} units={units} unit={unit} onUnit={onUnit} />
 }

@@ -1,3 +1,4 @@
+import { named } from '@holdfast/facts/names'
 import { type FieldOf, hintOf } from './field.ts'
 
 interface ChoiceFieldOf extends FieldOf {
@@ -32,7 +33,7 @@ export function ChoiceField(props: ChoiceFieldOf) {
                 if (!walks) onPicked()
               }}
             />
-            <span>{words}</span>
+            <span>{named(words)}</span>
           </label>
         ))}
       </div>
@@ -56,7 +57,7 @@ function ListField({ id, blank, text, issues, onText }: ChoiceFieldOf) {
         <option value="">{required ? 'choose' : 'not said'}</option>
         {choices.map(({ value, words }) => (
           <option key={value} value={value}>
-            {words}
+            {named(words)}
           </option>
         ))}
       </select>

@@ -1,5 +1,6 @@
-import { type Entry, issueInWords, sayEntry } from '@holdfast/logbook'
+import { type Entry, issueInWords } from '@holdfast/logbook'
 import { meaning } from '../meaning.ts'
+import { saidOf } from '../said.ts'
 import { BlankField } from './blank-field.tsx'
 import { type FormOf, useForm } from './use-form.ts'
 import { WhenField } from './when-field.tsx'
@@ -86,5 +87,5 @@ export function LogForm({ title, act, onLeave, ...of }: LogFormOf) {
 /** How what is typed will stand in the log. */
 function reads(entry: Entry): string {
   const means = meaning(entry)
-  return `Reads: ${sayEntry(entry)}${means === undefined ? '' : `, which is ${means}`}`
+  return `Reads: ${saidOf(entry)}${means === undefined ? '' : `, which is ${means}`}`
 }

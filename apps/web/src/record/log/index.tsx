@@ -1,19 +1,15 @@
-import {
-  type BodyOf,
-  type Entry,
-  type EntryKind,
-  type JournalLine,
-  type Moment,
-  sayEntry,
-} from '@holdfast/logbook'
+import type { BodyOf, Entry, EntryKind, JournalLine, Moment } from '@holdfast/logbook'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { fromAddress, intoAddress } from '../../shell/address.ts'
 import type { Described } from '../../shell/described.ts'
+import { fetchHolding, fetchSystems } from '../../shell/system-data.ts'
 import { JournalView } from '../journal/index.tsx'
 import { useJournal } from '../journal/use-journal.ts'
+import { inOtherSystems } from '../journal/whole-import.ts'
 import { NotYet } from '../outbox/not-yet.tsx'
 import type { Waiting } from '../outbox/outbox.ts'
 import { outbox, useOutbox } from '../outbox/use-outbox.ts'
+import { said, saidOf } from '../said.ts'
 import { LogForm } from './form.tsx'
 import { Kinds, kindsByUse } from './kinds.tsx'
 import { titleOf } from './kinds-to-write.ts'
@@ -31,6 +27,7 @@ export function Log({ described }: { readonly described: Described }) {
   const [words, setWords] = useState(() => fromAddress('words') ?? '')
   const journal = useJournal(system.id, words)
   const [last, setLast] = useState<Act | undefined>()
+  const [trouble, setTrouble] = useState('')
   const [kind, setKind] = useState<EntryKind>(kindInAddress)
   /** A form that was filled from elsewhere begins anew. */
   const [fresh, setFresh] = useState(0)
@@ -42,10 +39,26 @@ export function Log({ described }: { readonly described: Described }) {
   }
   const logged = (body: BodyOf<EntryKind>, moment: Moment, typed?: Texts) => {
     const entry = entryOf(described, { kind, body, moment })
-    write({ did: 'logged', entry, says: sayEntry(entry) }, typed)
+    write({ did: 'logged', entry, says: saidOf(entry) }, typed)
   }
-  const takeBack = (did: Act['did'], of: 'entry' | 'batch', id: string, says: string) =>
-    write({ did, entry: retractionOf(described, of, id), says })
+  const takeBack = (did: Act['did'], id: string, says: string) =>
+    write({ did, entry: retractionOf(described, 'entry', id), says })
+  /** Here at once, and then wherever else the import is. */
+  const actOnImport = (did: 'taken back' | 'brought back', entry: Entry, batch: string, says: string) => {
+    setTrouble('')
+    write({ did, entry, says })
+    inOtherSystems(described, batch, did, { systems: fetchSystems, lines: fetchHolding }).then(
+      (elsewhere) => {
+        for (const one of elsewhere) outbox.put({ entry: one, typed: {} })
+        setLast({ did, entry, elsewhere, says })
+        void outgoing.sendNow()
+      },
+      (error: unknown) =>
+        setTrouble(
+          `${error instanceof Error ? error.message : error} Where ${says} told of other tanks, do the same there.`,
+        ),
+    )
+  }
   const choose = (next: EntryKind) => {
     intoAddress({ kind: next })
     setKind(next)
@@ -87,10 +100,19 @@ export function Log({ described }: { readonly described: Described }) {
         <LastAct
           act={last}
           outgoing={outgoing}
-          onUndo={({ did, entry, says }) =>
-            takeBack(did === 'taken back' ? 'brought back' : 'taken back', 'entry', entry.id, says)
-          }
+          onUndo={({ did, entry, elsewhere = [], says }) => {
+            for (const { id, system: there } of elsewhere) {
+              const inSystem = { ...described, system: { ...system, id: there } }
+              outbox.put({ entry: retractionOf(inSystem, 'entry', id), typed: {} })
+            }
+            takeBack(did === 'taken back' ? 'brought back' : 'taken back', entry.id, says)
+          }}
         />
+        {trouble && (
+          <p class="issue" role="alert">
+            {trouble}
+          </p>
+        )}
         <NotYet outgoing={outgoing} onMend={mend} onDrop={({ entry }) => outbox.drop(entry.id)} />
       </section>
       <JournalView
@@ -103,9 +125,13 @@ export function Log({ described }: { readonly described: Described }) {
         }}
         acts={{
           correct: (line: JournalLine, entry: Entry, typed: Texts) =>
-            write({ did: 'corrected', entry, says: `${line.says} to ${sayEntry(entry)}` }, typed),
-          undo: (of, id, says) => takeBack('taken back', of, id, says),
-          bringBack: (retraction, says) => takeBack('brought back', 'entry', retraction, says),
+            write({ did: 'corrected', entry, says: `${said(line)} to ${saidOf(entry)}` }, typed),
+          undo: (id, says) => takeBack('taken back', id, says),
+          bringBack: (retraction, says) => takeBack('brought back', retraction, says),
+          undoImport: (batch, says) =>
+            actOnImport('taken back', retractionOf(described, 'batch', batch), batch, says),
+          bringImportBack: (batch, retraction, says) =>
+            actOnImport('brought back', retractionOf(described, 'entry', retraction), batch, says),
         }}
       />
     </div>

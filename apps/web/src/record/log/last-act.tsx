@@ -8,6 +8,8 @@ export interface Act {
   readonly did: 'logged' | 'corrected' | 'taken back' | 'brought back'
   /** The entry that was written for it. */
   readonly entry: Entry
+  /** Written with it for other systems: an import may tell of several. */
+  readonly elsewhere?: readonly Entry[]
   /** What it is about, in a sentence. */
   readonly says: string
 }

@@ -1,5 +1,7 @@
 import type { System } from '@holdfast/ecosystem'
+import { algaeNames } from '@holdfast/facts/names'
 import {
+  type About,
   type Blank,
   type BodyOf,
   blanksOf,
@@ -32,6 +34,8 @@ export interface FormOf {
 /** What came of reading the form: all that is wrong and all that is asked. */
 type Trouble = Omit<Extract<ReturnType<typeof draftEntry>, { ok: false }>, 'ok'>
 
+const algae = algaeNames.map(({ key, title }) => ({ value: key, words: title }))
+
 const noTrouble: Trouble = { issues: [], questions: [] }
 
 /** A form over the blanks of a kind: what stands in it, what it comes to, and what to do with it. */
@@ -41,7 +45,8 @@ export function useForm({ kind, system, name, prefix, start, moment, onLog }: Fo
   const [momentRead, setMomentRead] = useState<MomentRead | undefined>()
 
   const idOf = (blank: string): string => `${prefix}-${blank}`
-  const blanks = blanksOf(kind, { system }, filled.typed)
+  const about: About = { system, algae }
+  const blanks = blanksOf(kind, about, filled.typed)
   const unitOf = (blank: Blank, { typed, units }: Filled): string =>
     units[blank.name] ??
     remembered().words[nameToRemember(kind, blank.name, typed)] ??
@@ -50,7 +55,7 @@ export function useForm({ kind, system, name, prefix, start, moment, onLog }: Fo
       : undefined) ??
     ''
   const texts = (of: Filled): Texts => {
-    const there = blanksOf(kind, { system }, of.typed)
+    const there = blanksOf(kind, about, of.typed)
     return withUnits(
       there,
       of.typed,
@@ -65,7 +70,7 @@ export function useForm({ kind, system, name, prefix, start, moment, onLog }: Fo
   }
   const log = (of: Filled = filled) => {
     const typed = texts(of)
-    const draft = draftEntry(kind, typed, { system })
+    const draft = draftEntry(kind, typed, about)
     const read: MomentRead =
       moment && isSame(of.when, start.when)
         ? { ok: true, at: moment.at, precision: moment.precision }
@@ -83,7 +88,7 @@ export function useForm({ kind, system, name, prefix, start, moment, onLog }: Fo
       speak('question' in read ? read.question.question : read.issues.map(issueInWords).join(' '))
       return document.getElementById(idOf('when'))?.focus()
     }
-    remember(kind, wordsToRemember(kind, blanksOf(kind, { system }, of.typed), typed))
+    remember(kind, wordsToRemember(kind, blanksOf(kind, about, of.typed), typed))
     forgetStarted(name)
     // The next is often of the same day; a day that is not today stays in sight.
     setFilled({ typed: {}, units: {}, when: of.when })
@@ -98,7 +103,7 @@ export function useForm({ kind, system, name, prefix, start, moment, onLog }: Fo
     const kit = remembered().words[nameToRemember(kind, 'kit', next.typed)]
     return { ...next, units: {}, typed: kit === undefined ? rest : { ...rest, kit } }
   }
-  const draft = draftEntry(kind, texts(filled), { system })
+  const draft = draftEntry(kind, texts(filled), about)
   return {
     idOf,
     blanks: blanks.filter((blank) => blank !== unitBlank(blanks)),

@@ -1,6 +1,6 @@
-import { sayEntry } from '@holdfast/logbook'
 import { useEffect } from 'preact/hooks'
 import { speak } from '../../shell/spoken.ts'
+import { saidOf } from '../said.ts'
 import type { Waiting } from './outbox.ts'
 import type { Outgoing } from './use-outbox.ts'
 
@@ -33,7 +33,7 @@ export function NotYet({ outgoing: { waiting, silent, unkept, sendNow }, onMend,
             {waiting
               .filter((one) => one.refused === undefined)
               .map(({ entry }) => (
-                <li key={entry.id}>{sayEntry(entry)}</li>
+                <li key={entry.id}>{saidOf(entry)}</li>
               ))}
           </ul>
           <button type="button" class="key" onClick={() => void sendNow()}>
@@ -44,7 +44,7 @@ export function NotYet({ outgoing: { waiting, silent, unkept, sendNow }, onMend,
       {refused.map((one) => (
         <div key={one.entry.id}>
           <p class="issue">
-            “{sayEntry(one.entry)}” is not logged. {one.refused?.join(' ')}
+            “{saidOf(one.entry)}” is not logged. {one.refused?.join(' ')}
           </p>
           <p class="acts">
             <button type="button" class="key" onClick={() => onMend(one)}>

@@ -9,6 +9,7 @@ import {
   words,
 } from '@holdfast/quantities'
 import { useState } from 'preact/hooks'
+import { withMark } from '../../ways/decimal.ts'
 import { Choices } from './choices.tsx'
 
 /** How a figure of each quantity is written; it stands in the field when the quantity is chosen. */
@@ -21,7 +22,7 @@ const written: Readonly<Record<QuantityName, string>> = {
   duration: '6 weeks',
   flow: '800 US gal/h',
   power: '120 W',
-  density: '1.023 kg/L',
+  density: '1.0235 kg/L',
   light: '200 µmol/m²/s',
   'daily-light': '7 mol/m²/d',
   nitrate: '5 mg/L NO3',
@@ -39,11 +40,11 @@ const written: Readonly<Record<QuantityName, string>> = {
 /** A figure in all its usual units; what has two meanings is asked about. */
 export function Convert() {
   const [name, setName] = useState<QuantityName>('nitrate')
-  const [text, setText] = useState(written.nitrate)
+  const [text, setText] = useState(withMark(written.nitrate))
   const choose = (next: string) => {
     if (!isQuantityName(next)) return
     setName(next)
-    setText(written[next])
+    setText(withMark(written[next]))
   }
   return (
     <section class="view" aria-labelledby="convert-title">
@@ -86,7 +87,8 @@ interface AnswerOf {
 
 function Answer({ name, text, onAnswer }: AnswerOf) {
   const where = quantities[name].title
-  if (text.trim() === '') return <p class="line quiet">A number with its unit, such as {written[name]}.</p>
+  if (text.trim() === '')
+    return <p class="line quiet">A number with its unit, such as {withMark(written[name])}.</p>
   const read = readQuantity(name, text, { where })
   if (read.ask) return <Choices ask={read.ask} onAnswer={onAnswer} />
   if (read.issues) return <p class="issue">{read.issues.map(words).join(' ')}</p>
@@ -96,7 +98,7 @@ function Answer({ name, text, onAnswer }: AnswerOf) {
       {(usual.length > 0 ? usual : [{ unit: read.value.canonical, stated: read.value.stated }]).map(
         ({ unit, stated }) => (
           <li key={unit}>
-            <span class="number">{statedInWords(stated)}</span> {unit}
+            <span class="number">{withMark(statedInWords(stated))}</span> {unit}
           </li>
         ),
       )}

@@ -11,6 +11,7 @@ import {
 } from '@holdfast/quantities'
 import { densityEos80 } from '@holdfast/seawater'
 import { plain } from '../../figure/numbers.ts'
+import { withMark } from '../../ways/decimal.ts'
 import { type Blank, type Given, within } from './sum.ts'
 
 /** A number in the unit of the sum, what must be asked, or what is wrong in words. */
@@ -28,7 +29,7 @@ export function readBlank(blank: Blank, text: string, before: Given): BlankRead 
   if (holds !== undefined && !(read.value >= holds[0] && read.value <= holds[1])) {
     const accepted = `${plain(holds[0])} to ${plain(holds[1])} ${unit}`.trim()
     return {
-      wrong: `${label}: "${text.trim()}" is beyond what the form holds for. Give ${accepted}, such as ${start}.`,
+      wrong: `${label}: "${text.trim()}" is beyond what the form holds for. Give ${accepted}, such as ${withMark(String(start))}.`,
     }
   }
   return { value: read.value * factor }
@@ -89,7 +90,7 @@ function bare({ label, kind, unit, start }: Blank, text: string): BlankRead {
   const value = Number(figure.replace(',', '.'))
   if (figure !== '' && Number.isFinite(value)) return { value }
   return {
-    wrong: `${label}: "${typed}" is no number we can read. Give one such as ${`${start} ${unit}`.trim()}.`,
+    wrong: `${label}: "${typed}" is no number we can read. Give one such as ${withMark(`${start} ${unit}`.trim())}.`,
   }
 }
 

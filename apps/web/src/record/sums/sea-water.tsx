@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks'
 import { fromAddress, intoAddress } from '../../shell/address.ts'
+import { withMark } from '../../ways/decimal.ts'
 import { hasOwnUnit } from '../own-unit.ts'
 import { answerTo, holdsFor, type SumAnswer, type Typed } from './answer.ts'
 import { Choices } from './choices.tsx'
@@ -48,7 +49,7 @@ export function SeaWater() {
               autocomplete="off"
               aria-describedby={`unit-${input}`}
               aria-invalid={answer.is === 'wrong' && answer.inputs.includes(input)}
-              value={typed[input] ?? String(start)}
+              value={typed[input] ?? withMark(String(start))}
               onInput={(event) => fill(input, event.currentTarget.value)}
             />{' '}
             <span class="quiet" id={`unit-${input}`}>

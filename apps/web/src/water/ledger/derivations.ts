@@ -1,9 +1,9 @@
+import { named } from '@holdfast/facts/names'
 import type { Summed } from '@holdfast/inference/summed'
 import { asMilligrams, atomicMass } from '../../figure/atoms.ts'
 import type { Derivation } from '../../figure/computed.ts'
 import { entriesOfAll, weighing } from '../../figure/entry-ids.ts'
 import { plain } from '../../figure/numbers.ts'
-import { spaced } from '../../figure/spaced.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { BandedRow, LedgerAnswer } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
@@ -58,7 +58,7 @@ export const titleOf = (account: string, ground: LedgerGround) => ground.answer.
 
 export const rowTitle = ({ process, instance }: BandedRow, ground: LedgerGround) => {
   const title = ground.answer.processes.find((known) => known.process === process)?.title ?? process
-  return instance ? `${title} (${spaced(instance)})` : title
+  return instance ? `${title} (${named(instance)})` : title
 }
 
 export const milligrams = (amount: number, { atom }: River) =>

@@ -1,6 +1,7 @@
 import type { Day } from '@holdfast/ecosystem'
 import { scaleLinear } from 'd3-scale'
 import { area, line } from 'd3-shape'
+import { withMark } from '../../ways/decimal.ts'
 import type { Span } from '../../worker/answers.ts'
 import type { Planned } from '../planned.ts'
 import type { Alternative } from './alternative.ts'
@@ -118,7 +119,7 @@ export function drawFan(plan: FanPlan): FanDrawing {
     strips,
     today: x(plan.asOf),
     ...(band ? { band: { top: y(band.high), height: y(band.low) - y(band.high) } } : {}),
-    valueTicks: scale.ticks(4).map((tick) => ({ y: scale(tick), text: scale.tickFormat(4)(tick) })),
+    valueTicks: scale.ticks(4).map((tick) => ({ y: scale(tick), text: withMark(scale.tickFormat(4)(tick)) })),
     dayTicks: dayTicks(plan, x),
     planned: plan.planned.filter(({ day }) => seen(day)).map(({ day, kind }) => ({ x: x(day), kind })),
     points: readings

@@ -1,6 +1,8 @@
 import type { ComputedFigure, Derivation } from '../../figure/computed.ts'
 import { takenIn } from '../../figure/entry-ids.ts'
 import type { SystemData } from '../../shell/system-data.ts'
+import { countText } from '../../ways/counts.ts'
+import { withMark } from '../../ways/decimal.ts'
 import type { OutlookAnswer } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
 import type { Alternative } from './alternative.ts'
@@ -34,6 +36,9 @@ export function fanFigure(subject: Subject, step: number, ground: OutlookGround)
   }
 }
 
+/** Whole ones: so many tanks cannot tell a chance more finely. */
+const inPercent = (share: number): number => Math.round(100 * share)
+
 /** The chance that the water is in band on a day of a week to come, per cent. */
 export function chanceFigure(subject: Subject, { from, to, chance }: WeekAhead, ground: OutlookGround) {
   const { low, high } = intervalOfShare(chance, ground.answer.outlook.effectiveMembers)
@@ -44,9 +49,9 @@ export function chanceFigure(subject: Subject, { from, to, chance }: WeekAhead, 
       `Chance that ${lowered(subject)} is in band ${week}`,
       ground,
     ),
-    value: 100 * chance,
-    low: 100 * low,
-    high: 100 * high,
+    value: inPercent(chance),
+    low: inPercent(low),
+    high: inPercent(high),
     unit: '%',
     derivation: () =>
       derivationOfFan(
@@ -76,11 +81,11 @@ function derivationOfFan(subject: Subject, { answer, data }: OutlookGround, form
     steps: [
       {
         formula,
-        withValues: `tanks that count: ${outlook.effectiveMembers.toFixed(0)} of ${outlook.members}`,
+        withValues: `tanks that count: ${countText(Math.round(outlook.effectiveMembers))} of ${outlook.members}`,
       },
       {
         formula: 'weight = likelihood of your readings ^ tempering',
-        withValues: `tempering = ${outlook.tempering.toFixed(2)}${outlook.tempering < 1 ? ': your readings count less than in full, so that enough tanks stay' : ': your readings count in full'}`,
+        withValues: `tempering = ${withMark(outlook.tempering.toFixed(2))}${outlook.tempering < 1 ? ': your readings count less than in full, so that enough tanks stay' : ': your readings count in full'}`,
       },
     ],
     processes,

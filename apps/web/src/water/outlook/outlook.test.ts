@@ -72,7 +72,7 @@ describe('the sentence over a fan', () => {
 
   it('says cover as per cent of a named place', () => {
     expect(sentenceText(fanSentence(subjectOf('cover'), ground))).toContain(
-      'Cover of hair green on rock face: 16 (11 to 23) % today',
+      'Cover of green hair algae on rock face: 16 (11 to 23) % today',
     )
   })
 })

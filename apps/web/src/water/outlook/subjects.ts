@@ -1,5 +1,5 @@
+import { named } from '@holdfast/facts/names'
 import type { Fan } from '@holdfast/inference'
-import { spaced } from '../../figure/spaced.ts'
 import type { OutlookAnswer, ReadingWithError } from '../../worker/answers.ts'
 
 /** What one fan shows, with the readings and the band that belong to it. */
@@ -48,8 +48,8 @@ function wordsFor(fan: Fan): Pick<Subject, 'title' | 'name' | 'unit' | 'factor' 
       factor: 1,
       colour: 'P',
     }
-  const what = spaced(fan.algae ?? 'algae')
-  const where = spaced(fan.surface ?? 'all surfaces')
+  const what = named(fan.algae ?? 'algae')
+  const where = named(fan.surface ?? 'all surfaces')
   return {
     title: `${what}, % of ${where}`,
     name: `Cover of ${what} on ${where}`,
