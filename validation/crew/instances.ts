@@ -129,6 +129,7 @@ export function instance(
         kind,
         growth_g_d:
           (drawn.lush ?? 1) * perArea * surface.area_m2 * patchShare(surface, patch, catalogueAlone),
+        mass_g: 0.2 * perArea * surface.area_m2,
         cover: 0.2,
         height_mm: 2,
       })),
@@ -145,7 +146,7 @@ export function instance(
     ),
   }
   const lean = new Map(places.map(({ key, growth_g_d }) => [key, 0.4 * growth_g_d]))
-  const learnt = { lean, thrift: 1, more: new Map(), fed: new Map(), closed: false }
+  const learnt = { lean, thrift: 1, more: new Map(), fed: new Map(), closed: false, hands: [] }
   return {
     system,
     candidates,

@@ -44,7 +44,7 @@ export interface HandWork {
 
 export type CrewAnswer =
   | {
-      /** 'refused' where somebody starves in the trial run; `check` says who. */
+      /** 'refused' where somebody starves in the trial run, or something is not held even with the hand's work; `check` says who and what. */
       readonly status: 'plan' | 'refused'
       /** False where the gap to the best plan was not proved in time. */
       readonly proved: boolean

@@ -11,6 +11,7 @@ import {
 } from '@holdfast/facts'
 import { type Candidate, limitOf, roomOf } from './candidates.ts'
 import type { Demand, Place } from './demand.ts'
+import type { Weekly } from './hands.ts'
 import { ProgrammeBuilder } from './programme.ts'
 import type { Wishes } from './question.ts'
 
@@ -26,6 +27,8 @@ export interface Learnt {
   readonly closed: boolean
   /** Most of a taxon that was found to be fed. */
   readonly fed: ReadonlyMap<string, number>
+  /** What the hand takes off each week beside what the plan leaves to it, for no crew that is fed holds it. */
+  readonly hands: readonly Weekly[]
 }
 
 export interface ProgrammeQuestion {

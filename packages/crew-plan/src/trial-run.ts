@@ -5,6 +5,7 @@ import {
   type Event,
   hungerOf,
   livingOf,
+  type Model,
   type PlaceWeek,
   placeKey,
   placesBetween,
@@ -12,6 +13,7 @@ import {
   stateIndex,
   timeline,
 } from '@holdfast/ecosystem'
+import type { Weekly } from './hands.ts'
 import { middle } from './middle.ts'
 import type { Present } from './question.ts'
 
@@ -30,6 +32,9 @@ export interface TrialRun {
   /** Growth in the second half of a lean year, g dry d⁻¹, by the key of the place. */
   readonly lean: ReadonlyMap<string, number>
   readonly crew: readonly Fate[]
+  /** The water before each arrival: the states of every world, by the day. */
+  readonly arrivals: ReadonlyMap<number, readonly Float64Array[]>
+  readonly model: Model
 }
 
 /** What becomes of the animals of a taxon within a year. */
@@ -45,8 +50,17 @@ export interface Fate {
 const held = 90
 const year = 365
 
-/** Lets a crew live in the model: three months to see what is held, a year to see who starves. */
-export function trialRun(present: Present, changes: readonly Change[]): TrialRun {
+/**
+ * Lets a crew live in the model, with the hand at its side: three months to see what is held, a year to see who
+ * starves.
+ *
+ * @param hands  what is taken off each week
+ */
+export function trialRun(
+  present: Present,
+  changes: readonly Change[],
+  hands: readonly Weekly[] = [],
+): TrialRun {
   const { day, worlds, routine } = present
   const known = new Set(crewOf(present.model.system).map(({ taxon }) => taxon))
   const comers = [...new Set(changes.map(({ taxon }) => taxon))].filter((taxon) => !known.has(taxon))
@@ -59,12 +73,7 @@ export function trialRun(present: Present, changes: readonly Change[]): TrialRun
   }
   const model = assemble(system, present.model.facts)
   const to = day + year + 1
-  const events = changes.map(
-    ({ day: on, taxon, count }): Event =>
-      count > 0
-        ? { day: on, kind: 'animals added', taxon, count }
-        : { day: on, kind: 'animals lost', taxon, count: -count, bodyTakenOut: true },
-  )
+  const events = [...changes.map(eventOf), ...hands.flatMap((weekly) => removals(weekly, day, to))]
   const arrivals = timeline({
     system: { ...system, equipment: [] },
     facts: model.facts,
@@ -74,7 +83,9 @@ export function trialRun(present: Present, changes: readonly Change[]): TrialRun
     asOf: day,
   })
   const moments = [...routine(to), ...arrivals].sort((a, b) => a.day - b.day)
-  const days = Array.from({ length: 12 }, (_, k) => day + 30 + 30 * k)
+  const months = Array.from({ length: 12 }, (_, k) => day + 30 + 30 * k)
+  const come = changes.filter(({ count }) => count > 0).map(({ day: on }) => on)
+  const days = [...new Set([...months, ...come])].sort((a, b) => a - b)
   const runs = worlds.map((world) => {
     const carried = carriedOver(present.model, world, model)
     const { marks, samples } = simulate({
@@ -98,7 +109,9 @@ export function trialRun(present: Present, changes: readonly Change[]): TrialRun
   return {
     held: runs[0].held.map((place, p) => ({
       ...place,
+      mass_g: median((run) => run.held[p].mass_g),
       cover: median((run) => run.held[p].cover),
+      height_mm: median((run) => run.held[p].height_mm),
       growth_g_d: median((run) => run.held[p].growth_g_d),
     })),
     lean: new Map(
@@ -110,9 +123,27 @@ export function trialRun(present: Present, changes: readonly Change[]): TrialRun
       return {
         taxon,
         hunger: median(({ samples }) => Math.max(...samples.map((states) => states[hunger]))),
-        months: days.map((_, k) => median(({ samples }) => samples[k][hunger])),
+        months: months.map((on) => median(({ samples }) => samples[days.indexOf(on)][hunger])),
         livingAfterYear: median(({ samples }) => samples[samples.length - 1][living]),
       }
     }),
+    arrivals: new Map(come.map((on) => [on, runs.map(({ samples }) => samples[days.indexOf(on)])])),
+    model,
   }
 }
+
+const eventOf = ({ day, taxon, count }: Change): Event =>
+  count > 0
+    ? { day, kind: 'animals added', taxon, count }
+    : { day, kind: 'animals lost', taxon, count: -count, bodyTakenOut: true }
+
+/** Once a week from the seventh day on, until a day. */
+const removals = ({ surface, kind, share }: Weekly, from: number, to: number): readonly Event[] =>
+  Array.from({ length: Math.floor((to - from) / 7) }, (_, week) => ({
+    day: from + 7 * (week + 1),
+    kind: 'hand removal' as const,
+    surface,
+    algae: kind,
+    share,
+    leftToDrift: false,
+  }))

@@ -47,8 +47,8 @@ function inWords({ system, asOf }: SystemLog, answer: CrewAnswer): string {
   const { crew, byHand, steps, check } = answer
   const verdict =
     answer.status === 'plan'
-      ? 'Tried for a year in the model: nobody starves.'
-      : 'Tried for a year in the model, this crew does not find its food. Do not buy it.'
+      ? 'Tried for a year in the model, with the hand at its side: nobody starves, and what grows is held.'
+      : 'Tried for a year in the model, this crew does not do. Do not buy it; below it says why.'
   const rows = crew.map(({ tradeName, taxon, there, come, leave, order, price_usd: { low, high } }) => [
     tradeName,
     taxon,

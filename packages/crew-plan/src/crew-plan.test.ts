@@ -1,0 +1,66 @@
+import { ordinaryReef } from '@holdfast/ecosystem/testing/ordinary-reef'
+import { factsOfSystem } from '@holdfast/facts'
+import { beforeAll, describe, expect, test, vi } from 'vitest'
+import { crewPlan } from './crew-plan.ts'
+import type { CrewAnswer } from './index.ts'
+import type { Wishes } from './question.ts'
+import { loadSolver, type Solver } from './solver.ts'
+import { presentOf } from './testing/present-of.ts'
+
+// A plan lives some years in the model, which a busy machine lets it do slowly.
+vi.setConfig({ testTimeout: 120_000 })
+
+let solver: Solver
+beforeAll(async () => {
+  solver = await loadSolver()
+})
+
+/** A reef of 130 L on whose rock hair algae, turf and films grow. */
+const reef = ordinaryReef(3)
+
+type Answer = Exclude<CrewAnswer, { readonly status: 'none' }>
+function planFor(wishes: Wishes, present = presentOf(reef)): Answer {
+  const answer = crewPlan({ present, wishes }, solver)
+  if (answer.status === 'none') throw new Error(answer.issues.map(({ got }) => got).join('; '))
+  return answer
+}
+
+/** The same reef, where a hand takes off next to nothing of what it brushes. */
+const clumsy = () =>
+  presentOf(
+    reef,
+    undefined,
+    factsOfSystem([
+      { fact: 'crew_plan.thorough', unit: '1', low: 0.01, typical: 0.02, high: 0.03, reason: 'a test' },
+    ]),
+  )
+
+describe('a reef of 130 L', () => {
+  const nobody: Wishes = { only: [] }
+
+  test('is held by some snails with a little work of the hand, and nobody starves', () => {
+    const { status, crew, check } = planFor({})
+    expect(status).toBe('plan')
+    expect(check.issues).toEqual([])
+    expect(crew.filter(({ group }) => group === 'snail').length).toBeGreaterThan(0)
+    expect(Math.max(...check.crew.map(({ hunger }) => hunger))).toBeLessThanOrEqual(0.5)
+  })
+
+  test('is held by the hand alone where the keeper wants no animal, for more work', () => {
+    const work = ({ byHand }: Answer): number =>
+      byHand.reduce((sum, { grams_dry_per_week }) => sum + grams_dry_per_week, 0)
+    const alone = planFor(nobody)
+    expect(alone).toMatchObject({ status: 'plan', crew: [] })
+    expect(work(alone)).toBeGreaterThan(work(planFor({})))
+  })
+
+  test('gets a refusal that names the places where neither mouth nor hand keeps the algae down', () => {
+    const { status, check } = planFor(nobody, clumsy())
+    expect(status).toBe('refused')
+    expect(check.issues.length).toBeGreaterThan(0)
+    for (const { code, where } of check.issues) {
+      expect(code).toBe('not held')
+      expect(where).toMatch(/rock_face|glass|sand/)
+    }
+  })
+})
