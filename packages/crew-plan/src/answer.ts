@@ -6,6 +6,8 @@ import type { Fate } from './trial-run.ts'
 export interface PlanIssue {
   readonly code:
     | 'cycle unfinished'
+    | 'too much by hand'
+    | 'not to be had'
     | 'no answer in time'
     | 'limits clash'
     | 'starves'
@@ -15,6 +17,22 @@ export interface PlanIssue {
   readonly got: string
   readonly accepted: string
   readonly next: string
+}
+
+/** What one wish would have to give, where others stay. */
+export interface Relaxation {
+  /** The wish in words, as in `limits` of its clash. */
+  readonly limit: string
+  /** Of a wish with a number: as asked, and the least that would do. Without them it has to be let go. */
+  readonly from?: number
+  readonly to?: number
+  readonly words: string
+}
+
+/** Wishes that no crew keeps together, each of which alone could give. */
+export interface Clash {
+  readonly limits: readonly string[]
+  readonly relaxations: readonly Relaxation[]
 }
 
 export interface Planned {
@@ -55,4 +73,10 @@ export type CrewAnswer =
       readonly barred: readonly Barred[]
       readonly check: { readonly crew: readonly Fate[]; readonly issues: readonly PlanIssue[] }
     }
-  | { readonly status: 'none'; readonly issues: readonly PlanIssue[]; readonly barred: readonly Barred[] }
+  | {
+      readonly status: 'none'
+      readonly issues: readonly PlanIssue[]
+      readonly barred: readonly Barred[]
+      /** Where wishes cannot be kept together. */
+      readonly clashes?: readonly Clash[]
+    }

@@ -64,3 +64,40 @@ describe('a reef of 130 L', () => {
     }
   })
 })
+
+describe('wishes that no crew keeps together', () => {
+  const answerTo = (wishes: Wishes): CrewAnswer => crewPlan({ present: presentOf(reef), wishes }, solver)
+  const clashOf = (wishes: Wishes) => {
+    const answer = answerTo(wishes)
+    return answer.status === 'none' ? (answer.clashes ?? []) : []
+  }
+
+  test('a conch for a dollar: the two clash, and the least budget that buys one is told', () => {
+    const [clash, ...others] = clashOf({ liked: ['conch'], budget_usd: 1, mostOfOne: 20 })
+    expect(others).toEqual([])
+    expect(clash.limits).toEqual(['a budget of 1 US$', 'at least one conch'])
+    const [budget, conch] = clash.relaxations
+    expect(conch).toMatchObject({ limit: 'at least one conch' })
+    expect(budget.to).toBeGreaterThan(1)
+    const enough = budget.to ?? Number.NaN
+    expect(clashOf({ liked: ['conch'], budget_usd: enough })).toEqual([])
+    expect(clashOf({ liked: ['conch'], budget_usd: enough - 2 })).toHaveLength(1)
+  })
+
+  test('no work by hand and one animal of a kind: how many more of a kind, or how much work, would do', () => {
+    const [clash] = clashOf({ byHandMost_g_week: 0.1, mostOfOne: 1, only: ['Trochus histrio'] })
+    expect(clash.limits).toContain('at most 0.1 g a week by hand')
+    expect(clash.relaxations.find(({ limit }) => limit === clash.limits[0])?.to).toBeGreaterThan(0.1)
+  })
+
+  test('an animal that cannot live there is told with what bars it, before anything is reckoned', () => {
+    const answer = answerTo({ liked: ['Zebrasoma flavescens'] })
+    expect(answer).toMatchObject({ status: 'none', issues: [{ code: 'not to be had' }] })
+    expect(answer.status === 'none' && answer.issues[0].got).toMatch(/needs at least/)
+  })
+
+  test('whoever is liked and finds food comes', () => {
+    const { crew } = planFor({ liked: ['conch'] })
+    expect(crew.some(({ group, come }) => group === 'conch' && come > 0)).toBe(true)
+  })
+})

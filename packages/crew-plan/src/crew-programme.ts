@@ -12,7 +12,7 @@ import {
 import { type Candidate, limitOf, roomOf } from './candidates.ts'
 import type { Demand, Place } from './demand.ts'
 import type { Weekly } from './hands.ts'
-import { ProgrammeBuilder } from './programme.ts'
+import { ProgrammeBuilder, type Row } from './programme.ts'
 import type { Wishes } from './question.ts'
 
 /** What the rounds of checking have taught since the first plan. */
@@ -111,14 +111,43 @@ export function crewProgramme(question: ProgrammeQuestion): CrewProgramme {
   })
   room(programme, numbers, question)
   company(programme, numbers, roomOf(home))
-  if (wishes.budget_usd !== undefined)
-    programme.atMost(
-      'budget',
-      numbers.map(({ animal, come }) => [come, priceOf(animal, facts)] as const),
-      wishes.budget_usd,
-    )
+  wanted(programme, numbers, byHand, question)
   return { programme, numbers, byHand }
 }
+
+/** What the keeper alone asks for. */
+function wanted(
+  programme: ProgrammeBuilder,
+  numbers: readonly Numbers[],
+  byHand: CrewProgramme['byHand'],
+  { wishes, facts }: ProgrammeQuestion,
+): void {
+  const { budget_usd, byHandMost_g_week, liked = [], keep = [] } = wishes
+  if (budget_usd !== undefined) programme.atMost('budget', spending(numbers, facts), budget_usd)
+  if (byHandMost_g_week !== undefined) programme.atMost('hand', handling(byHand), byHandMost_g_week)
+  for (const name of liked) {
+    const meant = numbers.filter(({ animal }) => goesBy(animal, name))
+    programme.atLeast(
+      `liked ${name}`,
+      meant.flatMap(({ stay, come }) => [[stay, 1] as const, [come, 1] as const]),
+      1,
+    )
+  }
+  for (const { animal, there, stay } of numbers)
+    if (there > 0 && (keep === 'all' || keep.some((name) => goesBy(animal, name))))
+      programme.atLeast(`kept ${animal.taxon}`, [[stay, 1]], there)
+}
+
+/** Is an animal of that taxon or group. */
+export const goesBy = ({ taxon, group }: Grazer, name: string): boolean => taxon === name || group === name
+
+/** What those that come cost, US dollars. */
+export const spending = (numbers: readonly Numbers[], facts: FactsOfSystem): Row['terms'] =>
+  numbers.map(({ animal, come }) => [come, priceOf(animal, facts)] as const)
+
+/** What is left to the hand, g dry a week. */
+export const handling = (byHand: CrewProgramme['byHand']): Row['terms'] =>
+  byHand.map(({ column }) => [column, 7] as const)
 
 /** Taste of an animal for what grows at a place; 0 where it does not get there or only nibbles. */
 function tasteFor({ taxon }: Grazer, place: Place, { system, facts }: ProgrammeQuestion): number {

@@ -1,6 +1,6 @@
 import { type PlaceWeek, placeKey } from '@holdfast/ecosystem'
 import { algaeKind, type FactsOfSystem, wantedKind } from '@holdfast/facts'
-import type { PlanIssue } from './answer.ts'
+import type { HandWork, PlanIssue } from './answer.ts'
 import type { Crew } from './crew.ts'
 import type { Learnt } from './crew-programme.ts'
 import type { Demand } from './demand.ts'
@@ -77,6 +77,27 @@ export function issuesOf(
     return issue ? [{ about: 'water', issue }] : []
   })
   return [...starve, ...loose, ...foul]
+}
+
+/** More work for the hand in the trial than the keeper wants. */
+export function tooMuchByHand(
+  byHand: readonly HandWork[],
+  most_g_week = Number.POSITIVE_INFINITY,
+): readonly Found[] {
+  const work = byHand.reduce((sum, { grams_dry_per_week }) => sum + grams_dry_per_week, 0)
+  if (work <= most_g_week) return []
+  return [
+    {
+      about: 'hand',
+      issue: {
+        code: 'too much by hand',
+        where: 'Hand',
+        got: `takes out ${work.toPrecision(2)} g of dry algae a week`,
+        accepted: `at most ${most_g_week} g`,
+        next: 'Allow more work by hand, or more kinds of animals.',
+      },
+    },
+  ]
 }
 
 /**
