@@ -100,6 +100,13 @@ export function drawnSystem({ volume_L, mates = [], corals, surfaces = [] }: Dra
   }
 }
 
+/** A quarter of what else grows on the rock grows under its ledges too; an estimate like the others. */
+function alsoOn({ kind }: Surface, also: Drawn['also'] = {}): Readonly<Record<string, number>> {
+  if (kind === 'rock_face') return also
+  if (kind !== 'rock_underside') return {}
+  return Object.fromEntries(Object.entries(also).map(([alga, perArea]) => [alga, perArea / 4]))
+}
+
 export interface Instance {
   readonly system: System
   readonly candidates: readonly Candidate[]
@@ -117,10 +124,7 @@ export function instance(
   const { candidates: all } = judged(system, home, wishes, catalogueAlone)
   const candidates = all.filter(({ animal }) => takes(animal))
   const places: Demand['places'] = system.surfaces.flatMap((surface) => {
-    const kinds =
-      surface.kind === 'rock_face'
-        ? { ...growth.rock_face, ...drawn.also }
-        : (growth[surface.kind] ?? { hair_green: 0.8 })
+    const kinds = { ...(growth[surface.kind] ?? { hair_green: 0.8 }), ...alsoOn(surface, drawn.also) }
     return Object.entries(kinds).flatMap(([kind, perArea]) =>
       patches.map((patch) => ({
         key: `${surface.id} ${patch} ${kind}`,

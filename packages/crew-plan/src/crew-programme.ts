@@ -1,5 +1,6 @@
 import { needLeft, reaches, type System, tasteAtHeight, type Vessel } from '@holdfast/ecosystem'
 import {
+  chargedHazard,
   crewPools,
   type FactsOfSystem,
   finned,
@@ -169,7 +170,7 @@ function costOf({ animal, tight, hunted }: Candidate, facts: FactsOfSystem): num
   const lost = 1 - (1 - animal.annualMortality) * (1 - hunted)
   return (
     price * (1 + lost) +
-    animal.hazards.length * facts.typical('crew_plan.hazard') +
+    animal.hazards.filter(chargedHazard).length * facts.typical('crew_plan.hazard') +
     (tight ? facts.typical('crew_plan.tight') : 0)
   )
 }
