@@ -54,7 +54,16 @@ export interface Numbers {
 export interface CrewProgramme {
   readonly programme: ProgrammeBuilder
   readonly numbers: readonly Numbers[]
-  readonly byHand: readonly { readonly place: Place; readonly column: number }[]
+  /** Places that the same mouths eat alike have one column, of which each has its share. */
+  readonly byHand: readonly { readonly place: Place; readonly column: number; readonly share: number }[]
+}
+
+/** A taxon that eats, with the columns of what it spends today and finds when less grows. */
+interface Mouth extends Pick<Numbers, 'animal' | 'stay' | 'come'> {
+  readonly appetite_g_d: number
+  readonly need_g_d: number
+  readonly spent: (readonly [number, number])[]
+  readonly found: (readonly [number, number])[]
 }
 
 /** A place where less than this share of all growth grows is left out. */
@@ -71,45 +80,68 @@ export function crewProgramme(question: ProgrammeQuestion): CrewProgramme {
   const numbers = numbersOf(programme, question)
   const inHome = new Set(system.surfaces.filter(({ vessel }) => vessel === home.id).map(({ id }) => id))
   const unwanted = demand.places.filter(({ surface, kind }) => inHome.has(surface) && !wantedKind(kind))
-  const grown = unwanted.reduce((sum, { growth_g_d }) => sum + growth_g_d, 0)
+  const grown = sum(unwanted.map(({ growth_g_d }) => growth_g_d))
   const places = unwanted.filter(({ growth_g_d }) => growth_g_d > nothing * grown)
   const margin = 1 + (wishes.margin ?? facts.typical('crew_plan.margin'))
   const largest =
-    facts.typical('crew_plan.largest') * margin * places.reduce((sum, { growth_g_d }) => sum + growth_g_d, 0)
-  const covers = places.map((): (readonly [number, number])[] => [])
-  const eatenLean = places.map((): (readonly [number, number])[] => [])
-  for (const { animal, stay, come } of numbers) {
+    facts.typical('crew_plan.largest') * margin * sum(places.map(({ growth_g_d }) => growth_g_d))
+  const mouths = numbers.flatMap(({ animal, stay, come }): Mouth[] => {
     const intake = demand.intakes.get(animal.taxon)
-    if (!intake) continue
-    const spent: (readonly [number, number])[] = []
-    const found: (readonly [number, number])[] = []
-    for (const [p, place] of places.entries()) {
-      const taste = tasteFor(animal, place, question)
-      if (taste === 0) continue
-      const today = programme.column({})
-      spent.push([today, 1])
-      covers[p].push([today, taste])
-      const later = programme.column({})
-      found.push([later, 1])
-      eatenLean[p].push([later, 1])
-    }
-    const appetite = intake.appetite_g_d
+    if (!intake || programme.columns[stay].upper + programme.columns[come].upper === 0) return []
     // A crew that rests on one animal falls with it.
-    if (swims(animal) && appetite > largest) programme.atMost(`largest share ${animal.taxon}`, [[come, 1]], 0)
-    programme.atMost(`appetite ${animal.taxon}`, [...spent, [stay, -appetite], [come, -appetite]], 0)
-    const need = needLeft(animal.taxon, system, facts) - intake.detritus_g_d
-    if (need > 0) programme.atLeast(`hunger ${animal.taxon}`, [...found, [stay, -need], [come, -need]], 0)
-  }
-  const byHand = places.map((place, p) => {
+    if (swims(animal) && intake.appetite_g_d > largest)
+      programme.atMost(`largest share ${animal.taxon}`, [[come, 1]], 0)
+    const need_g_d = needLeft(animal.taxon, system, facts) - intake.detritus_g_d
+    return [{ animal, stay, come, appetite_g_d: intake.appetite_g_d, need_g_d, spent: [], found: [] }]
+  })
+  const eaten = places.map((place) => ({
+    place,
+    wanted: margin * (learnt.more.get(place.key) ?? 1) * place.growth_g_d,
+    by: mouths.flatMap((mouth) => {
+      const taste = tasteFor(mouth.animal, place, question)
+      return taste > 0 ? [{ mouth, taste }] : []
+    }),
+  }))
+  const byHand = alike(eaten, ({ place, by }) => [
+    stubbornKind(place.kind),
+    ...by.map(({ mouth, taste }) => `${mouth.animal.taxon} ${taste}`),
+  ]).flatMap((same) => {
+    const [{ place, by }] = same
+    const together = sum(same.map(({ wanted }) => wanted))
     const worth =
       facts.typical('crew_plan.hand') *
       (stubbornKind(place.kind) ? facts.typical('crew_plan.hand_stubborn') : 1)
     const column = programme.column({ cost: worth })
-    const wanted = margin * (learnt.more.get(place.key) ?? 1) * place.growth_g_d
-    programme.atLeast(`cover ${place.key}`, [...covers[p], [column, 1]], wanted)
-    programme.atMost(`lean ${place.key}`, eatenLean[p], learnt.thrift * (learnt.lean.get(place.key) ?? 0))
-    return { place, column }
+    const spent = by.map(({ mouth, taste }) => {
+      const today = programme.column({})
+      mouth.spent.push([today, 1])
+      return [today, taste] as const
+    })
+    programme.atLeast(`cover ${place.key}`, [...spent, [column, 1]], together)
+    return same.map((one) => ({ place: one.place, column, share: one.wanted / together }))
   })
+  const hungry = eaten.map(({ place, by }) => ({
+    place,
+    by: by.filter(({ mouth }) => mouth.need_g_d > 0).map(({ mouth }) => mouth),
+  }))
+  for (const same of alike(hungry, ({ by }) => by.map(({ animal }) => animal.taxon))) {
+    const [{ place, by }] = same
+    const found = by.map((mouth) => {
+      const later = programme.column({})
+      mouth.found.push([later, 1])
+      return [later, 1] as const
+    })
+    const lean = sum(same.map((one) => learnt.lean.get(one.place.key) ?? 0))
+    programme.atMost(`lean ${place.key}`, found, learnt.thrift * lean)
+  }
+  for (const { animal, stay, come, appetite_g_d, need_g_d, spent, found } of mouths) {
+    const times = (each: number): Row['terms'] => [
+      [stay, -each],
+      [come, -each],
+    ]
+    programme.atMost(`appetite ${animal.taxon}`, [...spent, ...times(appetite_g_d)], 0)
+    if (need_g_d > 0) programme.atLeast(`hunger ${animal.taxon}`, [...found, ...times(need_g_d)], 0)
+  }
   room(programme, numbers, question)
   company(programme, numbers, roomOf(home))
   wanted(programme, numbers, byHand, question)
@@ -148,7 +180,24 @@ export const spending = (numbers: readonly Numbers[], facts: FactsOfSystem): Row
 
 /** What is left to the hand, g dry a week. */
 export const handling = (byHand: CrewProgramme['byHand']): Row['terms'] =>
-  byHand.map(({ column }) => [column, 7] as const)
+  [...new Set(byHand.map(({ column }) => column))].map((column) => [column, 7] as const)
+
+const sum = (values: readonly number[]): number => values.reduce((all, one) => all + one, 0)
+
+/** Items in groups, of which each has the same marks: to the programme they are one. */
+function alike<Item>(
+  items: readonly Item[],
+  marks: (item: Item) => readonly unknown[],
+): readonly (readonly [Item, ...Item[]])[] {
+  const groups = new Map<string, [Item, ...Item[]]>()
+  for (const item of items) {
+    const key = marks(item).join('; ')
+    const group = groups.get(key)
+    if (group) group.push(item)
+    else groups.set(key, [item])
+  }
+  return [...groups.values()]
+}
 
 /** Taste of an animal for what grows at a place; 0 where it does not get there or only nibbles. */
 function tasteFor({ taxon }: Grazer, place: Place, { system, facts }: ProgrammeQuestion): number {

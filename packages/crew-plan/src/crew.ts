@@ -38,8 +38,8 @@ export function crewOfSolution(
     numbers: chosen,
     steps: stepsOf(comers, apart_days),
     byHand: byHand
-      .filter(({ place, column }) => values[column] > handShare * place.growth_g_d)
-      .map(({ place, column }) => ({ ...place, byHand_g_d: values[column] })),
+      .map(({ place, column, share }) => ({ ...place, byHand_g_d: share * values[column] }))
+      .filter(({ byHand_g_d, growth_g_d }) => byHand_g_d > handShare * growth_g_d),
   }
 }
 

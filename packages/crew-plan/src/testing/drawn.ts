@@ -1,14 +1,5 @@
 /** Crew programmes of systems drawn at random, with growth as keepers see it and not out of the model. */
 import {
-  type Candidate,
-  type CrewProgramme,
-  crewProgramme,
-  type Demand,
-  homeOf,
-  judged,
-  type Wishes,
-} from '@holdfast/crew-plan'
-import {
   appetiteOf,
   patches,
   patchShare,
@@ -17,6 +8,10 @@ import {
   type System,
 } from '@holdfast/ecosystem'
 import { catalogueAlone, type Grazer } from '@holdfast/facts'
+import { type Candidate, homeOf, judged } from '../candidates.ts'
+import { type CrewProgramme, crewProgramme } from '../crew-programme.ts'
+import type { Demand } from '../demand.ts'
+import type { Wishes } from '../question.ts'
 
 /** A dice of its own for each number, so that an instance is the same on every machine (Park & Miller 1988, as recalled). */
 export function dice(number: number): () => number {
@@ -41,6 +36,8 @@ export interface Drawn {
   readonly volume_L: number
   /** Kinds beside the usual ones on the rock, g dry m⁻² d⁻¹. */
   readonly also?: Readonly<Record<string, number>>
+  /** Kinds that grow on every surface beside, g dry m⁻² d⁻¹. */
+  readonly everywhere?: Readonly<Record<string, number>>
   /** Names of tank mates. */
   readonly mates?: readonly string[]
   readonly corals?: string
@@ -124,7 +121,11 @@ export function instance(
   const { candidates: all } = judged(system, home, wishes, catalogueAlone)
   const candidates = all.filter(({ animal }) => takes(animal))
   const places: Demand['places'] = system.surfaces.flatMap((surface) => {
-    const kinds = { ...(growth[surface.kind] ?? { hair_green: 0.8 }), ...alsoOn(surface, drawn.also) }
+    const kinds = {
+      ...(growth[surface.kind] ?? { hair_green: 0.8 }),
+      ...alsoOn(surface, drawn.also),
+      ...drawn.everywhere,
+    }
     return Object.entries(kinds).flatMap(([kind, perArea]) =>
       patches.map((patch) => ({
         key: `${surface.id} ${patch} ${kind}`,
