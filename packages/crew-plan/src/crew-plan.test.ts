@@ -8,7 +8,7 @@ import { loadSolver, type Solver } from './solver.ts'
 import { presentOf } from './testing/present-of.ts'
 
 // A plan lives some years in the model, which a busy machine lets it do slowly.
-vi.setConfig({ testTimeout: 120_000 })
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 })
 
 let solver: Solver
 beforeAll(async () => {
@@ -99,5 +99,43 @@ describe('wishes that no crew keeps together', () => {
   test('whoever is liked and finds food comes', () => {
     const { crew } = planFor({ liked: ['conch'] })
     expect(crew.some(({ group, come }) => group === 'conch' && come > 0)).toBe(true)
+  })
+})
+
+describe('a plan for a reef of 980 L', () => {
+  let answer: Answer
+  beforeAll(() => {
+    answer = planFor({ withCaution: 'all' }, presentOf(ordinaryReef(5)))
+  })
+
+  test('comes with others that cost at most a tenth more, hold as well and eat by other mouths', () => {
+    const eaters = (crew: Answer['crew']) =>
+      new Set(crew.flatMap(({ taxon, come }) => (come > 0 ? [taxon] : [])))
+    for (const other of answer.alternatives) {
+      expect(other.cost).toBeLessThanOrEqual(1.1 * answer.cost + 0.01)
+      expect(other.check.issues).toEqual([])
+      expect([...eaters(other.crew)]).not.toEqual([...eaters(answer.crew)])
+    }
+    expect(answer.alternatives.length).toBeGreaterThan(0)
+  })
+
+  test('says what is lost in a year by which cause, and the causes add up to all that is lost', () => {
+    expect(answer.crew.length).toBeGreaterThan(0)
+    for (const { turnover, lostInYear, taxon } of answer.crew) {
+      const { firstMonth, age, mates, hunger } = turnover
+      expect(firstMonth + age + mates + hunger, taxon).toBeCloseTo(lostInYear, 9)
+      expect(Math.min(firstMonth, age, mates, hunger), taxon).toBeGreaterThanOrEqual(0)
+      expect(firstMonth, taxon).toBeGreaterThan(0)
+    }
+  })
+
+  test('says what becomes of water and algae with it and without, and with it less stands on the rock', () => {
+    const { effect } = answer
+    expect(effect?.water).toHaveLength(12)
+    const onRock = effect?.cover.filter(
+      ({ surface, kind }) => surface === 'rock_face' && kind === 'hair_green',
+    )
+    const sum = (of: 'cover' | 'without'): number => onRock?.reduce((all, one) => all + one[of], 0) ?? 0
+    expect(sum('without')).toBeGreaterThan(2 * sum('cover'))
   })
 })

@@ -1,16 +1,18 @@
 import { grazer } from '@holdfast/facts'
 import { quietly, type Running } from '@holdfast/inference'
-import type { CrewAnswer, PlanIssue, Planned } from './answer.ts'
-import { type Candidate, homeOf, type Judged, judged } from './candidates.ts'
+import { withAlternatives } from './alternatives.ts'
+import type { CrewAnswer, PlanIssue } from './answer.ts'
+import { homeOf, judged } from './candidates.ts'
 import { clashes, issueOf, type Made } from './clash.ts'
-import { type Crew, changesOf, crewOfSolution } from './crew.ts'
-import { crewProgramme, goesBy, type Learnt } from './crew-programme.ts'
+import { crewProgramme, type Learnt } from './crew-programme.ts'
 import { type Demand, demandOf } from './demand.ts'
-import { deeper, largest, takenBy, weeklyOf } from './hands.ts'
-import { issuesOf, learntFrom, looseOf, mindedOf, tooMuchByHand } from './lessons.ts'
-import type { CrewQuestion, Wishes } from './question.ts'
+import { deeper } from './hands.ts'
+import { learntFrom, looseOf, mindedOf } from './lessons.ts'
+import { notToBeHad, unsolved } from './not-planned.ts'
+import type { CrewQuestion } from './question.ts'
 import { type Solver, type SolverSettings, usualSolving } from './solver.ts'
-import { type TrialRun, trialRun } from './trial-run.ts'
+import { effectOf, told } from './told.ts'
+import { type Setting, tried } from './tried.ts'
 import { waterForbids } from './water-check.ts'
 
 /** Rounds of planning and letting the plan live in the model before the last one is refused. */
@@ -32,56 +34,47 @@ export function crewPlan(
   const { system, facts } = present.model
   const home = homeOf(system, wishes.vessel)
   const { candidates, barred } = judged(system, home, wishes, facts)
+  const none = (...issues: readonly PlanIssue[]) => ({ status: 'none' as const, issues, barred })
   const forbids = waterForbids(present)
-  if (forbids) return { status: 'none', issues: [forbids], barred }
+  if (forbids) return none(forbids)
   const there = system.animals.flatMap(({ taxon }) => (taxon !== undefined && grazer(taxon) ? [taxon] : []))
   const missing = notToBeHad(wishes, there, { candidates, barred })
-  if (missing.length > 0) return { status: 'none', issues: missing, barred }
+  if (missing.length > 0) return none(...missing)
   const taxa = [...new Set([...there, ...candidates.map(({ animal }) => animal.taxon)])]
   const demand = demandOf(present, taxa)
   const minded = mindedOf(demand, facts)
+  const setting: Setting = { present, wishes, system, home, facts, candidates, barred, demand, minded }
   let learnt = firstGuess(demand, facts.typical('crew_plan.lean'))
   let found: readonly PlanIssue[] = []
   for (let round = 1; ; round++) {
-    onProgress(round / (rounds + 1))
-    if (cancelled()) return { status: 'none', issues: [unsolved('cancelled')], barred }
-    const made = crewProgramme({ system, home, facts, wishes, candidates, demand, learnt })
+    onProgress(round / (rounds + 2))
+    if (cancelled()) return none(unsolved('cancelled'))
+    const made = crewProgramme({ ...setting, learnt })
     const solved = solver(made.programme, settings)
     if (solved.status === 'infeasible') {
       const madeOf: Made = (other) =>
-        crewProgramme({
-          ...{ system, home, facts, demand, learnt, wishes: other },
-          candidates: judged(system, home, other, facts).candidates,
-        })
+        crewProgramme({ ...setting, ...judged(system, home, other, facts), wishes: other, learnt })
       const clash = clashes({ wishes, made: madeOf, facts, solver, settings })
       const issues = clash.length > 0 ? clash.map(issueOf) : [unsolved('no answer in time')]
-      return { status: 'none', issues: [...issues, ...found], barred, clashes: clash }
+      return { ...none(...issues, ...found), clashes: clash }
     }
-    if (solved.status !== 'solved') return { status: 'none', issues: [unsolved(solved.status)], barred }
-    const crew = crewOfSolution(made, solved.values, facts.typical('crew_plan.steps'))
-    const hands = largest([...learnt.hands, ...weeklyOf(crew.byHand, minded, facts)])
-    const trial = trialRun(present, changesOf(crew, present.day), hands)
-    const byHand = takenBy(hands, trial.held)
-    const issues = [
-      ...issuesOf(crew, trial, minded, present.day),
-      ...tooMuchByHand(byHand, wishes.byHandMost_g_week),
-    ]
-    if (issues.length === 0 || round === rounds)
+    if (solved.status !== 'solved') return none(unsolved(solved.status))
+    const one = tried(setting, made, solved, learnt)
+    if (one.issues.length === 0) {
+      onProgress((rounds + 1) / (rounds + 2))
+      const [best, ...others] = withAlternatives(one, setting, learnt, solver, settings, cancelled)
       return {
-        status: issues.length === 0 ? 'plan' : 'refused',
-        proved: solved.proved,
-        cost: solved.cost,
-        crew: crew.numbers.map((one) =>
-          planned(one, trial, candidates, facts.typical('crew.first_month_loss')),
-        ),
-        byHand,
-        steps: crew.steps,
+        status: 'plan',
+        ...told(setting, best),
         barred,
-        check: { crew: trial.crew, issues: issues.map(({ issue }) => issue) },
+        alternatives: others.map((other) => told(setting, other)),
+        effect: effectOf(setting, best),
       }
-    found = issues.map(({ issue }) => issue)
-    const deep = deeper(hands, looseOf(issues, trial), minded, facts)
-    learnt = learntFrom(learnt, crew, trial, issues, round >= openRounds, deep)
+    }
+    if (round === rounds) return { status: 'refused', ...told(setting, one), barred, alternatives: [] }
+    found = one.issues.map(({ issue }) => issue)
+    const deep = deeper(one.hands, looseOf(one.issues, one.trial), minded, facts)
+    learnt = learntFrom(learnt, one, round >= openRounds, deep)
   }
 }
 
@@ -93,60 +86,3 @@ const firstGuess = ({ places }: Demand, lean: number): Learnt => ({
   fed: new Map(),
   hands: [],
 })
-
-function planned(
-  { animal, there, come, leave }: Crew['numbers'][number],
-  trial: TrialRun,
-  candidates: readonly Candidate[],
-  firstMonthLoss: number,
-): Planned {
-  const order = Math.ceil(come / (1 - firstMonthLoss) - 1e-9)
-  const { low, high } = animal.price_usd
-  const left = trial.crew.find(({ taxon }) => taxon === animal.taxon)?.livingAfterYear ?? 0
-  return {
-    taxon: animal.taxon,
-    tradeName: animal.tradeName,
-    group: animal.group,
-    there,
-    come,
-    leave,
-    order,
-    price_usd: { low: order * low, high: order * high },
-    lostInYear: Math.max(0, there + come - leave - left),
-    cautions: candidates.find((one) => one.animal.taxon === animal.taxon)?.cautions ?? [],
-  }
-}
-
-function unsolved(status: 'no answer in time' | 'cancelled'): PlanIssue {
-  return {
-    code: status,
-    where: 'Plan',
-    got: status === 'cancelled' ? 'was stopped' : 'was not found in time',
-    accepted: '',
-    next: 'Ask again with fewer animals on the list.',
-  }
-}
-
-/** What is asked for and neither lives there nor may come, with what bars the first of it. */
-function notToBeHad(
-  { liked = [] }: Wishes,
-  there: readonly string[],
-  { candidates, barred }: Judged,
-): readonly PlanIssue[] {
-  const may = [...there.flatMap((taxon) => grazer(taxon) ?? []), ...candidates.map(({ animal }) => animal)]
-  return liked
-    .filter((name) => !may.some((animal) => goesBy(animal, name)))
-    .map((name) => {
-      const bar = barred.find(({ taxon }) => {
-        const animal = grazer(taxon)
-        return animal && goesBy(animal, name)
-      })
-      return {
-        code: 'not to be had',
-        where: name,
-        got: bar === undefined ? 'is no animal of the catalogue' : `is not to come: ${bar.why}`,
-        accepted: 'a taxon or group that may live there',
-        next: 'Take it off the list of those you like.',
-      }
-    })
-}

@@ -53,6 +53,8 @@ export interface Numbers {
 /** The programme with what its columns stand for. */
 export interface CrewProgramme {
   readonly programme: ProgrammeBuilder
+  /** Added to what the columns cost: what giving all away would cost, which each that stays takes off. */
+  readonly offset: number
   readonly numbers: readonly Numbers[]
   /** Places that the same mouths eat alike have one column, of which each has its share. */
   readonly byHand: readonly { readonly place: Place; readonly column: number; readonly share: number }[]
@@ -145,7 +147,8 @@ export function crewProgramme(question: ProgrammeQuestion): CrewProgramme {
   room(programme, numbers, question)
   company(programme, numbers, roomOf(home))
   wanted(programme, numbers, byHand, question)
-  return { programme, numbers, byHand }
+  const offset = givingAway * sum(numbers.map(({ there }) => there))
+  return { programme, offset, numbers, byHand }
 }
 
 /** What the keeper alone asks for. */

@@ -6,6 +6,7 @@ import type { Learnt } from './crew-programme.ts'
 import type { Demand } from './demand.ts'
 import type { Minded, Weekly } from './hands.ts'
 import type { TrialRun } from './trial-run.ts'
+import type { Tried } from './tried.ts'
 import { waterIssue } from './water-check.ts'
 
 /** A place that was not held is given so much more the next time. */
@@ -109,9 +110,7 @@ export function tooMuchByHand(
  */
 export function learntFrom(
   { more, fed, thrift, hands }: Learnt,
-  { numbers }: Crew,
-  { lean, crew }: TrialRun,
-  issues: readonly Found[],
+  { crew: { numbers }, trial: { lean, crew }, issues }: Tried,
   closed: boolean,
   deeper: readonly Weekly[],
 ): Learnt {

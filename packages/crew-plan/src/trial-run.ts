@@ -12,7 +12,10 @@ import {
   simulate,
   stateIndex,
   timeline,
+  water,
 } from '@holdfast/ecosystem'
+import { convert } from '@holdfast/quantities'
+import type { Water } from './answer.ts'
 import type { Weekly } from './hands.ts'
 import { middle } from './middle.ts'
 import type { Present } from './question.ts'
@@ -28,7 +31,9 @@ export interface Change {
 /** What becomes of a crew: medians over the worlds. */
 export interface TrialRun {
   /** The stands three months on. */
-  readonly held: readonly PlaceWeek[]
+  readonly held: readonly (PlaceWeek & { readonly key: string })[]
+  /** At the end of each month of thirty days. */
+  readonly water: readonly Water[]
   /** Growth in the second half of a lean year, g dry d⁻¹, by the key of the place. */
   readonly lean: ReadonlyMap<string, number>
   readonly crew: readonly Fate[]
@@ -45,6 +50,8 @@ export interface Fate {
   /** The same at the end of each month of thirty days. */
   readonly months: readonly number[]
   readonly livingAfterYear: number
+  /** Algae that all of them eat three months on, g dry d⁻¹. */
+  readonly eats_g_d: number
 }
 
 const held = 90
@@ -109,6 +116,7 @@ export function trialRun(
   return {
     held: runs[0].held.map((place, p) => ({
       ...place,
+      key: placeKey(place),
       mass_g: median((run) => run.held[p].mass_g),
       cover: median((run) => run.held[p].cover),
       height_mm: median((run) => run.held[p].height_mm),
@@ -125,6 +133,27 @@ export function trialRun(
         hunger: median(({ samples }) => Math.max(...samples.map((states) => states[hunger]))),
         months: months.map((on) => median(({ samples }) => samples[days.indexOf(on)][hunger])),
         livingAfterYear: median(({ samples }) => samples[samples.length - 1][living]),
+        eats_g_d: median((run) =>
+          run.held.reduce((sum, { grazed_g_d }) => sum + (grazed_g_d.get(taxon) ?? 0), 0),
+        ),
+      }
+    }),
+    water: months.map((on) => {
+      const inWater = (
+        of: 'nitrate' | 'phosphate',
+        atom: string,
+        unit: Parameters<typeof convert>[2],
+      ): number =>
+        median(({ samples }) =>
+          convert(
+            samples[days.indexOf(on)][stateIndex(model, `${water[of].id}/${atom}`)] / model.volume_L,
+            'µmol L⁻¹',
+            unit,
+          ),
+        )
+      return {
+        nitrate_mg_L: inWater('nitrate', 'N', 'mg NO3 L⁻¹'),
+        phosphate_mg_L: inWater('phosphate', 'P', 'mg PO4 L⁻¹'),
       }
     }),
     arrivals: new Map(come.map((on) => [on, runs.map(({ samples }) => samples[days.indexOf(on)])])),
