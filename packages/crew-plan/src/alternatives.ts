@@ -47,6 +47,8 @@ export function withAlternatives(
     }
     const solved = solver(programme, settings)
     if (solved.status !== 'solved') break
+    // Where nobody comes there is nobody to do it otherwise.
+    if (numbers.every(({ come }) => solved.values[come] === 0)) break
     const other = tried(setting, made, solved, learnt)
     fed = learntFrom({ ...learnt, fed }, other, false, []).fed
     if (other.issues.length === 0) known.push(other)

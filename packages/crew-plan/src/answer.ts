@@ -1,3 +1,4 @@
+import type { PlaceWeek } from '@holdfast/ecosystem'
 import type { Barred } from './candidates.ts'
 import type { Step } from './steps.ts'
 import type { Fate } from './trial-run.ts'
@@ -96,7 +97,7 @@ export type Alternative = Pick<
 /** What is left to the hand. */
 export interface HandWork {
   readonly surface: string
-  readonly patch: string
+  readonly patch: PlaceWeek['patch']
   readonly kind: string
   readonly grams_dry_per_week: number
 }

@@ -118,8 +118,16 @@ function refusal(
   if (animal.reefSafe === 'with caution' && !accepted)
     return { code: 'caution not accepted', why: animal.reefSafeReason }
   const room = roomOf(home)
-  if (room < animal.volume_L.least || mostOf(animal, system, home, facts) < 1)
+  if (room < animal.volume_L.least)
     return { code: 'no room', why: `It needs at least ${animal.volume_L.least} L; ${home.id} has ${room} L.` }
+  if (mostOf(animal, system, home, facts) < 1)
+    return {
+      code: 'no room',
+      why:
+        animal.stocking.perSand_m2 === undefined
+          ? 'Keepers advise against it in any number.'
+          : `It lives on sand, of which ${home.id} has too little for one.`,
+    }
   const { min, max } = animal.temperature_C
   if (system.temperature_C < min || system.temperature_C > max)
     return {

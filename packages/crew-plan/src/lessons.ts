@@ -5,6 +5,7 @@ import type { Crew } from './crew.ts'
 import type { Learnt } from './crew-programme.ts'
 import type { Demand } from './demand.ts'
 import type { Minded, Weekly } from './hands.ts'
+import { patchWords } from './patch-words.ts'
 import type { TrialRun } from './trial-run.ts'
 import type { Tried } from './tried.ts'
 import { waterIssue } from './water-check.ts'
@@ -15,12 +16,6 @@ const moreEachRound = 2
 const starving = 0.5
 /** Where somebody starved, so much of the lean food is reckoned with the next time. */
 const thriftier = 0.85
-
-const patchWords: Readonly<Record<PlaceWeek['patch'], string>> = {
-  open: 'in the open',
-  half_hidden: 'half hidden',
-  hidden: 'in cracks',
-}
 
 /** An issue with the place or the taxon it is about. */
 export interface Found {
