@@ -33,7 +33,9 @@ test('a crew is told with its trial, within the budget and without whom the keep
   expect(answer.crew.some(({ group }) => group === 'urchin')).toBe(false)
   expect(answer.barred.find(({ taxon }) => taxon === 'Mespilia globulus')).toMatchObject({ code: 'refused' })
 
-  const words = (await runHere(asked, data)).out
+  const words = (await runHere([...asked, '--accept'], data)).out
+  expect(words).toMatch(/Kept in the log/)
+  expect((await runHere(['log', 'list'], data)).out).toContain('Crew plan accepted')
   expect(words).toMatch(/^Crew of .+ on 2026-/)
   expect(words).toContain('nobody starves')
   for (const { taxon, tradeName, come } of answer.crew) {

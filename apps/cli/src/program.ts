@@ -173,6 +173,7 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
       numberAboveZero,
     )
     .option('--budget <us-dollars>', 'most that the animals may cost together', numberAboveZero)
+    .option('--accept', 'keep the plan in the log, where it was tried and holds')
     .action(async (options) => (await import('./commands/crew.ts')).crewCommand(options, terminal))
   command(holdfast, 'sensitivity', 'Which facts of the model move nitrate, phosphate and cover most.')
     .option('--system <id>', 'which system; needed when there are several')

@@ -1,6 +1,7 @@
 import { type CrewAnswer, crewPlan, loadSolver, patchWords, type Wishes } from '@holdfast/crew-plan'
 import { algaeKind, grazer } from '@holdfast/facts'
 import { dateOf, type SystemLog } from '@holdfast/logbook'
+import { acceptCrew } from '../accept-crew.ts'
 import type { Where } from '../open-log.ts'
 import { presentIn } from '../present-in.ts'
 import { progress } from '../progress.ts'
@@ -19,6 +20,7 @@ export interface CrewOptions extends Where {
   readonly mostOfOne?: number
   readonly byHand?: number
   readonly budget?: number
+  readonly accept?: true
   readonly json?: true
 }
 
@@ -27,12 +29,16 @@ export async function crewCommand(options: CrewOptions, terminal: Terminal): Pro
   const { log, present } = await presentIn(options, 'Crew', terminal)
   const { system, asOf } = log
   const running = progress(terminal, 'Plans tried for a year')
-  const answer = crewPlan({ present, wishes: wishesOf(options) }, await loadSolver(), undefined, running)
+  const wishes = wishesOf(options)
+  const answer = crewPlan({ present, wishes }, await loadSolver(), undefined, running)
   running.done()
+  const entry =
+    options.accept && answer.status === 'plan' ? await acceptCrew(log, answer, wishes, options) : null
+  const asOfDate = dateOf(asOf, system.timeZone)
   terminal.out(
     options.json
-      ? JSON.stringify({ system: system.id, as_of: dateOf(asOf, system.timeZone), ...answer }, null, 2)
-      : inWords(log, answer),
+      ? JSON.stringify({ system: system.id, as_of: asOfDate, ...answer, entry }, null, 2)
+      : `${inWords(log, answer)}${entry === null ? '' : `\n\nKept in the log. To take it back: holdfast log undo ${entry}`}`,
   )
 }
 
