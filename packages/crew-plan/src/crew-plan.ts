@@ -1,24 +1,22 @@
-import { grazer } from '@holdfast/facts'
 import { quietly, type Running } from '@holdfast/inference'
 import { withAlternatives } from './alternatives.ts'
 import type { CrewAnswer, PlanIssue } from './answer.ts'
-import { homeOf, judged } from './candidates.ts'
+import { judged } from './candidates.ts'
 import { clashes, issueOf, type Made } from './clash.ts'
-import { crewProgramme, type Learnt } from './crew-programme.ts'
-import { type Demand, demandOf } from './demand.ts'
+import { crewProgramme } from './crew-programme.ts'
 import { deeper } from './hands.ts'
-import { learntFrom, looseOf, mindedOf } from './lessons.ts'
-import { notToBeHad, unsolved } from './not-planned.ts'
+import { learntFrom, looseOf } from './lessons.ts'
+import { unsolved } from './not-planned.ts'
 import type { CrewQuestion } from './question.ts'
+import { firstGuess, hindrances, settingOf } from './setting.ts'
 import { type Solver, type SolverSettings, usualSolving } from './solver.ts'
 import { effectOf, told } from './told.ts'
-import { type Setting, tried } from './tried.ts'
-import { waterForbids } from './water-check.ts'
+import { tried } from './tried.ts'
 
 /** Rounds of planning and letting the plan live in the model before the last one is refused. */
-const rounds = 12
+export const rounds = 12
 /** After so many rounds nobody new comes: from then on a plan only becomes smaller, until all are fed. */
-const openRounds = 4
+export const openRounds = 4
 
 /**
  * The cheapest crew that holds what grows, as far as animals that may live there reach it, and starves nobody
@@ -31,20 +29,12 @@ export function crewPlan(
   settings: SolverSettings = usualSolving,
   { onProgress, cancelled }: Running = quietly,
 ): CrewAnswer {
-  const { system, facts } = present.model
-  const home = homeOf(system, wishes.vessel)
-  const { candidates, barred } = judged(system, home, wishes, facts)
+  const setting = settingOf({ present, wishes })
+  const { system, facts, home, barred, minded } = setting
   const none = (...issues: readonly PlanIssue[]) => ({ status: 'none' as const, issues, barred })
-  const forbids = waterForbids(present)
-  if (forbids) return none(forbids)
-  const there = system.animals.flatMap(({ taxon }) => (taxon !== undefined && grazer(taxon) ? [taxon] : []))
-  const missing = notToBeHad(wishes, there, { candidates, barred })
-  if (missing.length > 0) return none(...missing)
-  const taxa = [...new Set([...there, ...candidates.map(({ animal }) => animal.taxon)])]
-  const demand = demandOf(present, taxa)
-  const minded = mindedOf(demand, facts)
-  const setting: Setting = { present, wishes, system, home, facts, candidates, barred, demand, minded }
-  let learnt = firstGuess(demand, facts.typical('crew_plan.lean'))
+  const hindered = hindrances(setting)
+  if (hindered.length > 0) return none(...hindered)
+  let learnt = firstGuess(setting)
   let found: readonly PlanIssue[] = []
   for (let round = 1; ; round++) {
     onProgress(round / (rounds + 2))
@@ -77,12 +67,3 @@ export function crewPlan(
     learnt = learntFrom(learnt, one, round >= openRounds, deep)
   }
 }
-
-const firstGuess = ({ places }: Demand, lean: number): Learnt => ({
-  lean: new Map(places.map(({ key, growth_g_d }) => [key, lean * growth_g_d])),
-  thrift: 1,
-  closed: false,
-  more: new Map(),
-  fed: new Map(),
-  hands: [],
-})

@@ -228,7 +228,7 @@ function costOf({ animal, tight, hunted }: Candidate, facts: FactsOfSystem): num
 }
 
 /** Giving one away is a deed like any other: it costs a little, so that nobody goes without a reason. */
-const givingAway = 5
+export const givingAway = 5
 
 function numbersOf(
   programme: ProgrammeBuilder,

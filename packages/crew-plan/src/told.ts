@@ -4,11 +4,19 @@ import type { Crew } from './crew.ts'
 import { type TrialRun, trialRun } from './trial-run.ts'
 import type { Setting, Tried } from './tried.ts'
 
-/** A tried crew as an answer has it. */
-export const told = (setting: Setting, { crew, cost, proved, byHand, trial, issues }: Tried) => ({
+/**
+ * A tried crew as an answer has it.
+ *
+ * @param lent  of those that come, how many are lent by another system and not bought, by taxon
+ */
+export const told = (
+  setting: Setting,
+  { crew, cost, proved, byHand, trial, issues }: Tried,
+  lent: ReadonlyMap<string, number> = new Map(),
+) => ({
   proved,
   cost,
-  crew: crew.numbers.map((one) => planned(one, trial, setting)),
+  crew: crew.numbers.map((one) => planned(one, lent.get(one.animal.taxon) ?? 0, trial, setting)),
   byHand,
   steps: crew.steps,
   check: { crew: trial.crew, issues: issues.map(({ issue }) => issue) },
@@ -28,12 +36,13 @@ export function effectOf({ present }: Setting, { trial }: Tried): Effect {
 
 function planned(
   { animal, there, come, leave }: Crew['numbers'][number],
+  lent: number,
   trial: TrialRun,
   { candidates, facts }: Setting,
 ): Planned {
   const firstMonthLoss = facts.typical('crew.first_month_loss')
   const candidate = candidates.find((one) => one.animal.taxon === animal.taxon)
-  const order = Math.ceil(come / (1 - firstMonthLoss) - 1e-9)
+  const order = Math.max(0, Math.ceil((come - lent) / (1 - firstMonthLoss) - 1e-9))
   const { low, high } = animal.price_usd
   const fate = trial.crew.find(({ taxon }) => taxon === animal.taxon)
   const lostInYear = Math.max(0, there + come - leave - (fate?.livingAfterYear ?? 0))
