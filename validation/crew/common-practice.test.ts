@@ -1,7 +1,10 @@
 import { loadSolver, type Wishes } from '@holdfast/crew-plan'
 import { type Drawn, dice, drawnSystem, instance } from '@holdfast/crew-plan/testing/drawn'
 import type { Grazer } from '@holdfast/facts'
-import { beforeAll, describe, expect, test } from 'vitest'
+import { beforeAll, describe, expect, test, vi } from 'vitest'
+
+// A busy machine takes its time over a large programme.
+vi.setConfig({ testTimeout: 60_000 })
 
 let solver: Awaited<ReturnType<typeof loadSolver>>
 beforeAll(async () => {
