@@ -10,6 +10,7 @@ const parts: Readonly<Record<string, () => Promise<unknown>>> = {
   browser: () =>
     import('./browser/browser.ts').then(({ browserBench }) => browserBench(option('members', 500))),
   lever: () => import('./lever.ts').then(({ leverBench }) => leverBench()),
+  crew: () => import('./crew.ts').then(({ crewBench }) => crewBench()),
   growth: () => import('./growth.ts').then(({ growthBench }) => growthBench()),
   integrators: () => import('./integrators.ts').then(({ integratorsBench }) => integratorsBench()),
   record: () => import('./record.ts').then(({ recordBench }) => recordBench()),

@@ -4,8 +4,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { loadSolver, lpText } from '@holdfast/crew-plan'
+import { dice, instance } from '@holdfast/crew-plan/testing/drawn'
 import type { Check } from '../check.ts'
-import { dice, instance } from './instances.ts'
 
 const name = 'Crew programmes against CBC'
 const instances = 50

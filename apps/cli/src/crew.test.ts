@@ -1,23 +1,65 @@
+import type { CrewAnswer } from '@holdfast/crew-plan'
 import { temporaryFolder } from '@holdfast/testing'
 import { expect, test, vi } from 'vitest'
 import { runHere } from './testing/run-here.ts'
 import { systemFile } from './testing/small-reef.ts'
 
 // A plan lives some years in the model, which a busy machine lets it do slowly.
-vi.setConfig({ testTimeout: 120_000 })
+vi.setConfig({ testTimeout: 240_000 })
 
-test('a crew is told with its trial, what is left to the hand, and why others do not come', async () => {
+const few = ['--members', '4']
+
+/** A log in which the small reef is described. */
+async function described(): Promise<string> {
   const data = temporaryFolder()
   await runHere(['system', 'add', systemFile(), '--from', '2026-01-01'], data)
-  const asked = ['crew', '--members', '6', '--never', 'urchin']
+  return data
+}
+
+test('a crew is told with its trial, within the budget and without whom the keeper does not want', async () => {
+  const data = await described()
+  const asked = ['crew', ...few, '--never', 'urchin', '--budget', '150']
   const { code, out } = await runHere([...asked, '--json'], data)
   expect(code).toBe(0)
-  const answer = JSON.parse(out)
-  expect(['plan', 'none']).toContain(answer.status)
-  expect(answer.barred.find(({ taxon }: { taxon: string }) => taxon === 'Mespilia globulus')).toMatchObject({
-    code: 'refused',
-  })
-  const words = (await runHere(asked, data)).out
+  const answer: Extract<CrewAnswer, { readonly status: 'plan' | 'refused' }> = JSON.parse(out)
+  expect(answer.status).toBe('plan')
+  expect(answer.check.issues).toEqual([])
+  const middle = answer.crew.reduce(
+    (sum, { price_usd: { low, high }, order, come }) =>
+      sum + (order > 0 ? (come * (low + high)) / 2 / order : 0),
+    0,
+  )
+  expect(middle).toBeLessThanOrEqual(150)
+  expect(answer.crew.some(({ group }) => group === 'urchin')).toBe(false)
+  expect(answer.barred.find(({ taxon }) => taxon === 'Mespilia globulus')).toMatchObject({ code: 'refused' })
+
+  const words = (await runHere([...asked, '--accept'], data)).out
+  expect(words).toMatch(/Kept in the log/)
+  expect((await runHere(['log', 'list'], data)).out).toContain('Crew plan accepted')
   expect(words).toMatch(/^Crew of .+ on 2026-/)
-  for (const { taxon } of answer.crew ?? []) expect(words).toContain(taxon)
+  expect(words).toContain('nobody starves')
+  for (const { taxon, tradeName, come } of answer.crew) {
+    expect(words).toContain(tradeName)
+    const lots = answer.steps.flatMap(({ animals }) => animals.filter((one) => one.taxon === taxon))
+    expect(lots.reduce((sum, { count }) => sum + count, 0)).toBe(come)
+  }
+})
+
+test('wishes that clash are told with what would do', async () => {
+  const { out } = await runHere(['crew', ...few, '--like', 'blenny', '--budget', '1'], await described())
+  expect(out).toMatch(/cannot be had together: a budget of 1 US\$; at least one blenny/)
+  expect(out).toMatch(/Raise the budget to \d+ US\$, or do without blenny/)
+})
+
+test('reach is told place by place, in words and as JSON', async () => {
+  const data = await described()
+  const { code, out } = await runHere(['reach', ...few, '--json'], data)
+  expect(code).toBe(0)
+  const { places } = JSON.parse(out)
+  expect(places.length).toBeGreaterThan(0)
+  for (const { grows_g_week, left_g_week } of places)
+    expect(left_g_week).toBeLessThanOrEqual(grows_g_week + 1e-9)
+  const words = (await runHere(['reach', ...few], data)).out
+  expect(words).toMatch(/^Reach of the crew of .+ in the week from 2026-/)
+  expect(words).toContain('Who gets where')
 })

@@ -153,10 +153,28 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
     .option('--days <count>', 'how far ahead', wholeNumber(1, 730), 56)
     .option('--water-change <routine>', 'as if so much were changed, such as "60 L / 14 d"', waterChange)
     .action(async (options) => (await import('./commands/outlook.ts')).outlookCommand(options, terminal))
+  run('reach', 'Where the crew gets, what it eats of what grows there in a week, and what it leaves.').action(
+    async (options) => (await import('./commands/reach.ts')).reachCommand(options, terminal),
+  )
   run('crew', 'Which animals hold what grows, how many and in what order, and who would starve.')
     .option('--with-caution', 'also animals that are safe with caution only')
     .option('--never <animal>', 'a taxon or group that is not to come; repeat for each', gathered, [])
+    .option('--only <animal>', 'a taxon or group of which alone to plan; repeat for each', gathered, [])
+    .option(
+      '--like <animal>',
+      'a taxon or group of which at least one is to live there; repeat',
+      gathered,
+      [],
+    )
+    .option('--keep', 'nobody that is there is given away')
+    .option('--most-of-one <count>', 'most animals of one taxon', wholeNumber(1, 10_000))
+    .option(
+      '--by-hand <grams>',
+      'most dry algae that the hand may have to take out in a week',
+      numberAboveZero,
+    )
     .option('--budget <us-dollars>', 'most that the animals may cost together', numberAboveZero)
+    .option('--accept', 'keep the plan in the log, where it was tried and holds')
     .action(async (options) => (await import('./commands/crew.ts')).crewCommand(options, terminal))
   run('ladder', 'What to do about the water and what grows, the cause first, one measure after the other.')
     .option('--kind <kind>', 'kind of algae that is meant, such as hair_green (default: what grows most)')

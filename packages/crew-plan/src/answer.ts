@@ -1,3 +1,4 @@
+import type { PlaceWeek } from '@holdfast/ecosystem'
 import type { Barred } from './candidates.ts'
 import type { Step } from './steps.ts'
 import type { Fate } from './trial-run.ts'
@@ -6,6 +7,8 @@ import type { Fate } from './trial-run.ts'
 export interface PlanIssue {
   readonly code:
     | 'cycle unfinished'
+    | 'too much by hand'
+    | 'not to be had'
     | 'no answer in time'
     | 'limits clash'
     | 'starves'
@@ -15,6 +18,22 @@ export interface PlanIssue {
   readonly got: string
   readonly accepted: string
   readonly next: string
+}
+
+/** What one wish would have to give, where others stay. */
+export interface Relaxation {
+  /** The wish in words, as in `limits` of its clash. */
+  readonly limit: string
+  /** Of a wish with a number: as asked, and the least that would do. Without them it has to be let go. */
+  readonly from?: number
+  readonly to?: number
+  readonly words: string
+}
+
+/** Wishes that no crew keeps together, each of which alone could give. */
+export interface Clash {
+  readonly limits: readonly string[]
+  readonly relaxations: readonly Relaxation[]
 }
 
 export interface Planned {
@@ -29,30 +48,82 @@ export interface Planned {
   readonly order: number
   /** Price of the order, US dollars: low and high. */
   readonly price_usd: { readonly low: number; readonly high: number }
-  /** Lost in a year by age and hunger in the trial run. */
+  /** Lost in a year in the trial run, whatever the cause. */
   readonly lostInYear: number
+  /** The same by cause, so that replacing can be planned. */
+  readonly turnover: Turnover
+  /** Algae that all of them together eat in the trial three months on, g dry a week. */
+  readonly eats_g_week: number
   readonly cautions: readonly string[]
 }
+
+/** Animals of a taxon that a year is expected to cost, by cause. */
+export interface Turnover {
+  /** Of those that come, in their first month. */
+  readonly firstMonth: number
+  readonly age: number
+  /** To tank mates that eat or harry them. */
+  readonly mates: number
+  readonly hunger: number
+  /** After the first month one goes so often; nothing where none does. */
+  readonly oneEvery_days?: number
+}
+
+/** What a plan makes of the water and the algae, beside husbandry unchanged; medians. */
+export interface Effect {
+  /** At the end of each month of thirty days. */
+  readonly water: readonly (Water & { readonly without: Water })[]
+  /** Share of each place that is covered three months on. */
+  readonly cover: readonly {
+    readonly surface: string
+    readonly patch: string
+    readonly kind: string
+    readonly cover: number
+    readonly without: number
+  }[]
+}
+
+export interface Water {
+  readonly nitrate_mg_L: number
+  readonly phosphate_mg_L: number
+}
+
+/** Another crew that holds as well for at most a tenth more, half of it or more by other animals. */
+export type Alternative = Pick<
+  Extract<CrewAnswer, { readonly status: 'plan' | 'refused' }>,
+  'cost' | 'crew' | 'byHand' | 'steps' | 'check'
+>
 
 /** What is left to the hand. */
 export interface HandWork {
   readonly surface: string
-  readonly patch: string
+  readonly patch: PlaceWeek['patch']
   readonly kind: string
   readonly grams_dry_per_week: number
 }
 
 export type CrewAnswer =
   | {
-      /** 'refused' where somebody starves in the trial run; `check` says who. */
+      /** 'refused' where somebody starves in the trial run, or something is not held even with the hand's work; `check` says who and what. */
       readonly status: 'plan' | 'refused'
       /** False where the gap to the best plan was not proved in time. */
       readonly proved: boolean
+      /** Prices, replacements, charges for what may go wrong and the worth of the hand's work in a year, US dollars. */
       readonly cost: number
       readonly crew: readonly Planned[]
       readonly byHand: readonly HandWork[]
       readonly steps: readonly Step[]
       readonly barred: readonly Barred[]
+      /** Others that were tried and hold, the cheapest first; none for a refusal. */
+      readonly alternatives: readonly Alternative[]
+      /** Left out of a refusal. */
+      readonly effect?: Effect
       readonly check: { readonly crew: readonly Fate[]; readonly issues: readonly PlanIssue[] }
     }
-  | { readonly status: 'none'; readonly issues: readonly PlanIssue[]; readonly barred: readonly Barred[] }
+  | {
+      readonly status: 'none'
+      readonly issues: readonly PlanIssue[]
+      readonly barred: readonly Barred[]
+      /** Where wishes cannot be kept together. */
+      readonly clashes?: readonly Clash[]
+    }

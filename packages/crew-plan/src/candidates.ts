@@ -99,7 +99,7 @@ function refusal(
 ): Refusal | undefined {
   const named = (list: readonly string[]): boolean =>
     list.includes(animal.taxon) || list.includes(animal.group)
-  const { withCaution = [], never = [], only } = wishes
+  const { withCaution = [], never = [], only, liked = [] } = wishes
   const accepted = withCaution === 'all' || withCaution.includes(animal.taxon)
   if (animal.reefSafe === 'no') return { code: 'not safe in a reef', why: animal.reefSafeReason }
   if (named(never) || (only && !named(only))) return { code: 'refused', why: 'You do not want it.' }
@@ -107,13 +107,27 @@ function refusal(
     return { code: 'not bought', why: 'It comes by itself with rock and frags.' }
   if (animal.offered === 'as a culture')
     return { code: 'not bought', why: 'It is seeded as a culture and not counted.' }
-  if (animal.offered === 'rarely' && !only)
+  const asked = only !== undefined || named(liked)
+  if (animal.offered === 'for a while' && !asked)
+    return {
+      code: 'not bought',
+      why: 'It is had for an outbreak and given back; name it to have it considered.',
+    }
+  if (animal.offered === 'rarely' && !asked)
     return { code: 'rarely sold', why: 'It is rarely sold; name it to have it considered.' }
   if (animal.reefSafe === 'with caution' && !accepted)
     return { code: 'caution not accepted', why: animal.reefSafeReason }
   const room = roomOf(home)
-  if (room < animal.volume_L.least || mostOf(animal, system, home, facts) < 1)
+  if (room < animal.volume_L.least)
     return { code: 'no room', why: `It needs at least ${animal.volume_L.least} L; ${home.id} has ${room} L.` }
+  if (mostOf(animal, system, home, facts) < 1)
+    return {
+      code: 'no room',
+      why:
+        animal.stocking.perSand_m2 === undefined
+          ? 'Keepers advise against it in any number.'
+          : `It lives on sand, of which ${home.id} has too little for one.`,
+    }
   const { min, max } = animal.temperature_C
   if (system.temperature_C < min || system.temperature_C > max)
     return {

@@ -19,6 +19,7 @@ export interface Place {
   readonly patch: PlaceWeek['patch']
   readonly kind: string
   readonly growth_g_d: number
+  readonly mass_g: number
   readonly cover: number
   readonly height_mm: number
 }
@@ -72,6 +73,7 @@ export function demandOf(present: Present, taxa: readonly string[]): Demand {
       patch,
       kind,
       growth_g_d: middle(present, (w) => largest(w, (look) => look.places[p].growth_g_d)),
+      mass_g: middle(present, (w) => looks[w][0].places[p].mass_g),
       cover: middle(present, (w) => looks[w][0].places[p].cover),
       height_mm: middle(present, (w) => looks[w][0].places[p].height_mm),
     }

@@ -1,10 +1,14 @@
-import { placeKey } from '@holdfast/ecosystem'
-import { wantedKind } from '@holdfast/facts'
+import { type PlaceWeek, placeKey } from '@holdfast/ecosystem'
+import { algaeKind, type FactsOfSystem, wantedKind } from '@holdfast/facts'
 import type { HandWork, PlanIssue } from './answer.ts'
-import type { Crew } from './crew-plan.ts'
+import type { Crew } from './crew.ts'
 import type { Learnt } from './crew-programme.ts'
 import type { Demand } from './demand.ts'
+import type { Minded, Weekly } from './hands.ts'
+import { patchWords } from './patch-words.ts'
 import type { TrialRun } from './trial-run.ts'
+import type { Tried } from './tried.ts'
+import { waterIssue } from './water-check.ts'
 
 /** A place that was not held is given so much more the next time. */
 const moreEachRound = 2
@@ -12,8 +16,6 @@ const moreEachRound = 2
 const starving = 0.5
 /** Where somebody starved, so much of the lean food is reckoned with the next time. */
 const thriftier = 0.85
-/** A place of which less than this share is left to the hand must be held by the crew. */
-const handShare = 0.2
 
 /** An issue with the place or the taxon it is about. */
 export interface Found {
@@ -21,12 +23,26 @@ export interface Found {
   readonly issue: PlanIssue
 }
 
-/** Who starves and what is not held, when a crew lives in the model. */
+/**
+ * Cover that may stand at a place after the plan: what nobody minds, and never less than stands there today. A film
+ * as thin as a breath is what grazers live on; only what stands up from the ground is a nuisance at a tenth.
+ */
+export function mindedOf({ places }: Demand, { typical }: FactsOfSystem): Minded {
+  const today = new Map(places.map(({ key, cover }) => [key, cover]))
+  return (place) => {
+    const mind = typical(
+      place.height_mm < typical('crew_plan.short') ? 'crew_plan.held_short' : 'crew_plan.held',
+    )
+    return Math.max(mind, today.get(placeKey(place)) ?? 0)
+  }
+}
+
+/** Who starves, what is not held, and when the water is not fit for who comes, where a crew lives in the model. */
 export function issuesOf(
-  { numbers, byHand }: Crew,
+  { numbers }: Crew,
   trial: TrialRun,
-  demand: Demand,
-  mind: number,
+  minded: Minded,
+  today: number,
 ): readonly Found[] {
   const starve = trial.crew
     .filter(({ taxon, hunger }) => hunger > starving && numbers.some(({ animal }) => animal.taxon === taxon))
@@ -40,28 +56,44 @@ export function issuesOf(
         next: 'Keep fewer, feed them by hand, or leave more to grow.',
       },
     }))
-  const toHand = new Set(byHand.filter(({ share }) => share > handShare).map(({ key }) => key))
   const loose = trial.held
-    .filter((place) => {
-      const today = demand.places.find(({ key }) => key === placeKey(place))
-      return (
-        today &&
-        !wantedKind(place.kind) &&
-        !toHand.has(today.key) &&
-        place.cover > Math.max(mind, today.cover)
-      )
-    })
+    .filter((place) => !wantedKind(place.kind) && place.cover > minded(place))
     .map(({ surface, patch, kind, cover }) => ({
       about: placeKey({ surface, patch, kind }),
       issue: {
         code: 'not held' as const,
-        where: `${surface}, ${patch}`,
-        got: `has ${Math.round(100 * cover)} % ${kind} after three months`,
+        where: `${surface}, ${patchWords[patch]}`,
+        got: `has ${Math.round(100 * cover)} % ${algaeKind(kind).title} after three months`,
         accepted: 'no more than today, or what nobody minds',
-        next: 'Take it out by hand there, or let other animals come.',
+        next: 'Let other animals come, or give it less light and less to live on.',
       },
     }))
-  return [...starve, ...loose]
+  const foul = [...trial.arrivals].flatMap(([day, worlds]) => {
+    const issue = waterIssue(trial.model, worlds, `Water on day ${Math.round(day - today)}`)
+    return issue ? [{ about: 'water', issue }] : []
+  })
+  return [...starve, ...loose, ...foul]
+}
+
+/** More work for the hand in the trial than the keeper wants. */
+export function tooMuchByHand(
+  byHand: readonly HandWork[],
+  most_g_week = Number.POSITIVE_INFINITY,
+): readonly Found[] {
+  const work = byHand.reduce((sum, { grams_dry_per_week }) => sum + grams_dry_per_week, 0)
+  if (work <= most_g_week) return []
+  return [
+    {
+      about: 'hand',
+      issue: {
+        code: 'too much by hand',
+        where: 'Hand',
+        got: `takes out ${work.toPrecision(2)} g of dry algae a week`,
+        accepted: `at most ${most_g_week} g`,
+        next: 'Allow more work by hand, or more kinds of animals.',
+      },
+    },
+  ]
 }
 
 /**
@@ -69,13 +101,13 @@ export function issuesOf(
  * not share as kindly as a plan; or, where nobody starved, more for what was not held.
  *
  * @param closed  nobody new comes any more, so that the plan can only become smaller
+ * @param deeper  what the hand would take off then, to hold what this plan did not
  */
 export function learntFrom(
-  { more, fed, thrift }: Learnt,
-  { numbers }: Crew,
-  { lean, crew }: TrialRun,
-  issues: readonly Found[],
+  { more, fed, thrift, hands }: Learnt,
+  { crew: { numbers }, trial: { lean, crew }, issues }: Tried,
   closed: boolean,
+  deeper: readonly Weekly[],
 ): Learnt {
   const about = (code: PlanIssue['code']): readonly string[] =>
     issues.filter(({ issue }) => issue.code === code).map((one) => one.about)
@@ -91,6 +123,7 @@ export function learntFrom(
     thrift: starved.length > 0 ? thrift * thriftier : thrift,
     fed: new Map([...(closed ? lived : fed), ...fewer]),
     closed,
+    hands: closed ? deeper : hands,
     more:
       starved.length > 0 || closed
         ? more
@@ -101,15 +134,8 @@ export function learntFrom(
   }
 }
 
-/** What the hand takes where the crew that is fed does not hold a place: as much as grows there. */
-export function untilHeld(issues: readonly Found[], { held }: TrialRun): readonly HandWork[] {
+/** The stands that are not held. */
+export function looseOf(issues: readonly Found[], { held }: TrialRun): readonly PlaceWeek[] {
   const loose = new Set(issues.filter(({ issue }) => issue.code === 'not held').map(({ about }) => about))
-  return held
-    .filter((place) => loose.has(placeKey(place)))
-    .map(({ surface, patch, kind, growth_g_d }) => ({
-      surface,
-      patch,
-      kind,
-      grams_dry_per_week: 7 * growth_g_d,
-    }))
+  return held.filter((place) => loose.has(placeKey(place)))
 }

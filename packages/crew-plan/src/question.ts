@@ -23,7 +23,13 @@ export interface Wishes {
   readonly never?: readonly string[]
   /** Taxa and groups, of which alone the plan is made. */
   readonly only?: readonly string[]
+  /** Taxa and groups, of each of which at least one is to live there. */
+  readonly liked?: readonly string[]
+  /** Taxa and groups that live there and are not to be given away; 'all' for whoever is there. */
+  readonly keep?: 'all' | readonly string[]
   readonly budget_usd?: number
+  /** Most that may be left to the hand, g of dry algae a week. */
+  readonly byHandMost_g_week?: number
   /** Most animals of one taxon. */
   readonly mostOfOne?: number
 }

@@ -5,13 +5,18 @@ import {
   type Event,
   hungerOf,
   livingOf,
+  type Model,
   type PlaceWeek,
   placeKey,
   placesBetween,
   simulate,
   stateIndex,
   timeline,
+  water,
 } from '@holdfast/ecosystem'
+import { convert } from '@holdfast/quantities'
+import type { Water } from './answer.ts'
+import type { Weekly } from './hands.ts'
 import { middle } from './middle.ts'
 import type { Present } from './question.ts'
 
@@ -26,10 +31,15 @@ export interface Change {
 /** What becomes of a crew: medians over the worlds. */
 export interface TrialRun {
   /** The stands three months on. */
-  readonly held: readonly PlaceWeek[]
+  readonly held: readonly (PlaceWeek & { readonly key: string })[]
+  /** At the end of each month of thirty days. */
+  readonly water: readonly Water[]
   /** Growth in the second half of a lean year, g dry d⁻¹, by the key of the place. */
   readonly lean: ReadonlyMap<string, number>
   readonly crew: readonly Fate[]
+  /** The water before each arrival: the states of every world, by the day. */
+  readonly arrivals: ReadonlyMap<number, readonly Float64Array[]>
+  readonly model: Model
 }
 
 /** What becomes of the animals of a taxon within a year. */
@@ -40,13 +50,24 @@ export interface Fate {
   /** The same at the end of each month of thirty days. */
   readonly months: readonly number[]
   readonly livingAfterYear: number
+  /** Algae that all of them eat three months on, g dry d⁻¹. */
+  readonly eats_g_d: number
 }
 
 const held = 90
 const year = 365
 
-/** Lets a crew live in the model: three months to see what is held, a year to see who starves. */
-export function trialRun(present: Present, changes: readonly Change[]): TrialRun {
+/**
+ * Lets a crew live in the model, with the hand at its side: three months to see what is held, a year to see who
+ * starves.
+ *
+ * @param hands  what is taken off each week
+ */
+export function trialRun(
+  present: Present,
+  changes: readonly Change[],
+  hands: readonly Weekly[] = [],
+): TrialRun {
   const { day, worlds, routine } = present
   const known = new Set(crewOf(present.model.system).map(({ taxon }) => taxon))
   const comers = [...new Set(changes.map(({ taxon }) => taxon))].filter((taxon) => !known.has(taxon))
@@ -59,12 +80,7 @@ export function trialRun(present: Present, changes: readonly Change[]): TrialRun
   }
   const model = assemble(system, present.model.facts)
   const to = day + year + 1
-  const events = changes.map(
-    ({ day: on, taxon, count }): Event =>
-      count > 0
-        ? { day: on, kind: 'animals added', taxon, count }
-        : { day: on, kind: 'animals lost', taxon, count: -count, bodyTakenOut: true },
-  )
+  const events = [...changes.map(eventOf), ...hands.flatMap((weekly) => removals(weekly, day, to))]
   const arrivals = timeline({
     system: { ...system, equipment: [] },
     facts: model.facts,
@@ -74,7 +90,9 @@ export function trialRun(present: Present, changes: readonly Change[]): TrialRun
     asOf: day,
   })
   const moments = [...routine(to), ...arrivals].sort((a, b) => a.day - b.day)
-  const days = Array.from({ length: 12 }, (_, k) => day + 30 + 30 * k)
+  const months = Array.from({ length: 12 }, (_, k) => day + 30 + 30 * k)
+  const come = changes.filter(({ count }) => count > 0).map(({ day: on }) => on)
+  const days = [...new Set([...months, ...come])].sort((a, b) => a - b)
   const runs = worlds.map((world) => {
     const carried = carriedOver(present.model, world, model)
     const { marks, samples } = simulate({
@@ -98,7 +116,10 @@ export function trialRun(present: Present, changes: readonly Change[]): TrialRun
   return {
     held: runs[0].held.map((place, p) => ({
       ...place,
+      key: placeKey(place),
+      mass_g: median((run) => run.held[p].mass_g),
       cover: median((run) => run.held[p].cover),
+      height_mm: median((run) => run.held[p].height_mm),
       growth_g_d: median((run) => run.held[p].growth_g_d),
     })),
     lean: new Map(
@@ -110,9 +131,48 @@ export function trialRun(present: Present, changes: readonly Change[]): TrialRun
       return {
         taxon,
         hunger: median(({ samples }) => Math.max(...samples.map((states) => states[hunger]))),
-        months: days.map((_, k) => median(({ samples }) => samples[k][hunger])),
+        months: months.map((on) => median(({ samples }) => samples[days.indexOf(on)][hunger])),
         livingAfterYear: median(({ samples }) => samples[samples.length - 1][living]),
+        eats_g_d: median((run) =>
+          run.held.reduce((sum, { grazed_g_d }) => sum + (grazed_g_d.get(taxon) ?? 0), 0),
+        ),
       }
     }),
+    water: months.map((on) => {
+      const inWater = (
+        of: 'nitrate' | 'phosphate',
+        atom: string,
+        unit: Parameters<typeof convert>[2],
+      ): number =>
+        median(({ samples }) =>
+          convert(
+            samples[days.indexOf(on)][stateIndex(model, `${water[of].id}/${atom}`)] / model.volume_L,
+            'µmol L⁻¹',
+            unit,
+          ),
+        )
+      return {
+        nitrate_mg_L: inWater('nitrate', 'N', 'mg NO3 L⁻¹'),
+        phosphate_mg_L: inWater('phosphate', 'P', 'mg PO4 L⁻¹'),
+      }
+    }),
+    arrivals: new Map(come.map((on) => [on, runs.map(({ samples }) => samples[days.indexOf(on)])])),
+    model,
   }
 }
+
+const eventOf = ({ day, taxon, count }: Change): Event =>
+  count > 0
+    ? { day, kind: 'animals added', taxon, count }
+    : { day, kind: 'animals lost', taxon, count: -count, bodyTakenOut: true }
+
+/** Once a week from the seventh day on, until a day. */
+const removals = ({ surface, kind, share }: Weekly, from: number, to: number): readonly Event[] =>
+  Array.from({ length: Math.floor((to - from) / 7) }, (_, week) => ({
+    day: from + 7 * (week + 1),
+    kind: 'hand removal' as const,
+    surface,
+    algae: kind,
+    share,
+    leftToDrift: false,
+  }))

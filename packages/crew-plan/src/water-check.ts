@@ -1,4 +1,4 @@
-import { stateIndex, unIonisedAmmonia_mg_N_L, water } from '@holdfast/ecosystem'
+import { type Model, stateIndex, unIonisedAmmonia_mg_N_L, water } from '@holdfast/ecosystem'
 import { convert } from '@holdfast/quantities'
 import { pH } from '@holdfast/seawater'
 import type { PlanIssue } from './answer.ts'
@@ -8,21 +8,33 @@ import type { Present } from './question.ts'
 const usualPH = 8.3
 
 /** Whether an animal may be added today: not while ammonia or nitrite may stand above the limits, in any world. */
-export function waterForbids({ model, worlds }: Present): PlanIssue | undefined {
+export const waterForbids = ({ model, worlds }: Present): PlanIssue | undefined =>
+  waterIssue(
+    model,
+    worlds.map(({ states }) => states),
+    'Water',
+  )
+
+/** The same of the states that the water may be in on a day. */
+export function waterIssue(
+  model: Model,
+  worlds: readonly Float64Array[],
+  where: string,
+): PlanIssue | undefined {
   const { typical } = model.facts
   const { pH: told = usualPH } = model.system
   const ammonia = Math.max(
-    ...worlds.map(({ states }) => unIonisedAmmonia_mg_N_L(model, states, pH('total', told))),
+    ...worlds.map((states) => unIonisedAmmonia_mg_N_L(model, states, pH('total', told))),
   )
   const nitriteAt = stateIndex(model, `${water.nitrite.id}/N`)
   const nitrite = Math.max(
-    ...worlds.map(({ states }) => convert(states[nitriteAt] / model.volume_L, 'µmol L⁻¹', 'mg NO2 L⁻¹')),
+    ...worlds.map((states) => convert(states[nitriteAt] / model.volume_L, 'µmol L⁻¹', 'mg NO2 L⁻¹')),
   )
   const limits = { ammonia: typical('crew_plan.ammonia'), nitrite: typical('crew_plan.nitrite') }
   if (ammonia <= limits.ammonia && nitrite <= limits.nitrite) return undefined
   return {
     code: 'cycle unfinished',
-    where: 'Water',
+    where,
     got: `may hold ${ammonia.toPrecision(2)} mg/L of un-ionised ammonia (as N) and ${nitrite.toPrecision(2)} mg/L of nitrite`,
     accepted: `at most ${limits.ammonia} and ${limits.nitrite} mg/L before an animal comes`,
     next: 'Wait until both read nothing for seven days, then ask again.',

@@ -36,6 +36,7 @@ export interface CrewCondition {
 
 const wanted: ReadonlySet<string> = new Set(kinds.wanted)
 const stubborn: ReadonlySet<string> = new Set(kinds.stubborn)
+const reckoned: ReadonlySet<string> = new Set(kinds.reckonedHazards)
 
 /** Who shares room with whom; groups in no pool are limited by their volumes. */
 export const crewPools = (): readonly CrewPool[] => pools as readonly CrewPool[]
@@ -48,3 +49,9 @@ export const wantedKind = (kind: string): boolean => wanted.has(kind)
 
 /** Is it a kind that few animals take and that spreads when it is torn. */
 export const stubbornKind = (kind: string): boolean => stubborn.has(kind)
+
+/**
+ * Is a hazard one that a plan charges for: not where rules of company, hunger or the model already reckon with it, or
+ * a lid settles it.
+ */
+export const chargedHazard = (hazard: string): boolean => !reckoned.has(hazard)

@@ -63,8 +63,8 @@ export interface Grazer {
   readonly stocking: Stocking
   /** Price band of the trade, US dollars, undated. */
   readonly price_usd: { readonly low: number; readonly high: number }
-  /** Whether shops have it; what comes by itself is counted when there and never bought. */
-  readonly offered: 'usually' | 'rarely' | 'comes by itself' | 'as a culture'
+  /** Whether shops have it; what comes by itself is counted when there and never bought; what is had for a while is given back when its food is gone. */
+  readonly offered: 'usually' | 'rarely' | 'for a while' | 'comes by itself' | 'as a culture'
   readonly activePeriod: string
   readonly hazards: readonly string[]
   readonly reefSafe: 'yes' | 'with caution' | 'no'

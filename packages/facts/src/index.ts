@@ -7,6 +7,7 @@ export { type CoralBand, coralBand, coralBands } from './coral-band.ts'
 export {
   type CrewCondition,
   type CrewPool,
+  chargedHazard,
   crewConditions,
   crewPools,
   stubbornKind,

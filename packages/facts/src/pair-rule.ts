@@ -2,7 +2,7 @@ import list from './data/pair-rules.json' with { type: 'json' }
 import type { Provenance } from './fact.ts'
 import type { Grazer } from './grazer.ts'
 import type { Neighbour } from './neighbour.ts'
-import { finenessOf, meant, whom } from './whom.ts'
+import { finenessOf, meant, type Whom, whom } from './whom.ts'
 
 /** What goes with what, and in which order. */
 export interface PairRule {
@@ -77,7 +77,7 @@ const never = Number.NEGATIVE_INFINITY
 
 /** How finely a side of a rule tells a party; -∞ where it is about another. */
 function fit(side: string, party: Party): number {
-  const [word, name] = side.split(':', 2)
+  const { word, name, who } = sideOf(side)
   if (word === 'condition') return never
   if ('neighbour' in party) {
     const { key, threats } = party.neighbour
@@ -85,8 +85,19 @@ function fit(side: string, party: Party): number {
     return word === 'role' && threats.some(({ role }) => role === name) ? 1 : never
   }
   if (word === 'neighbour' || word === 'role') return never
-  const who = whom(side)
   return meant(who, party.animal, party.size_cm) > 0 ? finenessOf(who) + 1 : never
+}
+
+/** Sides as they were read: a planner asks thousands of pairs for the same hundred rules. */
+const sides = new Map<string, { readonly word: string; readonly name?: string; readonly who: Whom }>()
+
+function sideOf(side: string) {
+  const read = sides.get(side)
+  if (read) return read
+  const [word, name] = side.split(':', 2)
+  const made = { word, name, who: whom(side) }
+  sides.set(side, made)
+  return made
 }
 
 const conditionWord = 'condition:'

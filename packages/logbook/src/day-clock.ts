@@ -13,6 +13,7 @@ const outsideTime: readonly Entry['kind'][] = [
   'system',
   'fact-override',
   'shown-outlook',
+  'crew-plan',
 ]
 
 /** Moments of a civil day on the model's clock: its midnight, noon, 13:00, and half a minute before its end. */

@@ -81,8 +81,9 @@ export function systemLog(stored: readonly Stored[]): SystemLog | undefined {
 const endOfTime = '9999-12-31'
 
 /** Entries of what was so or was done in the tank; what the program or the keeper says about the log is none. */
-const isOfTheTank = ({ kind }: Stored): boolean =>
-  kind !== 'system' && kind !== 'fact-override' && kind !== 'shown-outlook'
+const isOfTheTank = ({ kind }: Stored): boolean => !ofTheLog.includes(kind)
+
+const ofTheLog: readonly Stored['kind'][] = ['system', 'fact-override', 'shown-outlook', 'crew-plan']
 
 /** What the model cannot use yet, one sentence a reason; quantities it does not observe are no surprise. */
 function leftOut(reasons: readonly string[]): readonly string[] {

@@ -1,7 +1,9 @@
-import { type CrewAnswer, crewPlan, loadSolver, presentOfPast, type Wishes } from '@holdfast/crew-plan'
-import { past } from '@holdfast/inference'
+import { type CrewAnswer, crewPlan, loadSolver, patchWords, type Wishes } from '@holdfast/crew-plan'
+import { algaeKind, grazer } from '@holdfast/facts'
 import { dateOf, type SystemLog } from '@holdfast/logbook'
-import { chooseSystem, type Where, withLog } from '../open-log.ts'
+import { acceptCrew } from '../accept-crew.ts'
+import type { Where } from '../open-log.ts'
+import { presentIn } from '../present-in.ts'
 import { progress } from '../progress.ts'
 import { table } from '../table.ts'
 import type { Terminal } from '../terminal.ts'
@@ -12,43 +14,62 @@ export interface CrewOptions extends Where {
   readonly seed: number
   readonly withCaution?: true
   readonly never: readonly string[]
+  readonly only: readonly string[]
+  readonly like: readonly string[]
+  readonly keep?: true
+  readonly mostOfOne?: number
+  readonly byHand?: number
   readonly budget?: number
+  readonly accept?: true
   readonly json?: true
 }
 
-/** A day is long enough for a past without a future. */
-const horizonDays = 1
-
 /** The animals that hold what grows on the last day of the log and find food when less grows, after a trial in the model. */
 export async function crewCommand(options: CrewOptions, terminal: Terminal): Promise<void> {
-  const { log } = await withLog(options, (logbook) => chooseSystem(logbook, options.system))
-  const { system, observations, events, ownFacts, from, asOf } = log
-  const { members, seed } = options
-  const running = progress(terminal, `Crew over ${members} members`)
-  const question = { system, observations, events, ownFacts, from, asOf, horizonDays, members, seed }
-  const present = presentOfPast(past(question, running), question)
+  const { log, present } = await presentIn(options, 'Crew', terminal)
+  const { system, asOf } = log
+  const running = progress(terminal, 'Plans tried for a year')
+  const wishes = wishesOf(options)
+  const answer = crewPlan({ present, wishes }, await loadSolver(), undefined, running)
   running.done()
-  const wishes: Wishes = {
-    never: options.never,
-    ...(options.withCaution ? { withCaution: 'all' } : {}),
-    ...(options.budget === undefined ? {} : { budget_usd: options.budget }),
-  }
-  const answer = crewPlan({ present, wishes }, await loadSolver())
+  const entry =
+    options.accept && answer.status === 'plan' ? await acceptCrew(log, answer, wishes, options) : null
+  const asOfDate = dateOf(asOf, system.timeZone)
   terminal.out(
     options.json
-      ? JSON.stringify({ system: system.id, as_of: dateOf(asOf, system.timeZone), ...answer }, null, 2)
-      : inWords(log, answer),
+      ? JSON.stringify({ system: system.id, as_of: asOfDate, ...answer, entry }, null, 2)
+      : `${inWords(log, answer)}${entry === null ? '' : `\n\nKept in the log. To take it back: holdfast log undo ${entry}`}`,
   )
 }
+
+const wishesOf = ({
+  never,
+  only,
+  like,
+  keep,
+  mostOfOne,
+  byHand,
+  budget,
+  withCaution,
+}: CrewOptions): Wishes => ({
+  never,
+  liked: like,
+  ...(only.length > 0 ? { only } : {}),
+  ...(keep ? { keep: 'all' } : {}),
+  ...(mostOfOne === undefined ? {} : { mostOfOne }),
+  ...(byHand === undefined ? {} : { byHandMost_g_week: byHand }),
+  ...(budget === undefined ? {} : { budget_usd: budget }),
+  ...(withCaution ? { withCaution: 'all' } : {}),
+})
 
 function inWords({ system, asOf }: SystemLog, answer: CrewAnswer): string {
   const title = `Crew of ${system.name} on ${dateOf(asOf, system.timeZone)}`
   if (answer.status === 'none') return [title, ...answer.issues.map(said)].join('\n\n')
-  const { crew, byHand, steps, check } = answer
+  const { crew, byHand, steps, check, alternatives, effect } = answer
   const verdict =
     answer.status === 'plan'
-      ? 'Tried for a year in the model: nobody starves.'
-      : 'Tried for a year in the model, this crew does not find its food. Do not buy it.'
+      ? 'Tried for a year in the model, with the hand at its side: nobody starves, and what grows is held.'
+      : 'Tried for a year in the model, this crew does not do. Do not buy it; below it says why.'
   const rows = crew.map(({ tradeName, taxon, there, come, leave, order, price_usd: { low, high } }) => [
     tradeName,
     taxon,
@@ -72,15 +93,35 @@ function inWords({ system, asOf }: SystemLog, answer: CrewAnswer): string {
     .filter(({ grams_dry_per_week }) => grams_dry_per_week >= 0.05)
     .map(
       ({ surface, patch, kind, grams_dry_per_week }) =>
-        `${kind} on ${surface}, ${patch}: ${grams_dry_per_week.toPrecision(2)} g dry a week`,
+        `${algaeKind(kind).title} on ${surface}, ${patchWords[patch]}: ${grams_dry_per_week.toPrecision(2)} g dry a week`,
     )
   const cautions = crew
     .filter(({ come }) => come > 0)
     .flatMap(({ tradeName, cautions: words }) => words.map((word) => `${tradeName}: ${word}`))
   const order = steps.map(
     ({ after_days, animals }) =>
-      `${dateOf(asOf + after_days, system.timeZone)}: ${animals.map(({ taxon, count }) => `${count} ${taxon}`).join(', ')}`,
+      `${dateOf(asOf + after_days, system.timeZone)}: ${animals.map(({ taxon, count }) => `${count} ${nameOf(taxon)}`).join(', ')}`,
   )
+  const losses = crew
+    .filter(({ lostInYear }) => lostInYear >= 0.05)
+    .map(({ tradeName, lostInYear, turnover: { firstMonth, age, mates, hunger } }) => {
+      const causes = {
+        'in the first month': firstMonth,
+        'by age': age,
+        'to tank mates': mates,
+        'by hunger': hunger,
+      }
+      const told = Object.entries(causes).flatMap(([cause, count]) =>
+        count >= 0.05 ? [`${count.toFixed(1)} ${cause}`] : [],
+      )
+      return `${tradeName}: ${lostInYear.toFixed(1)} (${told.join(', ')})`
+    })
+  const others = alternatives.map((other) => {
+    const comers = other.crew.filter(({ come }) => come > 0)
+    const price = comers.reduce((sum, { price_usd }) => sum + price_usd.high, 0)
+    return `${comers.map(({ tradeName, come }) => `${come} ${tradeName}`).join(', ')} (up to ${price} US$)`
+  })
+  const water = effect === undefined ? [] : [effect.water[2], effect.water[11]].map(waterSaid)
   return [
     title,
     ...(crew.length === 0
@@ -88,6 +129,9 @@ function inWords({ system, asOf }: SystemLog, answer: CrewAnswer): string {
       : [table(columns, rows), verdict]),
     ...listed('When they come', order),
     ...listed('For the hand', hand),
+    ...listed('Lost in a year, to be replaced', losses),
+    ...listed('The water with this crew, and without it', water),
+    ...listed('Crews that would do as well', others),
     ...listed('Mind', cautions),
     ...listed('What the trial says', check.issues.map(said)),
   ].join('\n\n')
@@ -95,6 +139,19 @@ function inWords({ system, asOf }: SystemLog, answer: CrewAnswer): string {
 
 const said = ({ where, got, accepted, next }: CrewIssue): string =>
   `${where} ${got}${accepted === '' ? '' : `; accepted: ${accepted}`}. ${next}`
+
+const nameOf = (taxon: string): string => grazer(taxon)?.tradeName ?? taxon
+
+type Month = NonNullable<
+  Extract<CrewAnswer, { readonly status: 'plan' | 'refused' }>['effect']
+>['water'][number]
+
+function waterSaid({ nitrate_mg_L, phosphate_mg_L, without }: Month, k: number): string {
+  const figures = (of: Pick<Month, 'nitrate_mg_L' | 'phosphate_mg_L'>): string =>
+    `${of.nitrate_mg_L.toPrecision(2)} mg/L NO3, ${of.phosphate_mg_L.toPrecision(2)} mg/L PO4`
+  const when = k === 0 ? 'After three months' : 'After a year'
+  return `${when}: ${figures({ nitrate_mg_L, phosphate_mg_L })}; without ${figures(without)}`
+}
 
 type CrewIssue = Extract<CrewAnswer, { readonly status: 'none' }>['issues'][number]
 

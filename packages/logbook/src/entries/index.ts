@@ -1,6 +1,7 @@
 import { animals } from './animals.ts'
 import { animalsMoved } from './animals-moved.ts'
 import { attachment } from './attachment.ts'
+import { crewPlan } from './crew-plan.ts'
 import { dose } from './dose.ts'
 import { equipmentChange } from './equipment-change.ts'
 import { factOverride } from './fact-override.ts'
@@ -45,6 +46,7 @@ export const kinds = [
   system,
   factOverride,
   shownOutlook,
+  crewPlan,
   retraction,
 ] as const
 

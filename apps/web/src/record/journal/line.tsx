@@ -119,7 +119,14 @@ export function LineOfJournal({ line, lines, described, acts, isAsked = false }:
 }
 
 /** A note or a picture says nothing to the model, and on what describes the system everything rests. */
-const silent: readonly EntryKind[] = ['note', 'attachment', 'system', 'fact-override', 'shown-outlook']
+const silent: readonly EntryKind[] = [
+  'note',
+  'attachment',
+  'system',
+  'fact-override',
+  'shown-outlook',
+  'crew-plan',
+]
 
 /** What was typed, by the labels of the blanks. */
 function typedInWords(entry: Entry): readonly (readonly [label: string, text: string])[] {

@@ -1,14 +1,5 @@
 /** Crew programmes of systems drawn at random, with growth as keepers see it and not out of the model. */
 import {
-  type Candidate,
-  type CrewProgramme,
-  crewProgramme,
-  type Demand,
-  homeOf,
-  judged,
-  type Wishes,
-} from '@holdfast/crew-plan'
-import {
   appetiteOf,
   patches,
   patchShare,
@@ -17,6 +8,10 @@ import {
   type System,
 } from '@holdfast/ecosystem'
 import { catalogueAlone, type Grazer } from '@holdfast/facts'
+import { type Candidate, homeOf, judged } from '../candidates.ts'
+import { type CrewProgramme, crewProgramme } from '../crew-programme.ts'
+import type { Demand } from '../demand.ts'
+import type { Wishes } from '../question.ts'
 
 /** A dice of its own for each number, so that an instance is the same on every machine (Park & Miller 1988, as recalled). */
 export function dice(number: number): () => number {
@@ -41,6 +36,8 @@ export interface Drawn {
   readonly volume_L: number
   /** Kinds beside the usual ones on the rock, g dry m⁻² d⁻¹. */
   readonly also?: Readonly<Record<string, number>>
+  /** Kinds that grow on every surface beside, g dry m⁻² d⁻¹. */
+  readonly everywhere?: Readonly<Record<string, number>>
   /** Names of tank mates. */
   readonly mates?: readonly string[]
   readonly corals?: string
@@ -100,6 +97,13 @@ export function drawnSystem({ volume_L, mates = [], corals, surfaces = [] }: Dra
   }
 }
 
+/** A quarter of what else grows on the rock grows under its ledges too; an estimate like the others. */
+function alsoOn({ kind }: Surface, also: Drawn['also'] = {}): Readonly<Record<string, number>> {
+  if (kind === 'rock_face') return also
+  if (kind !== 'rock_underside') return {}
+  return Object.fromEntries(Object.entries(also).map(([alga, perArea]) => [alga, perArea / 4]))
+}
+
 export interface Instance {
   readonly system: System
   readonly candidates: readonly Candidate[]
@@ -117,10 +121,11 @@ export function instance(
   const { candidates: all } = judged(system, home, wishes, catalogueAlone)
   const candidates = all.filter(({ animal }) => takes(animal))
   const places: Demand['places'] = system.surfaces.flatMap((surface) => {
-    const kinds =
-      surface.kind === 'rock_face'
-        ? { ...growth.rock_face, ...drawn.also }
-        : (growth[surface.kind] ?? { hair_green: 0.8 })
+    const kinds = {
+      ...(growth[surface.kind] ?? { hair_green: 0.8 }),
+      ...alsoOn(surface, drawn.also),
+      ...drawn.everywhere,
+    }
     return Object.entries(kinds).flatMap(([kind, perArea]) =>
       patches.map((patch) => ({
         key: `${surface.id} ${patch} ${kind}`,
@@ -129,6 +134,7 @@ export function instance(
         kind,
         growth_g_d:
           (drawn.lush ?? 1) * perArea * surface.area_m2 * patchShare(surface, patch, catalogueAlone),
+        mass_g: 0.2 * perArea * surface.area_m2,
         cover: 0.2,
         height_mm: 2,
       })),
@@ -145,7 +151,7 @@ export function instance(
     ),
   }
   const lean = new Map(places.map(({ key, growth_g_d }) => [key, 0.4 * growth_g_d]))
-  const learnt = { lean, thrift: 1, more: new Map(), fed: new Map(), closed: false }
+  const learnt = { lean, thrift: 1, more: new Map(), fed: new Map(), closed: false, hands: [] }
   return {
     system,
     candidates,

@@ -1,0 +1,145 @@
+import { ordinaryReef } from '@holdfast/ecosystem/testing/ordinary-reef'
+import { factsOfSystem } from '@holdfast/facts'
+import { beforeAll, describe, expect, test, vi } from 'vitest'
+import { crewPlan } from './crew-plan.ts'
+import type { CrewAnswer } from './index.ts'
+import type { Wishes } from './question.ts'
+import { loadSolver, type Solver } from './solver.ts'
+import { presentOf } from './testing/present-of.ts'
+
+// A plan lives some years in the model, which a busy machine lets it do slowly.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 })
+
+let solver: Solver
+beforeAll(async () => {
+  solver = await loadSolver()
+})
+
+/** A reef of 130 L on whose rock hair algae, turf and films grow. */
+const reef = ordinaryReef(3)
+
+type Answer = Exclude<CrewAnswer, { readonly status: 'none' }>
+function planFor(wishes: Wishes, present = presentOf(reef)): Answer {
+  const answer = crewPlan({ present, wishes }, solver)
+  if (answer.status === 'none') throw new Error(answer.issues.map(({ got }) => got).join('; '))
+  return answer
+}
+
+/** The same reef, where a hand takes off next to nothing of what it brushes. */
+const clumsy = () =>
+  presentOf(
+    reef,
+    undefined,
+    factsOfSystem([
+      { fact: 'crew_plan.thorough', unit: '1', low: 0.01, typical: 0.02, high: 0.03, reason: 'a test' },
+    ]),
+  )
+
+describe('a reef of 130 L', () => {
+  const nobody: Wishes = { only: [] }
+  let usual: Answer
+  beforeAll(() => {
+    usual = planFor({})
+  })
+
+  test('is held by some snails with a little work of the hand, and nobody starves', () => {
+    const { status, crew, check } = usual
+    expect(status).toBe('plan')
+    expect(check.issues).toEqual([])
+    expect(crew.filter(({ group }) => group === 'snail').length).toBeGreaterThan(0)
+    expect(Math.max(...check.crew.map(({ hunger }) => hunger))).toBeLessThanOrEqual(0.5)
+  })
+
+  test('is held by the hand alone where the keeper wants no animal, for more work', () => {
+    const work = ({ byHand }: Answer): number =>
+      byHand.reduce((sum, { grams_dry_per_week }) => sum + grams_dry_per_week, 0)
+    const alone = planFor(nobody)
+    expect(alone).toMatchObject({ status: 'plan', crew: [] })
+    expect(work(alone)).toBeGreaterThan(work(usual))
+  })
+
+  test('gets a refusal that names the places where neither mouth nor hand keeps the algae down', () => {
+    const { status, check } = planFor(nobody, clumsy())
+    expect(status).toBe('refused')
+    expect(check.issues.length).toBeGreaterThan(0)
+    for (const { code, where } of check.issues) {
+      expect(code).toBe('not held')
+      expect(where).toMatch(/rock_face|glass|sand/)
+    }
+  })
+})
+
+describe('wishes that no crew keeps together', () => {
+  const answerTo = (wishes: Wishes): CrewAnswer => crewPlan({ present: presentOf(reef), wishes }, solver)
+  const clashOf = (wishes: Wishes) => {
+    const answer = answerTo(wishes)
+    return answer.status === 'none' ? (answer.clashes ?? []) : []
+  }
+
+  test('a conch for a dollar: the two clash, and the least budget that buys one is told', () => {
+    const [clash, ...others] = clashOf({ liked: ['conch'], budget_usd: 1, mostOfOne: 20 })
+    expect(others).toEqual([])
+    expect(clash.limits).toEqual(['a budget of 1 US$', 'at least one conch'])
+    const [budget, conch] = clash.relaxations
+    expect(conch).toMatchObject({ limit: 'at least one conch' })
+    expect(budget.to).toBeGreaterThan(1)
+    const enough = budget.to ?? Number.NaN
+    expect(clashOf({ liked: ['conch'], budget_usd: enough })).toEqual([])
+    expect(clashOf({ liked: ['conch'], budget_usd: enough - 2 })).toHaveLength(1)
+  })
+
+  test('no work by hand and one animal of a kind: how many more of a kind, or how much work, would do', () => {
+    const [clash] = clashOf({ byHandMost_g_week: 0.1, mostOfOne: 1, only: ['Trochus histrio'] })
+    expect(clash.limits).toContain('at most 0.1 g a week by hand')
+    expect(clash.relaxations.find(({ limit }) => limit === clash.limits[0])?.to).toBeGreaterThan(0.1)
+  })
+
+  test('an animal that cannot live there is told with what bars it, before anything is reckoned', () => {
+    const answer = answerTo({ liked: ['Zebrasoma flavescens'] })
+    expect(answer).toMatchObject({ status: 'none', issues: [{ code: 'not to be had' }] })
+    expect(answer.status === 'none' && answer.issues[0].got).toMatch(/needs at least/)
+  })
+
+  test('whoever is liked and finds food comes', () => {
+    const { crew } = planFor({ liked: ['conch'] })
+    expect(crew.some(({ group, come }) => group === 'conch' && come > 0)).toBe(true)
+  })
+})
+
+describe('a plan for a reef of 980 L', () => {
+  let answer: Answer
+  beforeAll(() => {
+    answer = planFor({ withCaution: 'all' }, presentOf(ordinaryReef(5)))
+  })
+
+  test('comes with others that cost at most a tenth more, hold as well and eat by other mouths', () => {
+    const eaters = (crew: Answer['crew']) =>
+      new Set(crew.flatMap(({ taxon, come }) => (come > 0 ? [taxon] : [])))
+    for (const other of answer.alternatives) {
+      expect(other.cost).toBeLessThanOrEqual(1.1 * answer.cost + 0.01)
+      expect(other.check.issues).toEqual([])
+      expect([...eaters(other.crew)]).not.toEqual([...eaters(answer.crew)])
+    }
+    expect(answer.alternatives.length).toBeGreaterThan(0)
+  })
+
+  test('says what is lost in a year by which cause, and the causes add up to all that is lost', () => {
+    expect(answer.crew.length).toBeGreaterThan(0)
+    for (const { turnover, lostInYear, taxon } of answer.crew) {
+      const { firstMonth, age, mates, hunger } = turnover
+      expect(firstMonth + age + mates + hunger, taxon).toBeCloseTo(lostInYear, 9)
+      expect(Math.min(firstMonth, age, mates, hunger), taxon).toBeGreaterThanOrEqual(0)
+      expect(firstMonth, taxon).toBeGreaterThan(0)
+    }
+  })
+
+  test('says what becomes of water and algae with it and without, and with it less stands on the rock', () => {
+    const { effect } = answer
+    expect(effect?.water).toHaveLength(12)
+    const onRock = effect?.cover.filter(
+      ({ surface, kind }) => surface === 'rock_face' && kind === 'hair_green',
+    )
+    const sum = (of: 'cover' | 'without'): number => onRock?.reduce((all, one) => all + one[of], 0) ?? 0
+    expect(sum('without')).toBeGreaterThan(2 * sum('cover'))
+  })
+})

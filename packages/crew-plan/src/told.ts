@@ -1,0 +1,86 @@
+import type { Effect, Planned, Turnover } from './answer.ts'
+import type { Candidate } from './candidates.ts'
+import type { Crew } from './crew.ts'
+import { type TrialRun, trialRun } from './trial-run.ts'
+import type { Setting, Tried } from './tried.ts'
+
+/**
+ * A tried crew as an answer has it.
+ *
+ * @param lent  of those that come, how many are lent by another system and not bought, by taxon
+ */
+export const told = (
+  setting: Setting,
+  { crew, cost, proved, byHand, trial, issues }: Tried,
+  lent: ReadonlyMap<string, number> = new Map(),
+) => ({
+  proved,
+  cost,
+  crew: crew.numbers.map((one) => planned(one, lent.get(one.animal.taxon) ?? 0, trial, setting)),
+  byHand,
+  steps: crew.steps,
+  check: { crew: trial.crew, issues: issues.map(({ issue }) => issue) },
+})
+
+/** What a crew makes of water and algae, beside husbandry unchanged. */
+export function effectOf({ present }: Setting, { trial }: Tried): Effect {
+  const without = trialRun(present, [])
+  return {
+    water: trial.water.map((month, m) => ({ ...month, without: without.water[m] })),
+    cover: trial.held.map(({ surface, patch, kind, cover, key }) => ({
+      ...{ surface, patch, kind, cover },
+      without: without.held.find((place) => place.key === key)?.cover ?? 0,
+    })),
+  }
+}
+
+function planned(
+  { animal, there, come, leave }: Crew['numbers'][number],
+  lent: number,
+  trial: TrialRun,
+  { candidates, facts }: Setting,
+): Planned {
+  const firstMonthLoss = facts.typical('crew.first_month_loss')
+  const candidate = candidates.find((one) => one.animal.taxon === animal.taxon)
+  const order = Math.max(0, Math.ceil((come - lent) / (1 - firstMonthLoss) - 1e-9))
+  const { low, high } = animal.price_usd
+  const fate = trial.crew.find(({ taxon }) => taxon === animal.taxon)
+  const lostInYear = Math.max(0, there + come - leave - (fate?.livingAfterYear ?? 0))
+  return {
+    taxon: animal.taxon,
+    tradeName: animal.tradeName,
+    group: animal.group,
+    there,
+    come,
+    leave,
+    order,
+    price_usd: { low: order * low, high: order * high },
+    lostInYear,
+    turnover: turnoverOf(lostInYear, come * firstMonthLoss, there + come - leave, animal, candidate),
+    eats_g_week: 7 * (fate?.eats_g_d ?? 0),
+    cautions: candidate?.cautions ?? [],
+  }
+}
+
+/** Shares the losses of the trial out by cause: what neither the first month, age nor tank mates explain is hunger. */
+function turnoverOf(
+  lost: number,
+  early: number,
+  animals: number,
+  { annualMortality }: Candidate['animal'],
+  { hunted = 0 }: Partial<Candidate> = {},
+): Turnover {
+  const firstMonth = Math.min(lost, early)
+  const rates = [annualMortality, hunted].map((chance) => -Math.log(1 - Math.min(chance, 0.99)))
+  const both = rates[0] + rates[1]
+  const later = Math.min(lost - firstMonth, (animals - firstMonth) * (1 - Math.exp(-both)))
+  const [age, mates] = rates.map((rate) => (both > 0 ? (later * rate) / both : 0))
+  const inAYear = lost - firstMonth
+  return {
+    firstMonth,
+    age,
+    mates,
+    hunger: inAYear - later,
+    ...(inAYear > 0 ? { oneEvery_days: 365 / inAYear } : {}),
+  }
+}

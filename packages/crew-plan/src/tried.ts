@@ -1,0 +1,58 @@
+import type { System, Vessel } from '@holdfast/ecosystem'
+import type { FactsOfSystem } from '@holdfast/facts'
+import type { HandWork } from './answer.ts'
+import type { Judged } from './candidates.ts'
+import { type Crew, changesOf, crewOfSolution } from './crew.ts'
+import type { CrewProgramme, Learnt } from './crew-programme.ts'
+import type { Demand } from './demand.ts'
+import { largest, type Minded, takenBy, type Weekly, weeklyOf } from './hands.ts'
+import { type Found, issuesOf, tooMuchByHand } from './lessons.ts'
+import type { CrewQuestion } from './question.ts'
+import type { Solved } from './solver.ts'
+import { type TrialRun, trialRun } from './trial-run.ts'
+
+/** What all rounds of a plan have in common. */
+export interface Setting extends CrewQuestion, Judged {
+  readonly system: System
+  readonly home: Vessel
+  readonly facts: FactsOfSystem
+  readonly demand: Demand
+  readonly minded: Minded
+}
+
+/** A crew that has lived a year in the model, with the hand's work at its side. */
+export interface Tried {
+  readonly crew: Crew
+  /** Price, charges and hand of a year, US dollars. */
+  readonly cost: number
+  readonly proved: boolean
+  readonly hands: readonly Weekly[]
+  readonly byHand: readonly HandWork[]
+  readonly trial: TrialRun
+  readonly issues: readonly Found[]
+}
+
+/** Lets the crew of a solved programme live a year in the model. */
+export function tried(
+  { present, wishes, facts, minded }: Setting,
+  made: CrewProgramme,
+  { values, cost, proved }: Extract<Solved, { readonly status: 'solved' }>,
+  learnt: Learnt,
+): Tried {
+  const crew = crewOfSolution(made, values, facts.typical('crew_plan.steps'))
+  const hands = largest([...learnt.hands, ...weeklyOf(crew.byHand, minded, facts)])
+  const trial = trialRun(present, changesOf(crew, present.day), hands)
+  const byHand = takenBy(hands, trial.held)
+  return {
+    crew,
+    cost: cost + made.offset,
+    proved,
+    hands,
+    byHand,
+    trial,
+    issues: [
+      ...issuesOf(crew, trial, minded, present.day),
+      ...tooMuchByHand(byHand, wishes.byHandMost_g_week),
+    ],
+  }
+}
