@@ -14,6 +14,7 @@ const stepDown = {
   inference: ['ecosystem'],
   planning: ['inference'],
   'crew-plan': ['inference'],
+  commissioning: ['inference'],
   survey: ['facts'],
   identification: ['facts', 'elementary'],
   logbook: ['seawater'],
