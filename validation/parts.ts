@@ -4,7 +4,7 @@
  */
 import type { Check } from './case-file.ts'
 
-export const missingParts = ['ladder', 'commissioning'] as const
+export const missingParts = ['ladder'] as const
 
 /** 'model' stands for the model itself where it cannot be asked. */
 export type Part = (typeof missingParts)[number] | 'model'
@@ -14,11 +14,6 @@ const wholly: Readonly<Record<string, Part>> = {
   measure_first: 'ladder',
   measure_not: 'ladder',
   caution_shown: 'ladder',
-  cycle_order: 'commissioning',
-  nitrite_peak_mg_L: 'commissioning',
-  ready_date_days: 'commissioning',
-  ready_now: 'commissioning',
-  ready_requires: 'commissioning',
 }
 
 /** The missing part that this check of this case rests on, or undefined where all it needs is there. */

@@ -10,8 +10,8 @@ export function commissioningOf(file: CaseFile): Commissioning {
   const key = keyOf(file)
   const found = known.get(key)
   if (found !== undefined) return found
-  const question = startUpQuestion(questionOf(file))
-  const made = commissioning(past(question), question)
+  const question = questionOf(file)
+  const made = commissioning(past(startUpQuestion(question)), question)
   known.set(key, made)
   return made
 }

@@ -5,14 +5,15 @@ import { conditionsOn } from './conditions.ts'
 import { bandOf, type Courses, courseOf, coursesOf, units } from './courses.ts'
 import { isCured } from './curing.ts'
 import { type Limits, limitsOf } from './limits.ts'
-import { challengeAsked, type Log, livingOn, quietSince } from './log.ts'
+import { challengeAsked, challengesCleared, type Log, livingOn, quietSince } from './log.ts'
 import { peakOf } from './peaks.ts'
-import { readyDay, type ShownAlready } from './ready-day.ts'
-import { type RunOn, runOn, type World } from './run-on.ts'
+import { type Plan, readyDay, type ShownAlready } from './ready-day.ts'
+import { type RunOn, runOn } from './run-on.ts'
+import { readAfterDoses } from './start-up-question.ts'
 
 /** How far the courses are told, and how far ahead is looked for the first animals, days: curing takes long. */
 const courseDays = 90
-const longest = 400
+const longest = 365
 
 /** Members that carry the weight of all. */
 const fewMembers = 32
@@ -40,30 +41,36 @@ export function commissioning(
   asked: OutlookQuestion,
   running: Running = quietly,
 ): Commissioning {
-  const question = { ...asked, horizonDays: courseDays }
+  const question = { ...asked, observations: readAfterDoses(asked), horizonDays: courseDays }
   const { asOf, from, system } = question
   const few = resampled(known, fewMembers)
   const { facts } = few.model
   const limits = limitsOf(facts, system.corals?.kind)
   const log: Log = question
   const run = runOn(few, question)
-  const worlds = few.members.map((member) => ({ ...member, day: asOf }))
   const courses = coursesOf(few, question)
   const conditions = [
     ...conditionsOn(log, limits, facts, asOf).map((one) => byModel(one, courses, asOf)),
-    curing(run, limits, worlds, few.weights.of),
+    curing(run, limits, few.weights.of),
     ...looks,
   ]
   const readyNow = holds(conditions)
-  const challenge = facts.typical('commissioning.challenge')
-  const change = facts.typical('commissioning.change')
-  const plan = { limits, dose: challenge, change, until: asOf + longest }
-  const shown = shownAlready(log, limits, conditions, asOf)
+  const plan: Plan = {
+    limits,
+    dose: facts.typical('commissioning.challenge'),
+    change: facts.typical('commissioning.change'),
+    media: facts.typical('commissioning.media'),
+    until: asOf + longest,
+  }
+  const shown: ShownAlready = {
+    quietSince: quietSince(log, limits, asOf),
+    challenged: !challengeAsked(log, asOf) || challengesCleared(log, limits, asOf).length > 0,
+  }
   const ready = readyNow
     ? alone(readySince(log, limits, few, asOf))
     : inTime(
-        worlds.map((world, w) => {
-          running.onProgress(w / worlds.length)
+        run.worlds.map((world, w) => {
+          running.onProgress(w / run.worlds.length)
           return readyDay(run, plan, world, shown)
         }),
         few.weights.of,
@@ -110,24 +117,13 @@ const unread = new Map<Condition['name'], 'nitrate' | 'phosphate'>([
 ])
 
 /** Whether the rock gives off next to nothing today, by most of the members. */
-function curing(run: RunOn, limits: Limits, worlds: readonly World[], weights: readonly number[]): Condition {
-  const share = worlds.reduce((sum, world, w) => sum + (isCured(run, limits, world) ? weights[w] : 0), 0)
+function curing(run: RunOn, limits: Limits, weights: readonly number[]): Condition {
+  const share = run.worlds.reduce((sum, world, w) => sum + (isCured(run, limits, world) ? weights[w] : 0), 0)
   return {
     name: 'rock_cured',
     state: share >= sure ? 'met' : 'open',
     limits: [limits.ammonia, limits.curedNitrate, limits.curedPhosphate, limits.curedDays],
-    shown: { value: share, unit: '1', day: worlds[0].day, by: 'model' },
-  }
-}
-
-function shownAlready(log: Log, limits: Limits, conditions: readonly Condition[], asOf: Day): ShownAlready {
-  const met = (name: Condition['name']): boolean =>
-    conditions.some((one) => one.name === name && one.state === 'met')
-  const since = quietSince(log, limits, asOf)
-  return {
-    ...(since === undefined ? {} : { quietSince: since }),
-    challenged: !challengeAsked(log, asOf) || met('ammonia_challenge_cleared'),
-    settled: since !== undefined && met('nitrite_near_nothing'),
+    shown: { value: share, unit: '1', day: run.worlds[0].day, by: 'model' },
   }
 }
 

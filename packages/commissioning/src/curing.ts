@@ -19,7 +19,7 @@ export const renewed = ({ model }: RunOn, { day }: World, share: number): Event 
  * that a reading of it alone proves nothing.
  */
 export function isCured(run: RunOn, limits: Limits, world: World): boolean {
-  const later = run.darkDays(world, limits.curedDays.value, [renewed(run, world, 1)])
+  const later = run.darkDays(world, Math.ceil(limits.curedDays.value), [renewed(run, world, 1)])
   return (
     run.read('ammonia', later) <= limits.ammonia.value &&
     run.read('nitrate', later) <= limits.curedNitrate.value &&

@@ -6,91 +6,99 @@ import type { RunOn, World } from './run-on.ts'
 
 /** What the log has shown already. */
 export interface ShownAlready {
-  /** Ammonia reads nothing since. */
-  readonly quietSince?: Day
+  /** Day since which ammonia reads nothing. */
+  readonly quietSince: Day | undefined
   /** A dose of ammonia was gone in time, or none is asked. */
   readonly challenged: boolean
-  /** Ammonia and nitrite read as the first animals need it. */
-  readonly settled: boolean
 }
 
+/** What is done until the first animals may come. */
 export interface Plan {
   readonly limits: Limits
-  /** mg/L N that the dose adds which tries the bacteria. */
+  /** mg/L N that a dose adds which tries the bacteria. */
   readonly dose: number
   /** Share of the water in a change. */
   readonly change: number
+  /** Ferric media while rock gives off phosphate, g per L of water. */
+  readonly media: number
   readonly until: Day
 }
 
 const week = 7
+/** Ferric media are renewed after so many changes. */
+const changesOfMedia = 4
 
 /**
- * The day from which the first animals may come in one world: ammonia and nitrite have gone, the rock gives off
- * next to nothing, nitrate and phosphate are under their limits, a dose of ammonia has gone in time, and ammonia
- * has read nothing for the days that are asked; whichever comes last. Until the rock is cured a part of the water
- * is changed each week.
+ * The day from which the first animals may come in one world. Ammonia goes; while rock gives something off or
+ * nitrate or phosphate is above its limit, water is changed every week and media take phosphate; ammonia is dosed,
+ * again whenever it has gone, until it goes in time; then neither ammonia nor nitrite is left, and ammonia has read
+ * nothing for the days that are asked.
  *
  * @returns Infinity where that day does not come in time
  */
 export function readyDay(run: RunOn, plan: Plan, today: World, shown: ShownAlready): Day {
-  const { limits } = plan
-  const settled = settledAfter(run, plan, today, shown.settled)
-  if (settled === undefined) return Number.POSITIVE_INFINITY
-  const cured = curedAfter(run, plan, settled)
-  if (cured === undefined) return Number.POSITIVE_INFINITY
-  const proved = shown.challenged ? cured : provedAfter(run, plan, cured)
-  if (proved === undefined) return Number.POSITIVE_INFINITY
-  return Math.max(proved.day, (shown.quietSince ?? settled.day) + limits.quiet.value)
+  const { limits, until } = plan
+  const isGone = (world: World): boolean => run.read('ammonia', world) <= limits.ammonia.value
+  const isCalm = (world: World): boolean =>
+    isGone(world) && run.read('nitrite', world) <= limits.nitrite.value
+  // Where the log says that ammonia has gone, it has gone, whatever a world would have.
+  const gone = shown.quietSince === undefined ? first(run, today, until, isGone) : today
+  const cured = gone && curedAfter(run, plan, gone)
+  const proved = cured && (shown.challenged ? cured : provedAfter(run, plan, cured, isGone))
+  const calm = proved && (isCalm(proved) ? proved : first(run, proved, until, isCalm))
+  if (gone === undefined || calm === undefined) return Number.POSITIVE_INFINITY
+  return Math.max(calm.day, (shown.quietSince ?? gone.day) + limits.quiet.value)
 }
 
-const calm = ({ read }: RunOn, { limits }: Plan, world: World): boolean =>
-  read('ammonia', world) <= limits.ammonia.value && read('nitrite', world) <= limits.nitrite.value
-
-/** The first world in which neither ammonia nor nitrite is left; readings decide for today. */
-function settledAfter(run: RunOn, plan: Plan, today: World, already: boolean): World | undefined {
-  if (already) return today
-  let world = today
-  while (world.day < plan.until) {
+/** The first world after a day of which something holds. */
+function first(run: RunOn, start: World, until: Day, holds: (world: World) => boolean): World | undefined {
+  let world = start
+  while (world.day < until) {
     const days = run.days(world, week)
-    const found = days.find((one) => calm(run, plan, one))
+    const found = days.find(holds)
     if (found !== undefined) return found
     world = days[week - 1]
   }
   return undefined
 }
 
-function curedAfter(run: RunOn, plan: Plan, settled: World): World | undefined {
-  const { limits } = plan
-  let world = settled
-  while (world.day < plan.until) {
-    const low =
-      run.read('nitrate', world) <= limits.nitrate.value &&
-      run.read('phosphate', world) <= limits.phosphate.value
-    if (low && isCured(run, limits, world)) return world
-    world = run.days(world, week, [renewed(run, world, plan.change)])[week - 1]
+function curedAfter(run: RunOn, plan: Plan, gone: World): World | undefined {
+  const { limits, until, change, media } = plan
+  let world = gone
+  for (let changes = 0; world.day < until; changes++) {
+    const phosphate = run.read('phosphate', world)
+    const isLow = run.read('nitrate', world) <= limits.nitrate.value && phosphate <= limits.phosphate.value
+    if (isLow && isCured(run, limits, world)) return world
+    const fill: Event = {
+      day: world.day,
+      kind: 'media placed',
+      mass_g: media * run.model.volume_L,
+    }
+    const due = phosphate > 0 && changes % changesOfMedia === 0
+    world = run.days(world, week, [renewed(run, world, change), ...(due ? [fill] : [])])[week - 1]
   }
   return undefined
 }
 
-/** Doses ammonia, and again a week later, until it is gone in time. */
-function provedAfter(run: RunOn, plan: Plan, cured: World): World | undefined {
-  const { limits, dose } = plan
-  let world = cured
-  while (world.day < plan.until) {
+/** Doses ammonia, and again whenever it has gone, until it goes in time. */
+function provedAfter(
+  run: RunOn,
+  { limits, dose, until }: Plan,
+  cured: World,
+  isGone: (world: World) => boolean,
+): World | undefined {
+  let world: World | undefined = cured
+  while (world !== undefined && world.day < until) {
     const salt: Event = {
       day: world.day,
       kind: 'dose',
       substance: 'ammonium chloride',
       mass_g: (dose * run.model.volume_L) / nitrogenOfSalt,
     }
-    const days = run.days(world, week, [salt])
-    const gone = days
-      .slice(0, limits.challengeDays.value)
-      .some((one) => run.read('ammonia', one) <= limits.ammonia.value)
-    const proved = gone ? days.find((one) => calm(run, plan, one)) : undefined
-    if (proved !== undefined) return proved
-    world = days[week - 1]
+    const days: readonly World[] = run.days(world, Math.ceil(limits.challengeDays.value), [salt])
+    const inTime = days.find(isGone)
+    if (inTime !== undefined) return inTime
+    world = first(run, days[days.length - 1], until, isGone)
   }
   return undefined
 }

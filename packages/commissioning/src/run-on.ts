@@ -1,44 +1,54 @@
-import { type Day, type Event, type Model, type Moment, simulate, timeline } from '@holdfast/ecosystem'
-import type { Member, OutlookQuestion, Past } from '@holdfast/inference'
+import {
+  assemble,
+  carriedOver,
+  type Day,
+  type Event,
+  type Model,
+  simulate,
+  stateIndex,
+  timeline,
+  type World as WorldOfModel,
+} from '@holdfast/ecosystem'
+import type { OutlookQuestion, Past } from '@holdfast/inference'
+import { convert } from '@holdfast/quantities'
 import type { Dissolved } from './answer.ts'
 
 /** A member of the ensemble on a day. */
-export interface World extends Pick<Member, 'parameters' | 'states' | 'settings'> {
+export interface World extends WorldOfModel {
   readonly day: Day
 }
 
+/** Members of an ensemble, and what is done to them from today on. */
 export interface RunOn {
   readonly model: Model
-  /** What a kit would read of a state. */
+  /** The members today. */
+  readonly worlds: readonly World[]
+  /** What a kit reads, in the unit of readings. */
   readonly read: (quantity: Dissolved, world: World) => number
-  /** The worlds at the end of each of so many days of the usual husbandry, after something is done on the first. */
+  /** The ends of so many days of the usual husbandry, after something is done on the first. */
   readonly days: (world: World, count: number, done?: readonly Event[]) => readonly World[]
-  /** The same in the dark with nothing fed and no change of water, which shows what rock gives off. */
+  /** The end of so many dark days with nothing fed, bound or changed, which show what rock gives off. */
   readonly darkDays: (world: World, count: number, done: readonly Event[]) => World
 }
 
-export function runOn({ model, seen }: Past, question: OutlookQuestion): RunOn {
+/** The members of an ensemble in a system that has a place for ferric media, which cure rock with the water changes. */
+export function runOn(known: Past, question: OutlookQuestion): RunOn {
+  const model = withReactor(known.model)
   const { system, facts } = model
-  const moments = (from: Day, to: Day, events: readonly Event[], still: boolean): readonly Moment[] =>
-    timeline({
-      ...question,
+  const still = { ...system, equipment: system.equipment.filter(({ kind }) => !renews.has(kind)) }
+  const run = (world: World, count: number, events: readonly Event[], dark: boolean): readonly World[] => {
+    const { day: from, parameters, states, settings } = world
+    const to = from + count
+    const days = Array.from({ length: count }, (_, at) => from + at + 1)
+    const moments = timeline({
+      system: dark ? still : system,
       facts,
-      system: still
-        ? { ...system, equipment: system.equipment.filter(({ kind }) => !renews.has(kind)) }
-        : system,
+      asOf: question.asOf,
       events,
       from,
       to,
-      ...(still ? { change: { from, feedFactor: 0, carbonFactor: 0 } } : {}),
+      ...(dark ? { change: { from, feedFactor: 0, carbonFactor: 0 } } : {}),
     })
-  const run = (
-    { day: from, states, parameters, settings }: World,
-    count: number,
-    events: readonly Event[],
-    still = false,
-  ): readonly World[] => {
-    const days = Array.from({ length: count }, (_, at) => from + at + 1)
-    const to = from + count
     const ran = simulate({
       model,
       parameters,
@@ -47,21 +57,50 @@ export function runOn({ model, seen }: Past, question: OutlookQuestion): RunOn {
       from,
       to,
       samples: days,
-      timeline: moments(from, to, events, still),
+      timeline: moments,
     })
     return days.map((day, at) => ({ day, parameters, states: ran.samples[at], settings: ran.settings }))
   }
-  const reads = new Map(seen.map((one) => [one.quantity, one.of]))
   return {
     model,
-    read: (quantity, { states, parameters }) => reads.get(quantity)?.(states, parameters) ?? Number.NaN,
-    days: (world, count, done = []) => run(world, count, [...question.events, ...done]),
-    darkDays: (world, count, done) =>
-      run(world, count, [{ day: world.day, kind: 'light change', light_h_per_day: 0 }, ...done], true)[
-        count - 1
-      ],
+    worlds: known.members.map((member) => ({
+      ...carriedOver(known.model, member, model),
+      day: question.asOf,
+    })),
+    read: readIn(model),
+    days: (world, count, done = []) => run(world, count, [...question.events, ...done], false),
+    darkDays: (world, count, done) => {
+      const { day } = world
+      const dark: readonly Event[] = [
+        { day, kind: 'light change', light_h_per_day: 0 },
+        { day, kind: 'media removed' },
+      ]
+      return run(world, count, [...dark, ...done], true)[count - 1]
+    },
   }
 }
 
 /** Equipment that renews water. */
 const renews = new Set<string>(['water change', 'continuous water change'])
+
+function withReactor(model: Model): Model {
+  const { system, facts } = model
+  if (system.equipment.some(({ kind }) => kind === 'ferric media reactor')) return model
+  const empty = { kind: 'ferric media reactor', mass_g: 0 } as const
+  return assemble({ ...system, equipment: [...system.equipment, empty] }, facts)
+}
+
+function readIn(model: Model): RunOn['read'] {
+  const dissolved = (id: string, unit: string) => {
+    const index = stateIndex(model, id)
+    const factor = convert(1, 'µmol L⁻¹', unit) / model.volume_L
+    return ({ states }: World): number => states[index] * factor
+  }
+  const reads: Readonly<Record<Dissolved, (world: World) => number>> = {
+    ammonia: dissolved('water.ammonia/N', 'mg N L⁻¹'),
+    nitrite: dissolved('water.nitrite/N', 'mg NO2 L⁻¹'),
+    nitrate: dissolved('water.nitrate/N', 'mg NO3 L⁻¹'),
+    phosphate: dissolved('water.phosphate/P', 'mg PO4 L⁻¹'),
+  }
+  return (quantity, world) => reads[quantity](world)
+}
