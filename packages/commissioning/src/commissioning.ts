@@ -3,7 +3,7 @@ import { type OutlookQuestion, type Past, quietly, type Running, resampled } fro
 import type { Band, Commissioning, Condition, Dissolved } from './answer.ts'
 import { conditionsOn } from './conditions.ts'
 import { bandOf, type Courses, courseOf, coursesOf, units } from './courses.ts'
-import { isCured } from './curing.ts'
+import { isCured, leaches } from './curing.ts'
 import { type Limits, limitsOf } from './limits.ts'
 import { challengeAsked, challengesCleared, type Log, livingOn, quietSince } from './log.ts'
 import { peakOf } from './peaks.ts'
@@ -51,7 +51,7 @@ export function commissioning(
   const courses = coursesOf(few, question)
   const conditions = [
     ...conditionsOn(log, limits, facts, asOf).map((one) => byModel(one, courses, asOf)),
-    curing(run, limits, few.weights.of),
+    ...(leaches(run) ? [curing(run, limits, few.weights.of)] : []),
     ...looks,
   ]
   const readyNow = holds(conditions)

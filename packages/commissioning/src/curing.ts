@@ -13,6 +13,10 @@ export const renewed = ({ model }: RunOn, { day }: World, share: number): Event 
   water: clean,
 })
 
+/** Whether there is rock that was full of life or of an old tank's phosphate: other rock has nothing to give off. */
+export const leaches = ({ model }: RunOn): boolean =>
+  model.fluxes.some(({ process }) => process.id.startsWith('leaching'))
+
 /**
  * Whether rock gives off next to nothing: all water is changed, and some dark days later ammonia still reads
  * nothing and nitrate and phosphate have hardly risen. Phosphate in old water stands in balance with the rock, so

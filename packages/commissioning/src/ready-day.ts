@@ -1,5 +1,5 @@
 import type { Day, Event } from '@holdfast/ecosystem'
-import { isCured, renewed } from './curing.ts'
+import { isCured, leaches, renewed } from './curing.ts'
 import type { Limits } from './limits.ts'
 import { nitrogenOfSalt } from './log.ts'
 import type { RunOn, World } from './run-on.ts'
@@ -66,15 +66,16 @@ function curedAfter(run: RunOn, plan: Plan, gone: World): World | undefined {
   const { limits, until, change, media } = plan
   let world = gone
   for (let changes = 0; world.day < until; changes++) {
-    const phosphate = run.read('phosphate', world)
-    const isLow = run.read('nitrate', world) <= limits.nitrate.value && phosphate <= limits.phosphate.value
-    if (isLow && isCured(run, limits, world)) return world
+    const isLow =
+      run.read('nitrate', world) <= limits.nitrate.value &&
+      run.read('phosphate', world) <= limits.phosphate.value
+    if (isLow && (!leaches(run) || isCured(run, limits, world))) return world
     const fill: Event = {
       day: world.day,
       kind: 'media placed',
       mass_g: media * run.model.volume_L,
     }
-    const due = phosphate > 0 && changes % changesOfMedia === 0
+    const due = changes % changesOfMedia === 0
     world = run.days(world, week, [renewed(run, world, change), ...(due ? [fill] : [])])[week - 1]
   }
   return undefined
