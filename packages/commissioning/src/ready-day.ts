@@ -47,7 +47,8 @@ export function readyDay(run: RunOn, plan: Plan, today: World, shown: ShownAlrea
   const proved = cured && (shown.challenged ? cured : provedAfter(run, plan, cured, isGone))
   const calm = proved && (isCalm(proved) ? proved : first(run, proved, until, isCalm))
   if (gone === undefined || calm === undefined) return Number.POSITIVE_INFINITY
-  return Math.max(calm.day, (shown.quietSince ?? gone.day) + limits.quiet.value)
+  // Something is still open today, whatever a world would have.
+  return Math.max(today.day + 1, calm.day, (shown.quietSince ?? gone.day) + limits.quiet.value)
 }
 
 /** The first world after a day of which something holds. */
