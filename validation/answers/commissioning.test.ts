@@ -13,7 +13,7 @@ const file: CaseFile = {
     vessels: [{ id: 'display', kind: 'display', volume_L: 200 }],
     flow: [],
     surfaces: [],
-    rock: [{ kind: 'dried ex-ocean', mass_kg: 20 }],
+    rock: [{ kind: 'dried ex-ocean', mass_kg: 20, age_days: 0 }],
     source_water: { kind: 'RO/DI', NO3_mg_L: 0, PO4_mg_L: 0 },
     salt_mix: { salinity_psu: 35, NO3_mg_L: 0, PO4_mg_L: 0 },
     salinity_psu: 35,
