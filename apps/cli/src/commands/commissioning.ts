@@ -22,7 +22,7 @@ export interface CommissioningOptions extends Where {
 
 const titles: Readonly<Record<Condition['name'], string>> = {
   ammonia_reads_nothing: 'Ammonia reads nothing for days',
-  un_ionised_ammonia_low: 'Poisonous (un-ionised) ammonia, at most',
+  un_ionised_ammonia_low: 'Poisonous (un-ionised) part of the ammonia',
   nitrite_near_nothing: 'Nitrite next to nothing',
   ammonia_challenge_cleared: 'A dose of ammonia gone in time',
   rock_cured: 'Rock gives off next to nothing',
@@ -99,7 +99,7 @@ function asJson(log: SystemLog, answer: Commissioning): unknown {
 function inWords(log: SystemLog, answer: Commissioning): string {
   const date = dateIn(log)
   const { system } = log
-  const { asOf, peaks, conditions, stocked } = answer
+  const { asOf, peaks, conditions } = answer
   return [
     `Start-up of ${system.name} on ${date(asOf)}`,
     verdict(log, answer),
@@ -128,11 +128,17 @@ function inWords(log: SystemLog, answer: Commissioning): string {
         by === 'readings' ? 'your readings' : 'the model',
       ]),
     ),
-    stocked
-      ? 'Animals live in it already: never dose ammonia over them. While ammonia can be read, feed little and change much water at once, matched in temperature and salinity.'
-      : 'Until then: no animal, and the lamp stays off. Ammonia in the bottle burns eyes and skin: gloves, glasses, out of reach of children, as its label says.',
+    mind(answer),
     ...log.remarks,
   ].join('\n\n')
+}
+
+function mind({ stocked, readyNow }: Commissioning): string {
+  if (stocked)
+    return 'Animals live in it already: never dose ammonia over them. While ammonia can be read, feed little and change much water at once, matched in temperature and salinity.'
+  if (readyNow)
+    return 'A large change of matched water first, then a few grazers of film, accustomed slowly and only if there is film to eat; more in lots, weeks apart. Test ammonia on the days after.'
+  return 'Until then: no animal, and the lamp stays off. Ammonium chloride and ammonia burn eyes and airways: gloves, glasses, out of reach of children, as the label says.'
 }
 
 function verdict(log: SystemLog, { readyNow, ready, until }: Commissioning): string {
