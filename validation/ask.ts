@@ -7,7 +7,6 @@ import type { CaseFile, Expected, Statement } from './case-file.ts'
 import { meets } from './compare.ts'
 import { differenceFor } from './differences.ts'
 import type { ModelAnswers } from './model-answers.ts'
-import { missingPart } from './parts.ts'
 import { withVariant } from './variant.ts'
 
 export type Outcome =
@@ -54,8 +53,6 @@ function answerTo(question: Question): Answered {
   const { check } = question
   const certain = certainAnswer(question)
   if (certain !== undefined) return certain
-  const part = missingPart(check)
-  if (part !== undefined) return { skipped: part }
   const known = answers[check.quantity]
   if (known === undefined) throw new CannotAnswer(`no quantity is called "${check.quantity}"`)
   return known.answer(question)

@@ -1,4 +1,5 @@
 /** What the model is asked for a case. Every answer is a number or a word; a median where there is a spread. */
+import type { Commissioning } from '@holdfast/commissioning'
 import type { CaseFile } from './case-file.ts'
 
 export type Atom = 'N' | 'P'
@@ -91,6 +92,8 @@ export interface ModelAnswers {
   ladder(file: CaseFile): OfferedLadder | NoModel
   /** Scarcest of what bacteria on dosed carbon grow on today. */
   limitingBacteria(file: CaseFile): 'N' | 'P' | 'C' | NoModel
+  /** Course of the start-up, and what stands before the first animals. */
+  commissioning(file: CaseFile): Commissioning | NoModel
   /** Scarcest of what the kind grows on today. */
   limiting(file: CaseFile, algae: string): 'N' | 'P' | 'C' | 'light' | NoModel
 }
@@ -115,6 +118,7 @@ export const withoutModel: ModelAnswers = {
   mostOfCrew: () => noModel,
   ladder: () => noModel,
   limitingBacteria: () => noModel,
+  commissioning: () => noModel,
   limiting: () => noModel,
 }
 

@@ -15,6 +15,7 @@ const stepDown = {
   planning: ['inference'],
   'crew-plan': ['inference'],
   ladder: ['crew-plan', 'identification'],
+  commissioning: ['inference'],
   survey: ['facts'],
   identification: ['facts', 'elementary'],
   logbook: ['seawater'],

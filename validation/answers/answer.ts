@@ -1,7 +1,6 @@
 /** What it takes to answer a check, and what comes back. */
 import type { CaseFile, Check, Plain } from '../case-file.ts'
 import type { ModelAnswers } from '../model-answers.ts'
-import type { Part } from '../parts.ts'
 
 export interface Question {
   readonly file: CaseFile
@@ -21,7 +20,7 @@ export type Answered =
       /** Where the name of the quantity is a statement: whether it holds. */
       readonly holds?: boolean
     }
-  | { readonly skipped: Part }
+  | { readonly skipped: 'model' }
 
 /** How one quantity is answered. */
 export interface Answering {

@@ -2,6 +2,7 @@
 import { amountAnswers } from './amounts.ts'
 import type { Family } from './answer.ts'
 import { idleAnswers } from './certain.ts'
+import { commissioningAnswers } from './commissioning.ts'
 import { conversionAnswers } from './conversion.ts'
 import { crewAnswers } from './crew.ts'
 import { dilutionAnswers } from './dilution.ts'
@@ -28,4 +29,5 @@ export const answers: Family = {
   ...modelAnswers,
   ...crewAnswers,
   ...ladderAnswers,
+  ...commissioningAnswers,
 }

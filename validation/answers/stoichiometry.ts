@@ -2,6 +2,7 @@
 import { molarMass } from '@holdfast/quantities'
 import { compoundNamed, doseMass, massFraction, pH, unIonisedAmmoniaFraction } from '@holdfast/seawater'
 import { atomInRation, eventsOf, poured, usualRation, waterChanges } from '../husbandry.ts'
+import { isNoModel } from '../model-answers.ts'
 import { CannotAnswer, type Family, needed, numberIn, type Question, textIn, waterVolume } from './answer.ts'
 import { readingAt, substanceOf, usualValue } from './readings.ts'
 
@@ -54,12 +55,16 @@ export const stoichiometryAnswers: Family = {
   },
   nitrate_end_of_cycle_mg_L: {
     unit: 'mg/L NO3',
-    answer: ({ file }) => {
+    answer: ({ file, model }) => {
       // All that was dosed, at the end as nitrate: a ceiling. It is the answer only where nothing else moves N.
-      if (file.system.feeds.length > 0 || waterChanges(file, file.start, file.asof).length > 0)
-        return { skipped: 'commissioning' }
-      if (file.system.rock.some(({ kind }) => kind === 'dried ex-ocean' || kind === 'uncured live'))
-        return { skipped: 'commissioning' }
+      const fed = file.system.feeds.length > 0 || waterChanges(file, file.start, file.asof).length > 0
+      if (fed || file.system.rock.some(({ kind }) => kind === 'dried ex-ocean' || kind === 'uncured live')) {
+        const course = model.commissioning(file)
+        if (isNoModel(course)) return course
+        return {
+          value: course.peaks.find(({ quantity }) => quantity === 'nitrate')?.height.middle ?? Number.NaN,
+        }
+      }
       const nitrogen_mg = eventsOf(file, 'dose').reduce(
         (sum, event) => sum + 1000 * Number(event.mass_g) * nitrogenShare(String(event.substance)),
         0,

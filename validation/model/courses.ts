@@ -1,6 +1,6 @@
 /** Medians of the outlook of a case, with and without a lever, near and far. */
 import { type Day, simulate, timeline } from '@holdfast/ecosystem'
-import { type Past, weightedQuantiles } from '@holdfast/inference'
+import { type Past, resampled as systematic, weightedQuantiles } from '@holdfast/inference'
 import { waterVolume } from '../answers/answer.ts'
 import type { CaseFile } from '../case-file.ts'
 import { poured, routineAt } from '../husbandry.ts'
@@ -126,20 +126,5 @@ export function median(values: readonly number[], weights: readonly number[]): n
   return weightedQuantiles(values, weights, [0.5])[0] ?? Number.NaN
 }
 
-/** Members by systematic resampling (Kitagawa 1996, as recalled), so that few of them stand for all. */
-export function resampled(known: Past): Past {
-  if (known.members.length <= fewMembers) return known
-  const picked = Array.from({ length: fewMembers }, (_, at) => {
-    let left = (at + 0.5) / fewMembers
-    const found = known.members.find((_, m) => {
-      left -= known.weights.of[m] ?? 0
-      return left <= 0
-    })
-    return found ?? known.members[known.members.length - 1]
-  }).filter((one) => one !== undefined)
-  return {
-    ...known,
-    members: picked,
-    weights: { of: picked.map(() => 1 / picked.length), effective: picked.length, tempering: 1 },
-  }
-}
+/** A few members that stand for all, for runs of years. */
+export const resampled = (known: Past): Past => systematic(known, fewMembers)

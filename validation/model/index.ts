@@ -2,6 +2,7 @@
 import { molarMass } from '@holdfast/quantities'
 import type { ModelAnswers } from '../model-answers.ts'
 import { budget } from './books.ts'
+import { commissioningOf } from './commissioning.ts'
 import { equilibrium, medians, move } from './courses.ts'
 import { grazingCapacityAt, hungry, mostOfCrew, proposedCrew, ungrazed } from './crew.ts'
 import { growth } from './growth.ts'
@@ -28,5 +29,6 @@ export const holdfastModel: ModelAnswers = {
   mostOfCrew,
   ladder: offeredLadder,
   limitingBacteria,
+  commissioning: commissioningOf,
   limiting: () => ({ skipped: 'model' }),
 }

@@ -30,6 +30,7 @@ Examples:
   holdfast ledger --from 2026-03-01 --to 2026-03-31 --atom P
   holdfast sensitivity --days 90
   holdfast ladder --kind hair_green
+  holdfast commissioning
   holdfast outlook --days 56 --water-change "60 L / 14 d"
   holdfast convert "1.1 mg/L NO3-N" --as nitrate
   holdfast water oxygen_saturation S=35 t=25
@@ -180,6 +181,12 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
     .option('--kind <kind>', 'kind of algae that is meant, such as hair_green (default: what grows most)')
     .option('--with-caution', 'also animals that are safe with caution only')
     .action(async (options) => (await import('./commands/ladder.ts')).ladderCommand(options, terminal))
+  run(
+    'commissioning',
+    'Whether a new system is ready for its first animals, what is still to be shown, and when that may be.',
+  ).action(async (options) =>
+    (await import('./commands/commissioning.ts')).commissioningCommand(options, terminal),
+  )
   command(holdfast, 'sensitivity', 'Which facts of the model move nitrate, phosphate and cover most.')
     .option('--system <id>', 'which system; needed when there are several')
     .option('--days <count>', 'how far ahead', wholeNumber(1, 730), 90)

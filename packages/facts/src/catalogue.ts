@@ -4,6 +4,7 @@ import bands from './data/bands.json' with { type: 'json' }
 import bodies from './data/bodies.json' with { type: 'json' }
 import carbonDosing from './data/carbon-dosing.json' with { type: 'json' }
 import chemistry from './data/chemistry.json' with { type: 'json' }
+import commissioning from './data/commissioning.json' with { type: 'json' }
 import composition from './data/composition.json' with { type: 'json' }
 import corals from './data/corals.json' with { type: 'json' }
 import crew from './data/crew.json' with { type: 'json' }
@@ -56,6 +57,7 @@ const all: readonly Fact[] = [
   ...grazerFacts,
   ...(crew as readonly Fact[]),
   ...(crewPlan as readonly Fact[]),
+  ...(commissioning as readonly Fact[]),
   ...neighbourFacts,
   ...(nitrogenFixation as readonly Fact[]),
   ...(surfaceTransfer as readonly Fact[]),

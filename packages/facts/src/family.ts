@@ -6,6 +6,7 @@ const families: Readonly<Record<string, string>> = {
   ammonia: 'Ammonia to the air',
   band: 'Where corals are kept',
   cd: 'Organic carbon dosing',
+  commissioning: 'Commissioning',
   coral: 'Corals and water at surfaces',
   crew: 'Crew',
   crew_plan: 'Crew plan',

@@ -17,6 +17,7 @@ export { type Course, futures, outlook, outlookFrom, outlookOf, type Present } f
 export type * from './outlook-types.ts'
 export { type Member, modelOf, type Past, past, pastInRounds } from './past.ts'
 export { weightedQuantiles } from './quantiles.ts'
+export { resampled } from './resampled.ts'
 export { restsOn } from './rests-on.ts'
 export { quietly, type Running, stopped } from './running.ts'
 export {

@@ -1,0 +1,3 @@
+export type * from './answer.ts'
+export { commissioning } from './commissioning.ts'
+export { startUpQuestion } from './start-up-question.ts'
