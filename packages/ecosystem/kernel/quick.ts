@@ -122,14 +122,19 @@ function steeper(own: v128, between: v128): v128 {
 /** Takes the short step of the members that are meant. */
 export function takeQuick(first: bool, second: bool): void {
   const these = mask(first, second)
-  for (let i: usize = 0; i < quick; i += 16) {
-    v128.store(quickStart + i, where(these, v128.load(stage + i), v128.load(quickStart + i)))
-    v128.store(quickSlopeStart + i, where(these, v128.load(quickSlope + i), v128.load(quickSlopeStart + i)))
-  }
-  for (let p: usize = 0; p < overPulls; p += 16)
-    v128.store(pullsStart + p, where(these, v128.load(pulls + p), v128.load(pullsStart + p)))
-  for (let k: usize = 0; k < quickFlows; k += 16) {
-    if (books) gain(wholeFlows + k, v128.and(these, v128.load(quickWholeFlows + k)))
-    v128.store(quickFlowsStart + k, where(these, v128.load(flows + k), v128.load(quickFlowsStart + k)))
-  }
+  if (books)
+    for (let k: usize = 0; k < quickFlows; k += 16)
+      gain(wholeFlows + k, v128.and(these, v128.load(quickWholeFlows + k)))
+  move(quickStart, stage, quick, these)
+  move(quickSlopeStart, quickSlope, quick, these)
+  move(quickFlowsStart, flows, quickFlows, these)
+  move(pullsStart, pulls, overPulls, these)
+}
+
+/** Copies the numbers of the members that are meant. */
+function move(to: usize, from: usize, bytes: usize, these: v128): void {
+  if (i64x2.all_true(these)) memory.copy(to, from, bytes)
+  else
+    for (let i: usize = 0; i < bytes; i += 16)
+      v128.store(to + i, where(these, v128.load(from + i), v128.load(to + i)))
 }

@@ -70,6 +70,7 @@ const order = [
  */
 export class KernelMemory {
   private end = first
+  private whole = new Float64Array(0)
   /** Line of each state in a vector over states, of each flow in one over flows. */
   readonly lines: Int32Array
   readonly flowLines: Int32Array
@@ -226,7 +227,11 @@ export class KernelMemory {
 
   /** Two numbers that the kernel handed back. */
   getAnswer(into: Float64Array): Float64Array {
-    into.set(this.doubles(this.at.answer, 2))
+    // Asked for in every short step: a view is dearer than what is read through it, and is good until the memory grows.
+    if (this.whole.buffer !== this.memory.buffer) this.whole = new Float64Array(this.memory.buffer)
+    const place = this.at.answer / this.whole.BYTES_PER_ELEMENT
+    into[0] = this.whole[place]
+    into[1] = this.whole[place + 1]
     return into
   }
 

@@ -100,7 +100,8 @@ export class Quick {
     }
     if (!one.taken && !other.taken) return
     watch?.short(walks)
-    kernel.run.takeQuick(one.taken ? 1 : 0, other.taken ? 1 : 0)
+    // One that waits is where it was at the end of its step too.
+    kernel.run.takeQuick(one.taken || one.days === 0 ? 1 : 0, other.taken || other.days === 0 ? 1 : 0)
     for (const walk of walks) if (walk.taken) walk.day = walk.end
   }
 }
