@@ -10,6 +10,7 @@ import {
 } from '../src/declare/index.ts'
 import { neededNames } from './names.ts'
 import { parse } from './parse.ts'
+import { pullsOf } from './pulls.ts'
 import { madeOf, type Value, type ValueGraph, valueGraph } from './value-graph.ts'
 
 /**
@@ -140,6 +141,8 @@ function writeProcess(declaration: Process, index: number): Written {
     ({ place, terms }) => `gain(${memory.of('live', true, place)}, ${sumOf(terms, fluxes)})`,
   )
   const flux = (k: number): string => nameOf(fluxes[k])
+  const slow = declaration.slow === true
+  const pulls = slow || declaration.event ? [] : pullsOf(layout, graph)
   const next = (kept: boolean): string => `
     live += ${4 * memory.tables.liveEach.length}
     held += ${16 * memory.heldEach.length}${kept ? `\n    kept += ${16 * memory.kept.length}` : ''}`
@@ -184,7 +187,7 @@ ${
 }
 function rates${index}(at: usize): void {
   ${openLive}
-  let flows = load<usize>(at, 32)
+  let flows = load<usize>(at, 32)${pulls.length > 0 ? '\n  let pulls = load<usize>(at, 36)' : ''}
   ${ratesShared}
   ${hubs.map((_, k) => `let hub${k} = both(0)`).join('\n  ')}
   for (let n = 0; n < count; n++) {
@@ -195,10 +198,11 @@ function rates${index}(at: usize): void {
       )
       .join('\n    ')}
     ${gained.join('\n    ')}
-    if (books) {
+    ${slow ? 'if (books) {' : '{'}
       ${store('flows', fluxes).join('\n      ')}
       flows += ${16 * fluxes.length}
     }
+    ${pulls.join('\n    ')}
     ${next(true)}
   }
   ${hubAt.map((at, k) => `gain(${at}, hub${k})`).join('\n  ')}
@@ -209,7 +213,7 @@ function rates${index}(at: usize): void {
     code,
     compiled: {
       index,
-      slow: declaration.slow === true,
+      slow,
       ...memory.tables,
       heldShared: memory.heldShared.length,
       heldEach: memory.heldEach.length,

@@ -1,4 +1,4 @@
-import { evaluateQuick, evaluateSlow } from './evaluate'
+import { evaluateSlow } from './evaluate'
 import {
   all,
   answer,
@@ -8,11 +8,7 @@ import {
   inside,
   losses,
   overFlows,
-  quick,
-  quickDirection,
   quickFlows,
-  quickSlope,
-  quickSlopeBegin,
   slope,
   slopeStart,
   stage,
@@ -22,58 +18,41 @@ import {
 import { add, both, div, gain, mask, mul, negative, pair, sub, where } from './pair'
 import { weight } from './weight'
 
-/** What fastest decay is looked for in: the slow processes over all states inside, or the quick over theirs. */
-function bytesOf(quickOnes: bool): usize {
-  return quickOnes ? quick : inside
-}
-function directionOf(quickOnes: bool): usize {
-  return quickOnes ? quickDirection : direction
-}
-
 /** Moves the stage off the start along the direction, by a number of its own lengths for each member. */
-export function shift(quickOnes: bool, scale0: f64, scale1: f64): void {
+export function shift(scale0: f64, scale1: f64): void {
   const scale = pair(scale0, scale1)
-  const along = directionOf(quickOnes)
-  memory.copy(stage, start, inside)
-  for (let i: usize = 0; i < bytesOf(quickOnes); i += 16)
-    v128.store(stage + i, add(v128.load(start + i), mul(v128.load(along + i), scale)))
-  if (quickOnes) evaluateQuick()
-  else evaluateSlow()
+  for (let i: usize = 0; i < inside; i += 16)
+    v128.store(stage + i, add(v128.load(start + i), mul(v128.load(direction + i), scale)))
+  evaluateSlow()
 }
 
 /** Turns the direction of the members that are meant to how the rates differ from those at the start. */
-export function turn(quickOnes: bool, first: bool, second: bool): void {
+export function turn(first: bool, second: bool): void {
   const these = mask(first, second)
-  const along = directionOf(quickOnes)
-  const now = quickOnes ? quickSlope : slope
-  const then = quickOnes ? quickSlopeBegin : slopeStart
-  for (let i: usize = 0; i < bytesOf(quickOnes); i += 16) {
-    const differs = sub(v128.load(now + i), v128.load(then + i))
-    v128.store(along + i, where(these, differs, v128.load(along + i)))
+  for (let i: usize = 0; i < inside; i += 16) {
+    const differs = sub(v128.load(slope + i), v128.load(slopeStart + i))
+    v128.store(direction + i, where(these, differs, v128.load(direction + i)))
   }
 }
 
 /** Length of the direction in tolerances, a member each. */
-export function length(quickOnes: bool, relative: f64, strictness: f64): void {
-  const along = directionOf(quickOnes)
+export function length(relative: f64, strictness: f64): void {
   let sum = both(0)
-  for (let i: usize = 0; i < bytesOf(quickOnes); i += 16) {
-    const part = div(v128.load(along + i), weight(both(strictness), both(relative), i))
+  for (let i: usize = 0; i < inside; i += 16) {
+    const part = div(v128.load(direction + i), weight(both(strictness), both(relative), i))
     sum = add(sum, mul(part, part))
   }
   v128.store(answer, f64x2.sqrt(sum))
 }
 
 /**
- * What leaves a state in a day as a share of what it holds, the largest; one below `least` tolerances
+ * What slow processes take from a state in a day as a share of what it holds, the largest; one below `least` tolerances
  * counts as that. The flows are those of the last evaluation with books.
  */
-export function fastestLoss(quickOnes: bool, least: f64): void {
+export function fastestLoss(least: f64): void {
   memory.fill(losses, 0, all)
-  const from = quickOnes ? 0 : quickFlows
-  const to = quickOnes ? quickFlows : overFlows
-  let end = ends + from / 2
-  for (let k: usize = from; k < to; k += 16) {
+  let end = ends + quickFlows / 2
+  for (let k = quickFlows; k < overFlows; k += 16) {
     const flow = v128.load(flows + k)
     const left = load<i32>(end)
     const entered = load<i32>(end, 4)
@@ -82,7 +61,7 @@ export function fastestLoss(quickOnes: bool, least: f64): void {
     end += 8
   }
   let fastest = both(0)
-  for (let i: usize = 0; i < bytesOf(quickOnes); i += 16) {
+  for (let i: usize = 0; i < inside; i += 16) {
     const held = f64x2.pmax(v128.load(start + i), mul(both(least), v128.load(tolerance + i)))
     // A state below zero is none that empties: it is of equations in which states have a sign.
     const share = div(v128.load(losses + i), held)

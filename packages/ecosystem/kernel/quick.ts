@@ -1,15 +1,20 @@
-import { ON_BEFORE, ON_FIRST_RATE, ON_FLOW, ON_LAST, ON_RATE, ofBoth, rowOf } from './coefficients'
 import { evaluateQuick } from './evaluate'
+import { bookAnswers, findAnswers, makeImplicit } from './implicit'
 import {
   answer,
   books,
+  damping,
   flows,
   forcing,
+  overPulls,
+  pulls,
+  pullsBetween,
+  pullsStart,
   quick,
-  quickChangeBefore,
+  quickFirst,
   quickFlows,
   quickFlowsStart,
-  quickLastChange,
+  quickSecond,
   quickSlope,
   quickSlopeStart,
   quickStart,
@@ -19,7 +24,7 @@ import {
   wholeFlows,
 } from './memory'
 import { add, both, div, gain, mask, mul, pair, sub, where } from './pair'
-import { ALLOWED, weight } from './weight'
+import { weight } from './weight'
 
 /** Sets the quick states out from the start of the step. */
 export function beginQuick(): void {
@@ -31,54 +36,50 @@ export function beginWay(): void {
   memory.copy(stage, quickStart, quick)
   evaluateQuick()
   memory.copy(quickSlopeStart, quickSlope, quick)
-  if (books) memory.copy(quickFlowsStart, flows, quickFlows)
+  memory.copy(quickFlowsStart, flows, quickFlows)
+  memory.copy(pullsStart, pulls, overPulls)
 }
 
-/** One short step of the quick states of each member, under what slow processes do meanwhile. */
-export function stepQuick(stages0: i32, stages1: i32, days0: f64, days1: f64): void {
-  const number = stages0 > stages1 ? stages0 : stages1
+/**
+ * One short step of the quick states of each member, under what slow processes do meanwhile: ROS2 (Verwer, Spee, Blom
+ * & Hundsdorfer 1999, SIAM J Sci Comput 20:1456; as recalled), whose order is two whatever stands for the Jacobian.
+ */
+export function stepQuick(days0: f64, days1: f64): void {
   const days = pair(days0, days1)
-  let last = quickLastChange
-  let before = quickChangeBefore
-  let row0 = rowOf(stages0, 1)
-  let row1 = rowOf(stages1, 1)
-  const first = mul(ofBoth(row0, row1, ON_RATE), days)
+  const onFirst = mul(both(1.5), days)
+  const onSecond = mul(both(0.5), days)
+  findAnswers(days)
+  for (let i: usize = 0; i < quick; i += 16)
+    v128.store(quickFirst + i, add(v128.load(quickSlopeStart + i), v128.load(forcing + i)))
+  makeImplicit(quickFirst)
+  if (books) {
+    memory.fill(quickWholeFlows, 0, quickFlows)
+    book(quickFlowsStart, onSecond)
+  }
+  for (let i: usize = 0; i < quick; i += 16)
+    v128.store(stage + i, add(v128.load(quickStart + i), mul(days, v128.load(quickFirst + i))))
+  evaluateQuick()
+  memory.copy(pullsBetween, pulls, overPulls)
   for (let i: usize = 0; i < quick; i += 16) {
-    const change = mul(first, add(v128.load(quickSlopeStart + i), v128.load(forcing + i)))
-    v128.store(last + i, change)
-    v128.store(before + i, both(0))
+    const rates = add(v128.load(quickSlope + i), v128.load(forcing + i))
+    v128.store(quickSecond + i, sub(rates, mul(both(2), v128.load(quickFirst + i))))
+  }
+  makeImplicit(quickSecond)
+  if (books) book(flows, onSecond)
+  for (let i: usize = 0; i < quick; i += 16) {
+    const first = mul(onFirst, v128.load(quickFirst + i))
+    const change = add(first, mul(onSecond, v128.load(quickSecond + i)))
     v128.store(stage + i, add(v128.load(quickStart + i), change))
   }
-  if (books) {
-    const onFlow = mul(ofBoth(row0, row1, ON_FLOW), days)
-    for (let k: usize = 0; k < quickFlows; k += 16)
-      v128.store(quickWholeFlows + k, mul(onFlow, v128.load(quickFlowsStart + k)))
-  }
-  for (let j = 2; j <= number; j++) {
-    evaluateQuick()
-    row0 = rowOf(stages0, j)
-    row1 = rowOf(stages1, j)
-    const onLast = ofBoth(row0, row1, ON_LAST)
-    const onBefore = ofBoth(row0, row1, ON_BEFORE)
-    const onRate = mul(ofBoth(row0, row1, ON_RATE), days)
-    const onFirstRate = mul(ofBoth(row0, row1, ON_FIRST_RATE), days)
-    for (let i: usize = 0; i < quick; i += 16) {
-      const forced = v128.load(forcing + i)
-      const kept = add(mul(onLast, v128.load(last + i)), mul(onBefore, v128.load(before + i)))
-      const moved = add(kept, mul(onRate, add(v128.load(quickSlope + i), forced)))
-      const change = add(moved, mul(onFirstRate, add(v128.load(quickSlopeStart + i), forced)))
-      v128.store(before + i, change)
-      v128.store(stage + i, add(v128.load(quickStart + i), change))
-    }
-    if (books) {
-      const onFlow = mul(ofBoth(row0, row1, ON_FLOW), days)
-      for (let k: usize = 0; k < quickFlows; k += 16)
-        gain(quickWholeFlows + k, mul(onFlow, v128.load(flows + k)))
-    }
-    const free = last
-    last = before
-    before = free
-  }
+}
+
+/**
+ * Adds the flows of a stage and what they answered there to the whole flows. The second rates are less twice the first,
+ * so that with 1.5 and 0.5 of them both stages count for half a step.
+ */
+function book(rates: usize, days: v128): void {
+  for (let k: usize = 0; k < quickFlows; k += 16) gain(quickWholeFlows + k, mul(days, v128.load(rates + k)))
+  bookAnswers(days)
 }
 
 /** What a short step is taken to be off by that brings a state below zero: half of it is tried. */
@@ -94,27 +95,46 @@ export function errorQuick(days0: f64, days1: f64, relative: f64, strictness: f6
     const change = mul(both(0.8), sub(v128.load(quickStart + i), v128.load(stage + i)))
     const forced = mul(both(2), v128.load(forcing + i))
     const slopes = add(add(v128.load(quickSlopeStart + i), v128.load(quickSlope + i)), forced)
-    const off = div(add(change, mul(days, slopes)), weight(both(strictness), both(relative), i))
-    most = f64x2.max(most, f64x2.abs(off))
+    // What is off in a fast account makes its rate far off, and is over at once.
+    const damped = mul(v128.load(damping + i), add(change, mul(days, slopes)))
+    most = f64x2.max(most, f64x2.abs(div(damped, weight(both(strictness), both(relative), i))))
     low = f64x2.pmin(
       low,
       v128.and(f64x2.lt(v128.load(stage + i), v128.load(quickStart + i)), v128.load(stage + i)),
     )
   }
+  for (let p: usize = 0; p < overPulls; p += 16) {
+    v128.store(pulls + p, steeper(v128.load(pulls + p), v128.load(pullsBetween + p)))
+    v128.store(pullsStart + p, steeper(v128.load(pullsStart + p), v128.load(pullsBetween + p)))
+  }
   const below = f64x2.lt(low, both(0))
-  v128.store(answer, f64x2.max(div(most, both(ALLOWED)), v128.and(below, both(BELOW_ZERO))))
+  v128.store(answer, f64x2.max(most, v128.and(below, both(BELOW_ZERO))))
+}
+
+/**
+ * Where a formula bends, a step may see its flat side at both ends and its steep side between, and go to and fro. The
+ * next step is told what this one came upon.
+ */
+function steeper(own: v128, between: v128): v128 {
+  return where(f64x2.gt(between, mul(both(2), own)), between, own)
 }
 
 /** Takes the short step of the members that are meant. */
 export function takeQuick(first: bool, second: bool): void {
   const these = mask(first, second)
-  for (let i: usize = 0; i < quick; i += 16) {
-    v128.store(quickStart + i, where(these, v128.load(stage + i), v128.load(quickStart + i)))
-    v128.store(quickSlopeStart + i, where(these, v128.load(quickSlope + i), v128.load(quickSlopeStart + i)))
-  }
-  if (!books) return
-  for (let k: usize = 0; k < quickFlows; k += 16) {
-    gain(wholeFlows + k, v128.and(these, v128.load(quickWholeFlows + k)))
-    v128.store(quickFlowsStart + k, where(these, v128.load(flows + k), v128.load(quickFlowsStart + k)))
-  }
+  if (books)
+    for (let k: usize = 0; k < quickFlows; k += 16)
+      gain(wholeFlows + k, v128.and(these, v128.load(quickWholeFlows + k)))
+  move(quickStart, stage, quick, these)
+  move(quickSlopeStart, quickSlope, quick, these)
+  move(quickFlowsStart, flows, quickFlows, these)
+  move(pullsStart, pulls, overPulls, these)
+}
+
+/** Copies the numbers of the members that are meant. */
+function move(to: usize, from: usize, bytes: usize, these: v128): void {
+  if (i64x2.all_true(these)) memory.copy(to, from, bytes)
+  else
+    for (let i: usize = 0; i < bytes; i += 16)
+      v128.store(to + i, where(these, v128.load(from + i), v128.load(to + i)))
 }

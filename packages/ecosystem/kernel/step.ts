@@ -10,9 +10,6 @@ import {
   gatheredStart,
   inside,
   overFlows,
-  quick,
-  quickSlope,
-  quickSlopeBegin,
   slope,
   slopeStart,
   stage,
@@ -23,20 +20,19 @@ import {
 } from './memory'
 import { add, both, div, gain, mask, mul, negative, pair, where } from './pair'
 import { slowChange } from './stages'
-import { ALLOWED, weight } from './weight'
+import { weight } from './weight'
 
 /** Rates at the start of a run or after an event. */
 export function begin(): void {
   memory.copy(stage, start, all)
   evaluateSlow()
   memory.copy(gatheredStart, gathered, sums)
-  evaluateQuick()
   if (books) {
+    evaluateQuick()
     evaluateOutside()
     memory.copy(flowsStart, flows, overFlows)
   }
   memory.copy(slopeStart, slope, all)
-  memory.copy(quickSlopeBegin, quickSlope, quick)
 }
 
 /** The least of the states inside at the stage, a member each. */
@@ -62,7 +58,7 @@ export function error(days0: f64, days1: f64, relative: f64, strictness: f64): v
     const off = div(add(change, mul(days, slopes)), weight(both(strictness), both(relative), i))
     most = f64x2.max(most, f64x2.abs(off))
   }
-  v128.store(answer, div(most, both(ALLOWED)))
+  v128.store(answer, most)
 }
 
 /** Takes the step of the members that are meant. */

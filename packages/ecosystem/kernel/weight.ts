@@ -1,9 +1,6 @@
 import { start, tolerance } from './memory'
 import { add, mul } from './pair'
 
-/** So many tolerances the worst state may be off by in a step; the others are off by less, most by far. */
-export const ALLOWED: f64 = 4
-
 /** What one tolerance is, of a state of this size. */
 export function weight(strictness: v128, relative: v128, i: usize): v128 {
   const absolute = mul(v128.load(tolerance + i), strictness)

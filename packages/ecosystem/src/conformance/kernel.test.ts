@@ -30,7 +30,7 @@ test.each([21, 22, 23, 24, 25, 26])(
         for (const end of [model.fluxes[k].from, model.fluxes[k].to])
           if (end >= 0) through[end] += Math.abs(rate)
       })
-      const quick = memory.getQuick(memory.at.quickSlopeBegin, 0)
+      const quick = memory.getQuick(memory.at.quickSlope, 0)
       net.forEach((rate, i) => {
         expect(Math.abs(slow[i] + quick[i] - rate)).toBeLessThanOrEqual(1e-12 * through[i])
       })

@@ -58,7 +58,7 @@ describe('the declared order of the method is two', () => {
     // A week first, so that the error of the jump at the start is over.
     const begin = fixedSteps(kernel, start, 7, 2000)
     // Steps short beside what sand takes up within hours; with longer ones the error does not fall evenly yet.
-    const order = orderOf((steps) => fixedSteps(kernel, begin, 4, steps), [320, 640, 1280], 10240)
+    const order = orderOf((steps) => fixedSteps(kernel, begin, 4, steps), [640, 1280, 2560], 20480)
     expect(order).toBeGreaterThan(1.7)
     expect(order).toBeLessThan(2.4)
   }, 60_000)

@@ -36,7 +36,7 @@ export class Integrator {
   ) {
     this.lanes = [new Lane(settings), new Lane(settings)]
     this.strictness = settings.tolerance / usualSettings.tolerance
-    this.decay = new FastestDecay(kernel, 0, settings.tolerance, this.strictness)
+    this.decay = new FastestDecay(kernel, settings.tolerance, this.strictness)
     this.quick = new Quick(kernel, settings, this.strictness)
     this.limiter = limiterWork(kernel.memory.shape.states)
     kernel.keepBooks(books)
@@ -56,7 +56,6 @@ export class Integrator {
       lanes[member].begin(member < count ? from : Number.POSITIVE_INFINITY)
       if (member < count) lanes[member].statistics.evaluations++
     }
-    this.quick.begin(count)
     for (;;) {
       for (const lane of lanes) lane.plan(to)
       if (lanes[0].waits && lanes[1].waits) return

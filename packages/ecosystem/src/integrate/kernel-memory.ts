@@ -1,12 +1,12 @@
 import { coefficientTable } from './coefficient-table.ts'
+import { outflowLists } from './outflow-lists.ts'
+import { row } from './row.ts'
 import type { Shape } from './shape.ts'
 
-/** Bytes of a number of both members. */
-export const row = 16
 const page = 65_536
 /** The kernel has nothing of its own below this. */
 const first = 1024
-const blockBytes = 36
+const blockBytes = 40
 
 /** Sizes beside those of the equations. */
 export interface Extent {
@@ -27,16 +27,17 @@ const order = [
   'slope',
   'lastChange',
   'changeBefore',
-  'quickSlopeBegin',
   'quickSlopeStart',
   'quickSlope',
   'quickStart',
-  'quickLastChange',
-  'quickChangeBefore',
+  'quickFirst',
+  'quickSecond',
+  'damping',
+  'implicitDays',
+  'released',
   'forcing',
   'tolerance',
   'direction',
-  'quickDirection',
   'losses',
   'flows',
   'flowsStart',
@@ -44,6 +45,15 @@ const order = [
   'totals',
   'quickFlowsStart',
   'quickWholeFlows',
+  'quickShares',
+  'pulls',
+  'pullsStart',
+  'pullsBetween',
+  'exchangeAnswers',
+  'exchanges',
+  'outflows',
+  'hubOutflows',
+  'farOutflows',
   'ends',
   'gathered',
   'gatheredStart',
@@ -60,6 +70,7 @@ const order = [
  */
 export class KernelMemory {
   private end = first
+  private whole = new Float64Array(0)
   /** Line of each state in a vector over states, of each flow in one over flows. */
   readonly lines: Int32Array
   readonly flowLines: Int32Array
@@ -72,7 +83,7 @@ export class KernelMemory {
     readonly shape: Shape,
     readonly extent: Extent,
   ) {
-    const { states, tolerance, from, to } = shape
+    const { states, tolerance, from, to, exchanges = [] } = shape
     const isQuick = (state: number): boolean => shape.quickStates?.[state] === 1 && tolerance[state] > 0
     this.lines = ranked(states, (state) => (isQuick(state) ? 0 : tolerance[state] > 0 ? 1 : 2))
     this.flowLines = ranked(from.length, (flow) => (shape.quickFlows?.[flow] === 1 ? 0 : 1))
@@ -80,12 +91,17 @@ export class KernelMemory {
     const inside = count(states, (state) => tolerance[state] > 0)
     const quickFlows = count(from.length, (flow) => shape.quickFlows?.[flow] === 1)
     const overStates = (): number => this.take(row * (states + 1))
-    const overQuick = (): number => this.take(row * quick)
+    // The last line takes what goes nowhere.
+    const overQuick = (): number => this.take(row * (quick + 1))
     const overFlows = (): number => this.take(row * from.length)
     const overQuickFlows = (): number => this.take(row * quickFlows)
+    const overPulls = (): number => this.take(2 * row * exchanges.length)
     const table = coefficientTable()
     const { quickSums, sums } = extent
-    const sizes = [quick, inside, states, quickFlows, from.length, quickSums, sums].map((of) => row * of)
+    const sizes = [quick, inside, states, quickFlows, from.length, quickSums, sums, 2 * exchanges.length].map(
+      (of) => row * of,
+    )
+    const lists = outflowLists(shape, this.lines, this.flowLines, quick)
     this.places = this.take(4 * (sizes.length + order.length))
     this.at = {
       start: overStates(),
@@ -94,16 +110,17 @@ export class KernelMemory {
       slope: overStates(),
       lastChange: overStates(),
       changeBefore: overStates(),
-      quickSlopeBegin: overQuick(),
       quickSlopeStart: overQuick(),
       quickSlope: overQuick(),
       quickStart: overQuick(),
-      quickLastChange: overQuick(),
-      quickChangeBefore: overQuick(),
+      quickFirst: overQuick(),
+      quickSecond: overQuick(),
+      damping: overQuick(),
+      implicitDays: overQuick(),
+      released: overQuick(),
       forcing: overQuick(),
       tolerance: overStates(),
       direction: overStates(),
-      quickDirection: overStates(),
       losses: overStates(),
       flows: overFlows(),
       flowsStart: overFlows(),
@@ -111,6 +128,15 @@ export class KernelMemory {
       totals: overFlows(),
       quickFlowsStart: overQuickFlows(),
       quickWholeFlows: overQuickFlows(),
+      quickShares: overQuickFlows(),
+      pulls: overPulls(),
+      pullsStart: overPulls(),
+      pullsBetween: overPulls(),
+      exchangeAnswers: overPulls(),
+      exchanges: this.table(lists.exchanges),
+      outflows: this.table(lists.outflows),
+      hubOutflows: this.table(lists.hubOutflows),
+      farOutflows: this.table(lists.farOutflows),
       ends: this.take(8 * from.length),
       gathered: this.take(row * sums),
       gatheredStart: this.take(row * sums),
@@ -201,7 +227,11 @@ export class KernelMemory {
 
   /** Two numbers that the kernel handed back. */
   getAnswer(into: Float64Array): Float64Array {
-    into.set(this.doubles(this.at.answer, 2))
+    // Asked for in every short step: a view is dearer than what is read through it, and is good until the memory grows.
+    if (this.whole.buffer !== this.memory.buffer) this.whole = new Float64Array(this.memory.buffer)
+    const place = this.at.answer / this.whole.BYTES_PER_ELEMENT
+    into[0] = this.whole[place]
+    into[1] = this.whole[place + 1]
     return into
   }
 

@@ -15,17 +15,17 @@ export interface Exports {
   readonly nextStage: (number: number, ...of: StepOfBoth) => void
   readonly closeStages: () => void
   readonly beginQuick: () => void
-  readonly stepQuick: (stages0: number, stages1: number, days0: number, days1: number) => void
+  readonly stepQuick: (days0: number, days1: number) => void
   readonly errorQuick: (days0: number, days1: number, relative: number, strictness: number) => void
   readonly takeQuick: (first: number, second: number) => void
   readonly lowest: () => void
   readonly error: (days0: number, days1: number, relative: number, strictness: number) => void
   readonly take: (first: number, second: number) => void
   readonly restage: (first: number, second: number) => void
-  readonly shift: (quick: number, scale0: number, scale1: number) => void
-  readonly turn: (quick: number, first: number, second: number) => void
-  readonly length: (quick: number, relative: number, strictness: number) => void
-  readonly fastestLoss: (quick: number, least: number) => void
+  readonly shift: (scale0: number, scale1: number) => void
+  readonly turn: (first: number, second: number) => void
+  readonly length: (relative: number, strictness: number) => void
+  readonly fastestLoss: (least: number) => void
   readonly between: (...of: Reading) => void
   readonly betweenQuick: (...of: Reading) => void
 }

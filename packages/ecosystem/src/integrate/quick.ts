@@ -1,33 +1,23 @@
-import { stagesFor } from './chebyshev.ts'
-import { mostStages } from './coefficient-table.ts'
 import type { Kernel } from './kernel.ts'
 import { paceOf } from './pace.ts'
 import type { IntegratorSettings } from './settings.ts'
-import { FastestDecay } from './spectral-radius.ts'
 import type { Watch } from './watch.ts'
 
 const members = [0, 1] as const
-/** Starts after which the fastest decay is looked for again; so many rejections in a row ask for it too. */
-const radiusHolds = 10
-const rejectionsInDoubt = 4
 /** Days; what is too quick even for this is left to the limiter. */
 const shortestQuick = 1e-4
 
 /** One member's short steps. */
 interface Walk {
-  /** Where it is and where it is to go; the step that is tried, where it ends, and its stages. */
+  /** Where it is and where it is to go; the step that is tried, and where it ends. */
   day: number
   to: number
   end: number
   days: number
-  stages: number
   taken: boolean
   /** The step that the error allows, and as it was when the way began. */
   step: number
   stepBefore: number
-  fastest: number
-  sinceRadius: number
-  rejected: number
   evaluations: number
 }
 
@@ -37,7 +27,6 @@ interface Walk {
  */
 export class Quick {
   private readonly walks: readonly [Walk, Walk]
-  private readonly decay: FastestDecay
   private readonly any: boolean
 
   constructor(
@@ -51,31 +40,12 @@ export class Quick {
       end: 0,
       days: 0,
       taken: false,
-      stages: 0,
       step: 0.02,
       stepBefore: 0.02,
-      fastest: 0,
-      sinceRadius: radiusHolds,
-      rejected: 0,
       evaluations: 0,
     })
     this.walks = [walk(), walk()]
-    this.decay = new FastestDecay(kernel, 1, settings.tolerance, strictness)
     this.any = kernel.memory.hasQuick
-  }
-
-  /** Sets out from a day on which something may have changed. */
-  begin(count: 1 | 2): void {
-    if (!this.any) return
-    const due = this.walks.map(({ sinceRadius }, member) => member < count && sinceRadius >= radiusHolds)
-    if (due[0] || due[1])
-      this.decay.find(due, (member, fastest, evaluations) => {
-        const walk = this.walks[member]
-        walk.fastest = fastest
-        walk.sinceRadius = 0
-        walk.evaluations += evaluations
-      })
-    for (const walk of this.walks) walk.sinceRadius++
   }
 
   /** Sets out on a step, or on the same step once more. */
@@ -91,8 +61,10 @@ export class Quick {
   walk(from: readonly [number, number], to: readonly [number, number], watch?: Watch): void {
     if (!this.any) return
     for (const member of members) {
-      this.walks[member].day = from[member]
-      this.walks[member].to = to[member]
+      const walk = this.walks[member]
+      walk.day = from[member]
+      walk.to = to[member]
+      if (walk.day < walk.to) walk.evaluations++
     }
     const [one, other] = this.walks
     while (one.day < one.to || other.day < other.to) this.attempt(watch)
@@ -109,28 +81,27 @@ export class Quick {
     const { kernel, settings, strictness, walks } = this
     const [one, other] = walks
     for (const walk of walks) plan(walk)
-    kernel.run.stepQuick(one.stages, other.stages, one.days, other.days)
+    kernel.run.stepQuick(one.days, other.days)
     kernel.run.errorQuick(one.days, other.days, settings.tolerance, strictness)
     const errors = kernel.answers()
     for (const member of members) {
       const walk = walks[member]
       if (walk.days === 0) continue
-      walk.evaluations += walk.stages
+      walk.evaluations += 2
       const error = errors[member]
       // What is no number is taken, and stops the run where the whole step is looked at.
       if (error > 1 && walk.days > shortestQuick) {
         walk.step = Math.max(walk.days * paceOf(error), shortestQuick)
-        if (++walk.rejected >= rejectionsInDoubt) walk.sinceRadius = radiusHolds
         continue
       }
       walk.taken = true
-      walk.rejected = 0
       const proposal = walk.days * paceOf(error)
       walk.step = walk.days < walk.step ? Math.max(proposal, walk.step) : proposal
     }
     if (!one.taken && !other.taken) return
     watch?.short(walks)
-    kernel.run.takeQuick(one.taken ? 1 : 0, other.taken ? 1 : 0)
+    // One that waits is where it was at the end of its step too.
+    kernel.run.takeQuick(one.taken || one.days === 0 ? 1 : 0, other.taken || other.days === 0 ? 1 : 0)
     for (const walk of walks) if (walk.taken) walk.day = walk.end
   }
 }
@@ -139,15 +110,8 @@ function plan(walk: Walk): void {
   const left = walk.to - walk.day
   walk.taken = false
   walk.days = 0
-  walk.stages = 0
   if (!(left > 0)) return
   const parts = Math.ceil(left / Math.max(walk.step, shortestQuick) - 1e-9)
   walk.days = parts > 1 ? left / parts : left
-  walk.stages = stagesFor(walk.days, walk.fastest)
-  while (walk.stages > mostStages && walk.days > shortestQuick) {
-    walk.days = Math.max(walk.days / 2, shortestQuick)
-    walk.stages = stagesFor(walk.days, walk.fastest)
-  }
-  walk.stages = Math.min(walk.stages, mostStages)
-  walk.end = walk.days === left ? walk.to : Math.min(walk.to, walk.day + walk.days)
+  walk.end = parts > 1 ? Math.min(walk.to, walk.day + walk.days) : walk.to
 }

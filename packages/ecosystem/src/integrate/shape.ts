@@ -11,4 +11,6 @@ export interface Shape {
   /** 1 for states that quick processes change or read, and for the flows of these processes; none where there are none. */
   readonly quickStates?: Uint8Array
   readonly quickFlows?: Uint8Array
+  /** Quick flows that go both ways between two states. */
+  readonly exchanges?: readonly number[]
 }

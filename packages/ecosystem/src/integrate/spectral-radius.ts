@@ -9,15 +9,13 @@ const shift = 0.01
 const members = [0, 1] as const
 
 /**
- * Fastest decay of the equations near the start of a step, per day: by power iteration in the norm of the
+ * Fastest decay by slow processes near the start of a step, per day: by power iteration in the norm of the
  * tolerances, and no slower than any account empties, since the iteration is blind to an account that moves
  * no other. The direction found is kept for the next call, which then needs few iterations.
  */
 export class FastestDecay {
-  /** @param quick  1 for the quick processes, 0 for the slow ones */
   constructor(
     private readonly kernel: Kernel,
-    private readonly quick: 0 | 1,
     private readonly relative: number,
     private readonly strictness: number,
   ) {
@@ -28,7 +26,7 @@ export class FastestDecay {
   private mix(member: number): void {
     const { memory } = this.kernel
     const mixed = Float64Array.from({ length: memory.shape.states }, (_, i) => (i % 2 === 0 ? 1 : -0.7))
-    memory.set(this.quick ? memory.at.quickDirection : memory.at.direction, member, mixed)
+    memory.set(memory.at.direction, member, mixed)
   }
 
   /**
@@ -39,8 +37,7 @@ export class FastestDecay {
     wants: readonly boolean[],
     found: (member: 0 | 1, fastest: number, evaluations: number) => void,
   ): void {
-    const { quick, kernel } = this
-    const { run } = kernel
+    const { run } = this.kernel
     const emptying = this.emptying()
     let size = this.length()
     for (const member of members) if (!(size[member] > 0)) this.mix(member)
@@ -49,8 +46,8 @@ export class FastestDecay {
     const evaluations = [1, 1]
     const open = [...wants]
     for (let iteration = 0; iteration < mostIterations && (open[0] || open[1]); iteration++) {
-      run.shift(quick, scaleOf(size[0]), scaleOf(size[1]))
-      run.turn(quick, open[0] ? 1 : 0, open[1] ? 1 : 0)
+      run.shift(scaleOf(size[0]), scaleOf(size[1]))
+      run.turn(open[0] ? 1 : 0, open[1] ? 1 : 0)
       const lengths = this.length()
       for (const member of members) {
         if (!open[member]) continue
@@ -71,12 +68,12 @@ export class FastestDecay {
   private emptying(): readonly number[] {
     const { kernel } = this
     kernel.withFlows(kernel.run.begin)
-    kernel.run.fastestLoss(this.quick, shift)
+    kernel.run.fastestLoss(shift)
     return Array.from(kernel.answers())
   }
 
   private length(): number[] {
-    this.kernel.run.length(this.quick, this.relative, this.strictness)
+    this.kernel.run.length(this.relative, this.strictness)
     return Array.from(this.kernel.answers())
   }
 }

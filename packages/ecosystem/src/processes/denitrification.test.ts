@@ -59,7 +59,8 @@ describe('denitrification in sand', () => {
       start: { 'water.labile/C': 1e6, 'bed.fast/C': 0, 'bed.slow/C': 0 },
     })
     const gas = moved(ledger, { process: 'denitrification', atom: 'N' })
-    expect(moved(ledger, { process: 'denitrification', atom: 'C' })).toBeCloseTo(1.25 * gas, 3)
+    // Flows out of two accounts keep their proportion as nearly as a step is true.
+    expect(moved(ledger, { process: 'denitrification', atom: 'C' }) / gas).toBeCloseTo(1.25, 2)
   })
 })
 

@@ -80,7 +80,7 @@ describe('what a hunter eats', () => {
   test('leaves the bodies of the crew, atom by atom', () => {
     for (const atom of ['N', 'P', 'C']) {
       const [before, after] = course(`animals.${snail}/${atom}`)
-      const grown = moved(ledger, { process: 'grazing', atom, to: `animals.${snail}` })
+      const grown = moved(ledger, { atom, to: `animals.${snail}` })
       expect(before + grown - after).toBeCloseTo(eaten(atom), 3)
     }
   })

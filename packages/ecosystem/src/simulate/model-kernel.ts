@@ -146,6 +146,7 @@ function bind(memory: KernelMemory, model: Model, block: Block, sumLines: Int32A
     each(compiled.fixedEach),
     // The flows of a block lie side by side: all of them are quick, or none.
     happens ? at.eventFlows + row * firstFlux : at.flows + row * (memory.flowLines[firstFlux] ?? 0),
+    at.pulls + 2 * row * (memory.shape.exchanges ?? []).filter((flow) => flow < firstFlux).length,
   ]
-  memory.integers(at.blocks + 36 * compiled.index, entries.length).set(entries)
+  memory.integers(at.blocks + 40 * compiled.index, entries.length).set(entries)
 }

@@ -30,6 +30,7 @@ export function shapeOf(model: Model): Shape {
 function quickOnes({ states, fluxes, blocks }: Model): {
   readonly quickStates: Uint8Array
   readonly quickFlows: Uint8Array
+  readonly exchanges: readonly number[]
 } {
   const quickStates = new Uint8Array(states.length)
   const quickFlows = new Uint8Array(fluxes.length)
@@ -43,7 +44,10 @@ function quickOnes({ states, fluxes, blocks }: Model): {
     for (const [place, index] of inputs.entries())
       if (readsState(layout.inputs[place % layout.inputs.length])) quickStates[index] = 1
   }
-  return { quickStates, quickFlows }
+  const exchanges = fluxes.flatMap(({ bothWays, from }, k) =>
+    bothWays && from >= 0 && quickFlows[k] === 1 ? [k] : [],
+  )
+  return { quickStates, quickFlows, exchanges }
 }
 
 const readsState = (input: Input): boolean =>

@@ -2,9 +2,9 @@ import type { Model } from '../assemble/model.ts'
 import {
   Integrator,
   type IntegratorSettings,
-  type Span,
   type Statistics,
   usualSettings,
+  type Watch,
 } from '../integrate/index.ts'
 import type { Day } from '../log.ts'
 import { changeSettings, slotsOf } from './change-settings.ts'
@@ -85,18 +85,16 @@ function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly
   const happen = happenings(model, compiled, eventFlows, markDays.length > 0)
   const slots = slotsOf(model)
 
-  const watch = {
+  const watching: readonly Watch[] = markDays.length > 0 ? [samples, marks] : [samples]
+  const watch: Watch = {
     begin: () => {
-      samples.begin()
-      marks.begin()
+      for (const one of watching) one.begin()
     },
-    short: (spans: readonly Span[]) => {
-      samples.short(spans)
-      marks.short(spans)
+    short: (spans) => {
+      for (const one of watching) one.short(spans)
     },
-    long: (spans: readonly Span[]) => {
-      samples.long(spans)
-      marks.long(spans)
+    long: (spans) => {
+      for (const one of watching) one.long(spans)
     },
   }
   const advance = (start: Day, until: Day): void =>

@@ -1,0 +1,2 @@
+/** Bytes of a number of both members. */
+export const row = 16
