@@ -15,6 +15,7 @@ import { grazedReefs } from './grazed-reefs.ts'
 import { againstGsw } from './gsw.ts'
 import { keyCalibration } from './key/calibration.ts'
 import { equippedSystems, ordinarySystems } from './ordinary.ts'
+import { publishedExperiments } from './published-experiments.ts'
 import { checkRecord } from './record/index.ts'
 import { againstDesolve, againstScipy } from './scripted.ts'
 import { onStiffProblems } from './stiff/index.ts'
@@ -38,6 +39,7 @@ const comparisons: readonly (() => Iterable<Check> | AsyncIterable<Check> | Prom
   ordinarySystems,
   fedOtherwise,
   grazedReefs,
+  publishedExperiments,
   keyCalibration,
   againstCbc,
   () => checkRecord({ full }),
