@@ -7,7 +7,7 @@ import { readFileSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { published } from './experiment/published.ts'
 import { readExperiment } from './experiment/read-experiment.ts'
-import { runExperiment } from './experiment/run-experiment.ts'
+import { agrees, runExperiment } from './experiment/run-experiment.ts'
 import { asText } from './experiment/table.ts'
 
 const named = process.argv.slice(2)
@@ -17,7 +17,7 @@ for (const file of named.length > 0 ? named.map((name) => resolve(name)) : publi
     if (read.ok) {
       const rows = runExperiment(read.experiment)
       console.log(`${asText(read.experiment.document, rows)}\n`)
-      if (rows.some(({ holds, measured }) => !holds && measured.miss === undefined)) process.exitCode = 1
+      if (rows.some((row) => !agrees(row) && row.measured.miss === undefined)) process.exitCode = 1
     } else {
       console.error(`${file} cannot be run:\n${read.issues.map((issue) => `- ${issue}`).join('\n')}`)
       process.exitCode = 1

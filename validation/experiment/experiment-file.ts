@@ -129,6 +129,8 @@ const measured = z.strictObject({
   above: optional(number),
   below: optional(number),
   unit: z._default(z.string(), ''),
+  /** Factor by which the middle may miss what was published. */
+  within: optional(above0),
   provenance: z.enum(['read', 'memory', 'arithmetic', 'common practice']),
   /** Fact of the catalogue whose band rests on this very figure: then it is no independent check. */
   rests: optional(text),

@@ -108,12 +108,10 @@ function flow(
   if (first === undefined || last === undefined) return Number.NaN
   const isOut = out === undefined ? () => true : named(out)
   const isInto = into === undefined ? () => true : named(into)
+  const isProcess = process === undefined ? () => true : named(process)
   const account = (index: number): string => stateId(model.states[index]).split('/')[0] ?? ''
   const meant = (flux: Model['fluxes'][number]): boolean =>
-    flux.atom === atom &&
-    (process === undefined || flux.process.id === process) &&
-    isOut(account(flux.from)) &&
-    isInto(account(flux.to))
+    flux.atom === atom && isProcess(flux.process.id) && isOut(account(flux.from)) && isInto(account(flux.to))
   const sum = (fluxes: Model['fluxes'], since: ArrayLike<number>, until: ArrayLike<number>): number =>
     fluxes.reduce((total, flux, k) => (meant(flux) ? total + until[k] - since[k] : total), 0)
   return (

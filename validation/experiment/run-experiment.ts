@@ -20,6 +20,8 @@ export interface Row {
   readonly high: number
   /** Of a figure: the band reaches into it. Of a side: the middle lies on it. */
   readonly holds: boolean
+  /** Whether the middle is as near as the file asks; so where it does not ask. */
+  readonly near: boolean
 }
 
 /**
@@ -95,10 +97,21 @@ function rowOf(measured: Measured, values: readonly number[]): Row {
     known.map(() => 1 / known.length),
     [0.05, 0.5, 0.95],
   )
-  const { value, above, below } = measured
-  const holds =
-    value === undefined
-      ? (above === undefined || middle > above) && (below === undefined || middle < below)
-      : low <= (measured.high ?? value) && high >= (measured.low ?? value)
-  return { measured, low, middle, high, holds: known.length > 0 && holds }
+  const { value, above, below, within = Number.POSITIVE_INFINITY } = measured
+  if (value === undefined) {
+    const holds = (above === undefined || middle > above) && (below === undefined || middle < below)
+    return { measured, low, middle, high, holds, near: true }
+  }
+  const [least, most] = [measured.low ?? value, measured.high ?? value]
+  return {
+    measured,
+    low,
+    middle,
+    high,
+    holds: low <= most && high >= least,
+    near: middle <= most * within && middle >= least / within,
+  }
 }
+
+/** Whether a row is as its file says it would be: held and near. */
+export const agrees = ({ holds, near }: Row): boolean => holds && near

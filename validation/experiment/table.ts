@@ -14,9 +14,9 @@ export function asText(
     `Assumed: ${assumed}`,
     '',
     ...rows.flatMap((row) => [
-      `${row.holds ? 'holds ' : 'misses'}  ${row.measured.says}`,
-      `        measured ${published(row)}; model ${modelled(row)} (${row.measured.provenance})`,
-      ...(row.measured.miss === undefined ? [] : [`        known miss: ${row.measured.miss}`]),
+      `${judgement(row).padEnd(9)} ${row.measured.says}`,
+      `          measured ${published(row)}; model ${modelled(row)} (${row.measured.provenance})`,
+      ...(row.measured.miss === undefined ? [] : [`          known miss: ${row.measured.miss}`]),
     ]),
   ].join('\n')
 }
@@ -37,7 +37,7 @@ export function asMarkdown(
     '| --- | --- | --- | --- | --- |',
     ...rows.map(
       (row) =>
-        `| ${row.measured.says} | ${published(row)} | ${modelled(row)} | ${row.holds ? 'holds' : '**misses**'} | ${row.measured.provenance}${row.measured.rests === undefined ? '' : '; a prior rests on it'} |`,
+        `| ${row.measured.says} | ${published(row)} | ${modelled(row)} | ${judgement(row)} | ${row.measured.provenance}${row.measured.rests === undefined ? '' : '; a prior rests on it'} |`,
     ),
     '',
     ...rows.flatMap(({ measured: { says, miss } }) => (miss === undefined ? [] : [`- ${says}: ${miss}`])),
@@ -56,3 +56,7 @@ export const modelled = ({ low, middle, high, measured: { unit } }: Row): string
 
 const figure = (value: number): string =>
   Number.isFinite(value) ? Number(value.toPrecision(2)).toString() : 'none'
+
+/** Far: the band reaches it, and the middle does not come near. */
+const judgement = ({ holds, near }: Row): 'holds' | 'far' | 'misses' =>
+  holds ? (near ? 'holds' : 'far') : 'misses'
