@@ -21,7 +21,7 @@ export function asText(
   ].join('\n')
 }
 
-/** Lines of Markdown for one experiment. */
+/** Lines of Markdown for one experiment; its misses are told on the page once. */
 export function asMarkdown(
   { title, source, conditions, assumed }: ExperimentDocument,
   rows: readonly Row[],
@@ -40,7 +40,6 @@ export function asMarkdown(
         `| ${row.measured.says} | ${published(row)} | ${modelled(row)} | ${judgement(row)} | ${row.measured.provenance}${row.measured.rests === undefined ? '' : '; a prior rests on it'} |`,
     ),
     '',
-    ...rows.flatMap(({ measured: { says, miss } }) => (miss === undefined ? [] : [`- ${says}: ${miss}`])),
   ]
 }
 
