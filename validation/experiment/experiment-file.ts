@@ -134,6 +134,8 @@ const measured = z.strictObject({
   provenance: z.enum(['read', 'memory', 'arithmetic', 'common practice']),
   /** Fact of the catalogue whose band rests on this very figure: then it is no independent check. */
   rests: optional(text),
+  /** What of the set-up was changed after the figure had been seen beside the model: then it is no blind check. */
+  mended: optional(text),
   /** A miss that is known: its reason, or 'not understood'. */
   miss: optional(text),
 })

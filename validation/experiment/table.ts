@@ -37,7 +37,7 @@ export function asMarkdown(
     '| --- | --- | --- | --- | --- |',
     ...rows.map(
       (row) =>
-        `| ${row.measured.says} | ${published(row)} | ${modelled(row)} | ${judgement(row)} | ${row.measured.provenance}${row.measured.rests === undefined ? '' : '; a prior rests on it'} |`,
+        `| ${row.measured.says} | ${published(row)} | ${modelled(row)} | ${judgement(row)} | ${row.measured.provenance}${row.measured.rests === undefined ? '' : '; a prior rests on it'}${row.measured.mended === undefined ? '' : `; set-up mended: ${row.measured.mended}`} |`,
     ),
     '',
   ]
