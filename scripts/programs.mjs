@@ -18,6 +18,8 @@ const programs = {
   'check-values': 'validation/check-values.ts',
   'check-key': 'validation/check-key.ts',
   'check-imports': 'validation/check-imports.ts',
+  experiment: 'validation/experiment.ts',
+  'make-experiments-page': 'validation/make-experiments-page.ts',
   bench: 'bench/bench.ts',
   'make-examples': 'examples/make-examples.ts',
   'make-processes-page': 'packages/ecosystem/build/make-processes-page.ts',
