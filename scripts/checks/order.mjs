@@ -16,6 +16,7 @@ const stepDown = {
   'crew-plan': ['inference'],
   ladder: ['crew-plan', 'identification'],
   commissioning: ['inference'],
+  reach: ['crew-plan'],
   survey: ['facts'],
   identification: ['facts', 'elementary'],
   logbook: ['seawater'],

@@ -7,7 +7,7 @@ const site = servedSite('example')
 it.each(looks)(
   'a surface says what was surveyed and what the model has, $width wide and $scheme',
   async (look) => {
-    const { page, complaints } = await visit(site.browser, `${site.address}?place=surfaces`, {
+    const { page, complaints } = await visit(site.browser, `${site.address}?place=surfaces&view=grip`, {
       from: 'heading',
       ...look,
     })

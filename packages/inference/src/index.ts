@@ -1,4 +1,5 @@
 export type * from './answers.ts'
+export { explanations } from './explain.ts'
 export type { InRounds } from './in-rounds.ts'
 export { readingInterval } from './kit.ts'
 export { ledgerInRounds, ledgerOf } from './ledger-of.ts'

@@ -15,7 +15,7 @@ export function Grip({ data }: { readonly data: SystemData }) {
   const { vessels, surfaces } = data.system
   return (
     <section class="view surfaces" aria-labelledby="surfaces-title">
-      <h2 id="surfaces-title">Where algae can grip</h2>
+      <h2 id="surfaces-title">Surface by surface</h2>
       <p class="lead">
         Each surface as your <a href={addressOf('record', 'letter')}>letter</a> has it, with the cover that
         was surveyed and the cover that the model gives it today.

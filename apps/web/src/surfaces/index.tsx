@@ -2,8 +2,11 @@ import '../style/surfaces.css'
 import { addressOf, fromAddress } from '../shell/address.ts'
 import { Later } from '../shell/later.tsx'
 import type { SystemData } from '../shell/system-data.ts'
-import { Grip } from './grip.tsx'
 import { viewNames, views } from './views.ts'
+
+const loadReach = () => import('./reach/index.tsx').then(({ Reach }) => Reach)
+
+const loadGrip = () => import('./grip.tsx').then(({ Grip }) => Grip)
 
 /** The key is asked now and then, and brings its table of traits along. */
 const loadIdentify = () => import('./identify/index.tsx').then(({ Identify }) => Identify)
@@ -12,21 +15,22 @@ const loadLadder = () => import('./ladder/index.tsx').then(({ Ladder }) => Ladde
 
 /** The place "Surfaces": what grows where, and what it is. */
 export function Surfaces({ data }: { readonly data: SystemData }) {
-  const view = viewNames.find((each) => each === fromAddress('view')) ?? 'grip'
+  const view = viewNames.find((each) => each === fromAddress('view')) ?? 'reach'
   return (
     <>
       <nav class="surface-views" aria-label="Surfaces">
         {viewNames.map((each) => (
           <a
             key={each}
-            href={addressOf('surfaces', each === 'grip' ? undefined : each)}
+            href={addressOf('surfaces', each === 'reach' ? undefined : each)}
             aria-current={each === view ? 'page' : undefined}
           >
             {views[each]}
           </a>
         ))}
       </nav>
-      {view === 'grip' && <Grip data={data} />}
+      {view === 'reach' && <Later load={loadReach} given={{ data }} />}
+      {view === 'grip' && <Later load={loadGrip} given={{ data }} />}
       {view === 'identify' && <Later load={loadIdentify} given={{ data }} />}
       {view === 'ladder' && <Later load={loadLadder} given={{ data }} />}
     </>

@@ -1,6 +1,7 @@
 /** The views of the surfaces, by their names in the address; the first is shown where none is named. */
 export const views = {
-  grip: 'Where algae grip',
+  reach: 'What grows, who eats it',
+  grip: 'Surface by surface',
   identify: 'Name a growth',
   ladder: 'What to do',
 } as const

@@ -1,5 +1,6 @@
 import type { LedgerAnswer, OutlookAnswer, OutlookQuestion, Running, Span } from '@holdfast/inference'
 import type { LadderAnswer, LadderWishes } from '@holdfast/ladder'
+import type { ReachAnswer } from '@holdfast/reach'
 
 export type {
   Balance,
@@ -21,6 +22,12 @@ export interface LadderTold {
   readonly processes: LedgerAnswer['processes']
 }
 
+/** The reach of the crew, with the processes that its figures come from. */
+export interface ReachTold {
+  readonly reach: ReachAnswer
+  readonly processes: LedgerAnswer['processes']
+}
+
 /** How a question is asked: a rough answer of the first members may come before the whole one. */
 export interface Asking<Answer> extends Running {
   readonly firstMembers?: number
@@ -31,5 +38,6 @@ export interface Asking<Answer> extends Running {
 export interface Model {
   outlook(question: OutlookQuestion, asking: Asking<OutlookAnswer>): Promise<OutlookAnswer>
   ledger(question: OutlookQuestion, span: Span, asking: Asking<LedgerAnswer>): Promise<LedgerAnswer>
+  reach(question: OutlookQuestion, asking: Asking<ReachTold>): Promise<ReachTold>
   ladder(question: OutlookQuestion, wishes: LadderWishes, asking: Asking<LadderTold>): Promise<LadderTold>
 }

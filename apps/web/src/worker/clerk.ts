@@ -32,6 +32,8 @@ export function clerk(model: Model, post: (reply: FromWorker) => void): Clerk {
         return model.outlook(outlook, asking)
       case 'ledger':
         return model.ledger(outlook, question.span, asking)
+      case 'reach':
+        return model.reach(outlook, asking)
       case 'ladder':
         return model.ladder(outlook, question.wishes, asking)
     }

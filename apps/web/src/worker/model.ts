@@ -140,6 +140,14 @@ export function openModel(crew: Crew): Model {
       const { ladderOf } = await import('./ladder.ts')
       return { ladder: ladderOf(past, question, wishes), processes: [] }
     },
+    async reach(question, { onProgress, cancelled }) {
+      const past = await pastOf(question, (share) => onProgress(shareOfPast * share)).coming
+      const { reachOfPast } = await import('./reach.ts')
+      return reachOfPast(past, question, {
+        onProgress: (share) => onProgress(shareOfPast + (1 - shareOfPast) * share),
+        cancelled,
+      })
+    },
     ledger: (question, span, asking) => (isLong(span) ? longLedger : ledger)(question, span, asking),
   }
 }

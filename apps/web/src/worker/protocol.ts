@@ -1,10 +1,11 @@
 import type { OutlookQuestion } from '@holdfast/inference'
 import type { LadderWishes } from '@holdfast/ladder'
-import type { LadderTold, LedgerAnswer, OutlookAnswer, Span } from './answers.ts'
+import type { LadderTold, LedgerAnswer, OutlookAnswer, ReachTold, Span } from './answers.ts'
 
 /** With `firstMembers` a rough answer of so many members comes first. */
 export type Question = { readonly outlook: OutlookQuestion; readonly firstMembers?: number } & (
   | { readonly kind: 'outlook' }
+  | { readonly kind: 'reach' }
   | { readonly kind: 'ledger'; readonly span: Span }
   | { readonly kind: 'ladder'; readonly wishes: LadderWishes }
 )
@@ -13,6 +14,7 @@ export type Question = { readonly outlook: OutlookQuestion; readonly firstMember
 export interface AnswerTo {
   readonly outlook: OutlookAnswer
   readonly ledger: LedgerAnswer
+  readonly reach: ReachTold
   readonly ladder: LadderTold
 }
 

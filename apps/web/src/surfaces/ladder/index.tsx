@@ -9,9 +9,12 @@ import { addressOf, fromAddress, intoAddress } from '../../shell/address.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
 import { questionOf } from '../../water/question.ts'
+import type { Answer as Told } from '../../worker/protocol.ts'
+import { useAnswer } from '../../worker/use-answer.ts'
 import { Outbreaks } from './outbreaks.tsx'
 import { RungView } from './rung.tsx'
-import { useLadder } from './use-ladder.ts'
+
+const ladderIn = (told: Told) => ('ladder' in told ? told.ladder : undefined)
 
 const kinds = algaeKinds().filter(({ key }) => controlsOf(key).length > 0)
 
@@ -30,7 +33,7 @@ export function Ladder({ data }: { readonly data: SystemData }) {
     }
     return { kind: 'ladder', outlook: questionOf(data), wishes } as const
   }, [data, kind, finer, worked, allAnimals])
-  const now = useLadder(asked)
+  const now = useAnswer(asked, ladderIn)
   const choose = (chosen: string, workedBefore?: string) => {
     setWorked(workedBefore)
     const next = chosen === '' ? undefined : chosen

@@ -1,0 +1,2 @@
+export type * from './answer.ts'
+export { reachOf } from './reach.ts'
