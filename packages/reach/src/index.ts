@@ -1,2 +1,3 @@
 export type * from './answer.ts'
+export { type Purpose, purposeOf } from './purpose.ts'
 export { reachOf } from './reach.ts'

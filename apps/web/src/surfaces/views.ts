@@ -1,6 +1,7 @@
 /** The views of the surfaces, by their names in the address; the first is shown where none is named. */
 export const views = {
   reach: 'What grows, who eats it',
+  crew: 'Who should live here',
   grip: 'Surface by surface',
   identify: 'Name a growth',
   ladder: 'What to do',

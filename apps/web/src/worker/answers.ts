@@ -1,6 +1,7 @@
+import type { CrewAnswer, Wishes } from '@holdfast/crew-plan'
 import type { LedgerAnswer, OutlookAnswer, OutlookQuestion, Running, Span } from '@holdfast/inference'
 import type { LadderAnswer, LadderWishes } from '@holdfast/ladder'
-import type { ReachAnswer } from '@holdfast/reach'
+import type { Purpose, ReachAnswer } from '@holdfast/reach'
 
 export type {
   Balance,
@@ -28,6 +29,14 @@ export interface ReachTold {
   readonly processes: LedgerAnswer['processes']
 }
 
+/** A crew plan, with what each animal of it is for. */
+export interface CrewTold {
+  readonly crew: CrewAnswer
+  /** By taxon. */
+  readonly purposes: Readonly<Record<string, Purpose>>
+  readonly processes: LedgerAnswer['processes']
+}
+
 /** How a question is asked: a rough answer of the first members may come before the whole one. */
 export interface Asking<Answer> extends Running {
   readonly firstMembers?: number
@@ -39,5 +48,6 @@ export interface Model {
   outlook(question: OutlookQuestion, asking: Asking<OutlookAnswer>): Promise<OutlookAnswer>
   ledger(question: OutlookQuestion, span: Span, asking: Asking<LedgerAnswer>): Promise<LedgerAnswer>
   reach(question: OutlookQuestion, asking: Asking<ReachTold>): Promise<ReachTold>
+  crew(question: OutlookQuestion, wishes: Wishes, asking: Asking<CrewTold>): Promise<CrewTold>
   ladder(question: OutlookQuestion, wishes: LadderWishes, asking: Asking<LadderTold>): Promise<LadderTold>
 }

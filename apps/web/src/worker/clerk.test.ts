@@ -25,6 +25,9 @@ function harness(change: Partial<Model> = {}) {
     ladder: async () => {
       throw new Error('no ladder is asked for')
     },
+    crew: async () => {
+      throw new Error('no crew is asked for')
+    },
     reach: async () => {
       throw new Error('no reach is asked for')
     },

@@ -36,6 +36,8 @@ const fittedFirst = 4
 
 /** Of the time that an outlook takes. */
 const shareOfPast = 0.8
+/** Of the time that a crew plan takes, which is tried for a year again and again. */
+const shareBeforePlan = 0.4
 
 /** The model that ships. */
 export function openModel(crew: Crew): Model {
@@ -145,6 +147,14 @@ export function openModel(crew: Crew): Model {
       const { reachOfPast } = await import('./reach.ts')
       return reachOfPast(past, question, {
         onProgress: (share) => onProgress(shareOfPast + (1 - shareOfPast) * share),
+        cancelled,
+      })
+    },
+    async crew(question, wishes, { onProgress, cancelled }) {
+      const past = await pastOf(question, (share) => onProgress(shareBeforePlan * share)).coming
+      const { crewOfPast } = await import('./crew-plan.ts')
+      return crewOfPast(past, question, wishes, {
+        onProgress: (share) => onProgress(shareBeforePlan + (1 - shareBeforePlan) * share),
         cancelled,
       })
     },

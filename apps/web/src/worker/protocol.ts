@@ -1,11 +1,13 @@
+import type { Wishes } from '@holdfast/crew-plan'
 import type { OutlookQuestion } from '@holdfast/inference'
 import type { LadderWishes } from '@holdfast/ladder'
-import type { LadderTold, LedgerAnswer, OutlookAnswer, ReachTold, Span } from './answers.ts'
+import type { CrewTold, LadderTold, LedgerAnswer, OutlookAnswer, ReachTold, Span } from './answers.ts'
 
 /** With `firstMembers` a rough answer of so many members comes first. */
 export type Question = { readonly outlook: OutlookQuestion; readonly firstMembers?: number } & (
   | { readonly kind: 'outlook' }
   | { readonly kind: 'reach' }
+  | { readonly kind: 'crew'; readonly wishes: Wishes }
   | { readonly kind: 'ledger'; readonly span: Span }
   | { readonly kind: 'ladder'; readonly wishes: LadderWishes }
 )
@@ -15,6 +17,7 @@ export interface AnswerTo {
   readonly outlook: OutlookAnswer
   readonly ledger: LedgerAnswer
   readonly reach: ReachTold
+  readonly crew: CrewTold
   readonly ladder: LadderTold
 }
 

@@ -1,7 +1,6 @@
 import type { GrazerReach } from '@holdfast/reach'
 import { Says } from '../../figure/says.tsx'
 import { eatenFigure, type ReachGround, usedFigure } from './figures.ts'
-import { counted } from './words.ts'
 
 interface GrazersOf {
   readonly ground: ReachGround
@@ -47,11 +46,11 @@ function Grazer({ grazer, ground, isPicked, onPick }: GrazerOf) {
       </button>
       <Says
         sentence={[
-          `${counted(living)} of them eat `,
+          `Living: ${Math.round(living)}. Eaten by all together: `,
           eatenFigure(grazer, ground),
-          ' of algae and use ',
+          ' of algae, with ',
           usedFigure(grazer, ground),
-          ` of their appetite for it. They get to ${gets.length} of ${surfaces} places.`,
+          ` of the appetite. Within reach: ${gets.length} of ${surfaces} places.`,
         ]}
       />
     </>

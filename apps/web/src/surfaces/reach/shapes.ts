@@ -65,7 +65,7 @@ const mound =
   ({ h, sand }: Box, middle: number, half: number, way: 1 | -1) =>
   (t: number): readonly [number, number] => {
     const turn = (t * Math.PI) / 2
-    const uneven = 1 + 0.05 * Math.sin(7 * turn + way) + 0.03 * Math.sin(13 * turn)
+    const uneven = 1 + way * 0.05 * Math.sin(7 * turn) + 0.03 * Math.sin(13 * turn)
     return [
       middle + way * half * uneven * Math.sin(turn),
       h - sand - 0.62 * (h - sand) * uneven * Math.cos(turn),

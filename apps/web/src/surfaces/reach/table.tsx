@@ -17,7 +17,7 @@ export function ReachTable({ ground }: { readonly ground: ReachGround }) {
     <>
       <div class="scrolls" tabIndex={0} role="region" aria-label="Growth and grazing, table">
         <table class="ledger reach-table">
-          <caption>The coming week, the most exposed place first; grams of dry algae</caption>
+          <caption>The coming week, the most exposed place first</caption>
           <thead>
             <tr>
               <th scope="col">Where</th>

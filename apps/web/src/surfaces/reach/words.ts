@@ -25,6 +25,3 @@ export function byWhom({ met, eaten }: PlaceReach, names: ReadonlyMap<string, st
   if (eaten.length === 0) return 'nobody this week'
   return eaten.map(({ taxon }) => names.get(taxon) ?? taxon).join(', ')
 }
-
-/** Living animals in words: a median need not be whole. */
-export const counted = (living: number): string => `${Math.round(living)}`

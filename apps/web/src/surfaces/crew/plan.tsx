@@ -1,0 +1,177 @@
+import type { CrewAnswer, Planned } from '@holdfast/crew-plan'
+import { caution, measure } from '@holdfast/facts'
+import { dateOf } from '@holdfast/logbook'
+import type { Purpose } from '@holdfast/reach'
+import { plain } from '../../figure/numbers.ts'
+import { spaced } from '../../figure/spaced.ts'
+import type { SystemData } from '../../shell/system-data.ts'
+import type { CrewTold } from '../../worker/answers.ts'
+import { Cautions } from '../identify/cautions.tsx'
+import { kindName, placeName } from '../reach/words.ts'
+import { Barred } from './barred.tsx'
+import { issueText } from './issue-text.ts'
+import { Trial } from './trial.tsx'
+
+export type Plan = Exclude<CrewAnswer, { readonly status: 'none' }>
+
+interface PlanOf {
+  readonly plan: Plan
+  readonly told: CrewTold
+  readonly data: SystemData
+}
+
+/** Below this much a week, g dry, there is nothing for a hand to take. */
+const nothing = 0.05
+
+/** A crew: cautions first, then who and what for, when they come, what is left to the hand, and how it fared. */
+export function PlanView({ plan, told, data }: PlanOf) {
+  const { status, crew, steps, byHand, check } = plan
+  const names = new Map(crew.map(({ taxon, tradeName }) => [taxon, tradeName]))
+  const date = (days: number): string => dateOf(data.asOf + days, data.system.timeZone)
+  const hand = byHand.filter(({ grams_dry_per_week }) => grams_dry_per_week >= nothing)
+  const isHungry = check.issues.some(
+    ({ code, where }) => code === 'starves' && crew.some(({ taxon, there }) => taxon === where && there > 0),
+  )
+  const leave = crew.filter((one) => one.leave > 0)
+  if (status === 'refused')
+    return (
+      <>
+        <h3>No crew to buy</h3>
+        <p class="line">
+          The best that was found, with those that live there, was tried for a year in the model, and it does
+          not do:
+        </p>
+        <ul class="line">
+          {check.issues.map((issue) => (
+            <li key={issue.where + issue.got}>{issueText(issue, names)}</li>
+          ))}
+        </ul>
+        {isHungry && (
+          <>
+            <Cautions cautions={measure('crew_feed').cautions.map(caution)} inFull />
+            <p class="line">
+              {measure('crew_feed').how} Or give some to another system, a club or a shop, before they are
+              hungry.
+            </p>
+          </>
+        )}
+        <details>
+          <summary>What was tried</summary>
+          <Members crew={crew} purposes={told.purposes} />
+        </details>
+        <Barred barred={plan.barred} />
+      </>
+    )
+  if (crew.length === 0)
+    return (
+      <>
+        <h3>Nobody</h3>
+        <p class="line">
+          No animal earns its place: too little grows, or nothing that may live here eats it.
+        </p>
+        <Barred barred={plan.barred} />
+      </>
+    )
+  return (
+    <>
+      <Cautions cautions={measure('crew_add').cautions.map(caution)} inFull />
+      <Mind crew={crew} />
+      <h3>Who, and what for</h3>
+      <Members crew={crew} purposes={told.purposes} />
+      {steps.length > 0 && (
+        <>
+          <h3>When they come</h3>
+          <ol class="steps-of-crew">
+            {steps.map(({ after_days, animals }) => (
+              <li key={after_days}>
+                <b>{date(after_days)}</b>:{' '}
+                {animals.map(({ taxon, count }) => `${count} ${names.get(taxon) ?? taxon}`).join(', ')}
+              </li>
+            ))}
+          </ol>
+          <p class="line quiet">
+            Before each step test ammonia and nitrite and count who lives. Come later rather than sooner:
+            where those of the step before died, find out why first.
+          </p>
+        </>
+      )}
+      {leave.length > 0 && (
+        <p class="line">
+          To give away, to another system, a club or a shop:{' '}
+          {leave.map((one) => `${one.leave} ${one.tradeName}`).join(', ')}.
+        </p>
+      )}
+      <h3>Left to your hand</h3>
+      {hand.length === 0 && <p class="line">Next to nothing.</p>}
+      <ul class="line">
+        {hand.map(({ surface, patch, kind, grams_dry_per_week }) => (
+          <li key={`${surface} ${patch} ${kind}`}>
+            {kindName(kind)} on {placeName({ surface, patch: patch as 'open' })}:{' '}
+            {plain(Number(grams_dry_per_week.toPrecision(2)))} g dry a week
+          </li>
+        ))}
+      </ul>
+      <Trial plan={plan} names={names} />
+      <Barred barred={plan.barred} />
+    </>
+  )
+}
+
+/** What is to be known before an animal is bought. */
+function Mind({ crew }: { readonly crew: readonly Planned[] }) {
+  const minded = crew.filter(({ come, cautions }) => come > 0 && cautions.length > 0)
+  return minded.length === 0 ? null : (
+    <section class="cautions" aria-label="Mind of these animals">
+      {minded.map(({ taxon, tradeName, cautions }) => (
+        <p key={taxon}>
+          <b>{tradeName}.</b> {cautions.join(' ')}
+        </p>
+      ))}
+    </section>
+  )
+}
+
+interface MembersOf {
+  readonly crew: readonly Planned[]
+  readonly purposes: CrewTold['purposes']
+}
+
+function Members({ crew, purposes }: MembersOf) {
+  return (
+    <ul class="members">
+      {crew.map((one) => (
+        <li key={one.taxon}>
+          <b>
+            {one.there + one.come - one.leave} {one.tradeName}
+          </b>{' '}
+          <i class="quiet">{one.taxon}</i>
+          <br />
+          {numbersOf(one)} {forWhat(purposes[one.taxon])}
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function numbersOf({ there, come, leave, order, price_usd: { low, high } }: Planned): string {
+  return [
+    ...(there > 0 ? [`${there} live there.`] : []),
+    ...(leave > 0 ? [`${leave} are given away.`] : []),
+    ...(come > 0
+      ? [
+          order > come
+            ? `Order ${order} in all for ${come} that live through the first month, ${low} to ${high} US dollars.`
+            : `Order ${come}, ${low} to ${high} US dollars.`,
+        ]
+      : []),
+  ].join(' ')
+}
+
+function forWhat(purpose: Purpose | undefined): string {
+  const kinds = (purpose?.kinds ?? []).map(({ kind }) => kindName(kind))
+  const surfaces = [...new Set((purpose?.kinds ?? []).flatMap((one) => one.surfaces))].map(spaced)
+  const waste = purpose?.eatsWaste ? ' It eats settled waste too.' : ''
+  return kinds.length === 0
+    ? `It eats none of what grows here now.${waste}`
+    : `Eats ${kinds.join(', ')} on ${surfaces.join(', ')}.${waste}`
+}
