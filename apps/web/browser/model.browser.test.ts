@@ -39,6 +39,28 @@ describe('the app that ships', () => {
     await page.context().close()
   }, 120_000)
 
+  it('works out a crew with the solver fetched into its worker, under the content policy', async () => {
+    const { page, complaints } = await visit(site.browser, `${site.address}?place=surfaces&view=crew`, {
+      from: 'heading',
+    })
+    await page.getByRole('button', { name: 'Work out a crew' }).press('Enter')
+    await page.getByText('Who may not come, and why').waitFor({ timeout: 110_000 })
+    expect(await page.locator('.issue').count()).toBe(0)
+    expect(await accessibilityIssues(page)).toEqual([])
+    expect(complaints).toEqual([])
+    await page.context().close()
+  }, 120_000)
+
+  it('reads growth and grazing off the weighed tanks, a figure each with the processes behind it', async () => {
+    const { page, complaints } = await visit(site.browser, `${site.address}?place=surfaces`, {
+      from: 'heading',
+    })
+    await page.locator('.reach-table .figure').first().press('Enter')
+    await page.locator('.derivation').getByText('Processes behind it').waitFor()
+    expect(complaints).toEqual([])
+    await page.context().close()
+  }, 120_000)
+
   it('stops a long run when it is told to, and says so', async () => {
     // A log of three years, so that there is something left to stop when the button is there.
     const prepare = (page: Page) =>

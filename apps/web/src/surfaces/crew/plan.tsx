@@ -1,10 +1,10 @@
 import type { CrewAnswer, Planned } from '@holdfast/crew-plan'
 import { caution, measure } from '@holdfast/facts'
-import { dateOf } from '@holdfast/logbook'
 import type { Purpose } from '@holdfast/reach'
 import { plain } from '../../figure/numbers.ts'
 import { spaced } from '../../figure/spaced.ts'
 import type { SystemData } from '../../shell/system-data.ts'
+import { dayText } from '../../water/days.ts'
 import type { CrewTold } from '../../worker/answers.ts'
 import { Cautions } from '../identify/cautions.tsx'
 import { kindName, placeName } from '../reach/words.ts'
@@ -27,7 +27,7 @@ const nothing = 0.05
 export function PlanView({ plan, told, data }: PlanOf) {
   const { status, crew, steps, byHand, check } = plan
   const names = new Map(crew.map(({ taxon, tradeName }) => [taxon, tradeName]))
-  const date = (days: number): string => dateOf(data.asOf + days, data.system.timeZone)
+  const date = (days: number): string => dayText(data.asOf + days, data.system.timeZone)
   const hand = byHand.filter(({ grams_dry_per_week }) => grams_dry_per_week >= nothing)
   const isHungry = check.issues.some(
     ({ code, where }) => code === 'starves' && crew.some(({ taxon, there }) => taxon === where && there > 0),
@@ -117,14 +117,21 @@ export function PlanView({ plan, told, data }: PlanOf) {
   )
 }
 
-/** What is to be known before an animal is bought. */
+/** What is to be known before an animal is bought; what holds for several of them is said once. */
 function Mind({ crew }: { readonly crew: readonly Planned[] }) {
-  const minded = crew.filter(({ come, cautions }) => come > 0 && cautions.length > 0)
-  return minded.length === 0 ? null : (
+  const comers = crew.filter(({ come }) => come > 0)
+  const whom = (words: string): string =>
+    comers
+      .filter(({ cautions }) => cautions.includes(words))
+      .map(({ tradeName }) => tradeName)
+      .join(', ')
+  const all = [...new Set(comers.flatMap(({ cautions }) => cautions))]
+  const groups = [...new Set(all.map(whom))]
+  return groups.length === 0 ? null : (
     <section class="cautions" aria-label="Mind of these animals">
-      {minded.map(({ taxon, tradeName, cautions }) => (
-        <p key={taxon}>
-          <b>{tradeName}.</b> {cautions.join(' ')}
+      {groups.map((names) => (
+        <p key={names}>
+          <b>{names}.</b> {all.filter((words) => whom(words) === names).join(' ')}
         </p>
       ))}
     </section>
@@ -159,9 +166,7 @@ function numbersOf({ there, come, leave, order, price_usd: { low, high } }: Plan
     ...(leave > 0 ? [`${leave} are given away.`] : []),
     ...(come > 0
       ? [
-          order > come
-            ? `Order ${order} in all for ${come} that live through the first month, ${low} to ${high} US dollars.`
-            : `Order ${come}, ${low} to ${high} US dollars.`,
+          `Order ${come}${order > come ? `, and ${order - come} more only for those that die in the first month` : ''}: ${low} to ${high} US dollars in all.`,
         ]
       : []),
   ].join(' ')
