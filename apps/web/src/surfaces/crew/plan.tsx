@@ -106,12 +106,12 @@ export function PlanView({ plan, told, data }: PlanOf) {
       <ul class="line">
         {hand.map(({ surface, patch, kind, grams_dry_per_week }) => (
           <li key={`${surface} ${patch} ${kind}`}>
-            {kindName(kind)} on {placeName({ surface, patch: patch as 'open' })}:{' '}
+            {kindName(kind)} on {placeName({ surface, patch })}:{' '}
             {plain(Number(grams_dry_per_week.toPrecision(2)))} g dry a week
           </li>
         ))}
       </ul>
-      <Trial plan={plan} names={names} />
+      <Trial plan={plan} />
       <Barred barred={plan.barred} />
     </>
   )
