@@ -45,7 +45,11 @@ async function take(browser: Browser, address: string): Promise<void> {
     await page.goto(`${address}/?place=water`)
     await page.locator('.fan').first().waitFor({ timeout: patience_ms })
     await page.locator('.river').first().waitFor({ timeout: patience_ms })
-    await page.getByText('being worked out').first().waitFor({ state: 'detached', timeout: patience_ms })
+    // Between a rough answer and the question for the whole one nothing is under way for a moment.
+    for (let still = 0; still < 3; still++) {
+      await page.getByText('being worked out').first().waitFor({ state: 'detached', timeout: patience_ms })
+      await page.waitForTimeout(1000)
+    }
     // On a telephone the words fill the first screen: the picture is further down.
     const starts = { ledger: '#ledger-title', outlook: width < 600 ? '.fan-view' : '#outlook-title' }
     for (const [part, start] of Object.entries(starts)) {

@@ -1,8 +1,8 @@
 import type { CrewAnswer, Planned } from '@holdfast/crew-plan'
 import { caution, measure } from '@holdfast/facts'
+import { named } from '@holdfast/facts/names'
 import type { Purpose } from '@holdfast/reach'
 import { plain } from '../../figure/numbers.ts'
-import { spaced } from '../../figure/spaced.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { dayText } from '../../water/days.ts'
 import type { CrewTold } from '../../worker/answers.ts'
@@ -174,7 +174,7 @@ function numbersOf({ there, come, leave, order, price_usd: { low, high } }: Plan
 
 function forWhat(purpose: Purpose | undefined): string {
   const kinds = (purpose?.kinds ?? []).map(({ kind }) => kindName(kind))
-  const surfaces = [...new Set((purpose?.kinds ?? []).flatMap((one) => one.surfaces))].map(spaced)
+  const surfaces = [...new Set((purpose?.kinds ?? []).flatMap((one) => one.surfaces))].map(named)
   const waste = purpose?.eatsWaste ? ' It eats settled waste too.' : ''
   return kinds.length === 0
     ? `It eats none of what grows here now.${waste}`

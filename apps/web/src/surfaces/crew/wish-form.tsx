@@ -1,6 +1,6 @@
 import type { System } from '@holdfast/ecosystem'
 import { grazer } from '@holdfast/facts'
-import { spaced } from '../../figure/spaced.ts'
+import { named } from '@holdfast/facts/names'
 import { TickList } from './tick-list.tsx'
 import type { Ticked } from './wishes.ts'
 
@@ -35,7 +35,7 @@ export function WishForm({ system, ticked, issue, onTick, onAsk }: WishFormOf) {
             <option value="">vessel with most surface</option>
             {homes.map(({ id }) => (
               <option key={id} value={id}>
-                {spaced(id)}
+                {named(id)}
               </option>
             ))}
           </select>

@@ -1,7 +1,7 @@
 import type { System, Vessel } from '@holdfast/ecosystem'
+import { named } from '@holdfast/facts/names'
 import type { GrazerReach, ReachAnswer } from '@holdfast/reach'
 import { useMemo } from 'preact/hooks'
-import { spaced } from '../../figure/spaced.ts'
 import { useWidth } from '../../figure/use-width.ts'
 import { Animal } from './animal.tsx'
 import { type Fringe, fringesOf, lineOf } from './fringe.ts'
@@ -98,12 +98,12 @@ function VesselCut({ vessel, system, reach, picked, box, perDensity }: VesselCut
         ))}
         {shapes.map(({ surface, label }) => (
           <text key={surface.id} class="tick" x={label.x} y={label.y} text-anchor={label.anchor}>
-            {spaced(surface.id)}
+            {named(surface.id)}
           </text>
         ))}
         <Crew reach={reach} fringes={fringes} picked={picked} />
       </svg>
-      <figcaption>{spaced(vessel.id)}</figcaption>
+      <figcaption>{named(vessel.id)}</figcaption>
     </figure>
   )
 }

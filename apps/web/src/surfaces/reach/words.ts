@@ -1,6 +1,6 @@
 import { algaeKind } from '@holdfast/facts'
+import { named } from '@holdfast/facts/names'
 import type { PlaceReach } from '@holdfast/reach'
-import { spaced } from '../../figure/spaced.ts'
 
 const patchWords: Readonly<Record<PlaceReach['patch'], string>> = {
   open: 'in the open',
@@ -10,7 +10,7 @@ const patchWords: Readonly<Record<PlaceReach['patch'], string>> = {
 
 /** A patch as it is called on the page: "rock face, half hidden". */
 export const placeName = ({ surface, patch }: Pick<PlaceReach, 'surface' | 'patch'>): string =>
-  `${spaced(surface)}, ${patchWords[patch]}`
+  `${named(surface)}, ${patchWords[patch]}`
 
 export const kindName = (kind: string): string => algaeKind(kind).title
 
