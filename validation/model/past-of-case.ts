@@ -6,7 +6,7 @@ import type { CaseFile } from '../case-file.ts'
 import { algaeKey, caseEvents, caseObservations, caseSystem } from '../case-system.ts'
 
 /** Enough that medians move by less than the ranges allow; every run draws the same ones. */
-const members = 240
+const members = 400
 const seed = 1
 
 export function questionOf(file: CaseFile): OutlookQuestion {

@@ -124,7 +124,8 @@ test('the file alone holds everything after each write and after the end', async
   await opened.logbook.append([nitrate(2)])
   await opened.logbook.close()
   expect(await entriesOfCopy()).toBe(2)
-  expect((await stat(`${opened.file}-wal`)).size).toBe(0)
+  // SQLite may leave the file of what is not yet in the database empty, or take it away.
+  expect((await stat(`${opened.file}-wal`).catch(() => ({ size: 0 }))).size).toBe(0)
 })
 
 test('a log that another program is writing to is waited for, and then named', async () => {
