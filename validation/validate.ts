@@ -7,6 +7,7 @@ import { execFileSync } from 'node:child_process'
 import type { Check } from './check.ts'
 import { checkCopies } from './copies/index.ts'
 import { againstCbc } from './crew/against-cbc.ts'
+import { eatenInADay } from './crew/eaten.ts'
 import { againstCvode } from './cvode.ts'
 import { cycles } from './cycle.ts'
 import { root } from './experiment/published.ts'
@@ -51,6 +52,7 @@ const comparisons: Readonly<Record<string, Comparison>> = {
   'grazed reefs': grazedReefs,
   'the field key': keyCalibration,
   'crew plans beside another solver': againstCbc,
+  'what grazers eat': eatenInADay,
   'the record under harm': () => checkRecord({ full }),
   'copies under harm': () => checkCopies({ full }),
 }
