@@ -44,7 +44,7 @@ export interface Planned {
   readonly there: number
   readonly come: number
   readonly leave: number
-  /** To be ordered, so that so many are left after the losses of the first month. */
+  /** To be ordered, so that about so many are left after the losses of the first month. */
   readonly order: number
   /** Price of the order, US dollars: low and high. */
   readonly price_usd: { readonly low: number; readonly high: number }

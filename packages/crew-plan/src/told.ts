@@ -42,7 +42,8 @@ function planned(
 ): Planned {
   const firstMonthLoss = facts.typical('crew.first_month_loss')
   const candidate = candidates.find((one) => one.animal.taxon === animal.taxon)
-  const order = Math.max(0, Math.ceil((come - lent) / (1 - firstMonthLoss) - 1e-9))
+  // To the nearest: one that comes alone is replaced when it dies, and has no room for a second beside it.
+  const order = Math.max(0, Math.round((come - lent) / (1 - firstMonthLoss)))
   const { low, high } = animal.price_usd
   const fate = trial.crew.find(({ taxon }) => taxon === animal.taxon)
   const lostInYear = Math.max(0, there + come - leave - (fate?.livingAfterYear ?? 0))
