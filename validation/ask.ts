@@ -45,8 +45,8 @@ export function ask(file: CaseFile, { check, expected }: Statement, model: Model
   }
 }
 
-function wordsOf({ includes = [], excludes = [] }: Expected): readonly string[] {
-  return [...includes, ...excludes].filter((word) => typeof word === 'string')
+function wordsOf({ equals = [], one_of = [], includes = [], excludes = [] }: Expected): readonly string[] {
+  return [equals, one_of, includes, excludes].flat(2).filter((word) => typeof word === 'string')
 }
 
 function answerTo(question: Question): Answered {

@@ -14,7 +14,7 @@ import { compoundNamed } from '@holdfast/seawater'
 import { readingsOf, usualValue } from './answers/readings.ts'
 import { anHourLater, daysBetween, noon } from './calendar.ts'
 import type { CaseEquipment, CaseEvent, CaseFile, CaseWater } from './case-file.ts'
-import { eventsOf, ions, routineAt, waterChanges } from './husbandry.ts'
+import { eventsOf, ions, routineAt, stayed, waterChanges } from './husbandry.ts'
 import { isAfterItsEvent } from './same-day.ts'
 
 /** The system on the first day, with the routine as it is on the day on which one looks. */
@@ -217,7 +217,8 @@ function eventOf(event: CaseEvent): Event | undefined {
     case 'animals added':
     case 'animals lost': {
       const mass = typeof event.mass_g === 'number' ? { mass_g: event.mass_g } : {}
-      return { day, kind, taxon: String(event.taxon), count: Number(event.count), ...mass }
+      const said = { day, taxon: String(event.taxon), count: Number(event.count), ...mass }
+      return kind === 'animals added' ? { kind, ...said } : { kind, ...said, bodyTakenOut: !stayed(event) }
     }
     default:
       return undefined

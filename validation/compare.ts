@@ -11,7 +11,9 @@ export function meets(given: Given, expected: Expected): boolean {
   const holds = (value: Plain) => names.some((one) => same(one, value))
   const conditions = [
     expected.equals === undefined || equals(given, expected.equals),
-    expected.one_of === undefined || expected.one_of.some((one) => equals(given, one)),
+    // Of a list without order any one will do.
+    expected.one_of === undefined ||
+      expected.one_of.some((one) => equals(given, one) || (given.anyOrder === true && holds(one))),
     expected.range === undefined || within(given.value, expected.range),
     expected.includes === undefined || expected.includes.every(holds),
     expected.excludes === undefined || !expected.excludes.some(holds),

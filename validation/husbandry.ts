@@ -207,3 +207,10 @@ function every(first: string, days: number, to: string): readonly string[] {
   for (let day = dayNumber(first); day < end; day += days) dates.push(isoDate(day))
   return dates
 }
+
+/** Whether an animal that was lost stayed where it died: it did unless the note says that it was got out. */
+export function stayed({ note }: CaseEvent): boolean {
+  const words = String(note ?? '').toLowerCase()
+  const gotOut = /\b(removed|taken out|netted out|jumped out|sold|given away|rehomed|moved)\b/.test(words)
+  return !gotOut || /\b(not|never|nobody|un)\b[\w\s]*(removed|taken out|netted|found)/.test(words)
+}

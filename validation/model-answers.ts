@@ -49,6 +49,8 @@ export interface ProposedCrew {
 export interface OfferedLadder {
   readonly measures: readonly string[]
   readonly cautions: readonly string[]
+  /** The measure that stands last, where a warning stands with it. */
+  readonly lastWithWarning?: string
 }
 
 /** Why the model gives no answer. */

@@ -4,7 +4,7 @@ import { molarMass } from '@holdfast/quantities'
 import { compoundNamed, massFraction } from '@holdfast/seawater'
 import { daysBetween } from '../calendar.ts'
 import type { CaseEvent, CaseFile } from '../case-file.ts'
-import { atomInRation, eventsOf, rations, usualRation } from '../husbandry.ts'
+import { atomInRation, eventsOf, rations, stayed, usualRation } from '../husbandry.ts'
 import { inputSums, total } from '../input-sums.ts'
 import { isNoModel } from '../model-answers.ts'
 import {
@@ -80,12 +80,6 @@ function inTheDead(question: Question): number {
     .filter((event) => (date === undefined ? event.date >= from && event.date <= to : event.date === date))
     .filter(stayed)
     .reduce((sum, event) => sum + 1000 * Number(event.count) * massOfOne(file, event) * share, 0)
-}
-
-function stayed({ note }: CaseEvent): boolean {
-  const words = String(note ?? '').toLowerCase()
-  const gotOut = /\b(removed|taken out|netted out|jumped out|sold|given away|rehomed|moved)\b/.test(words)
-  return !gotOut || /\b(not|never|nobody|un)\b[\w\s]*(removed|taken out|netted|found)/.test(words)
 }
 
 function massOfOne({ system }: CaseFile, event: CaseEvent): number {

@@ -19,7 +19,7 @@ export const evaporationAnswers: Family = {
   salinity_at_day_psu: {
     unit: 'psu',
     keys,
-    answer: (question) => ({ value: salinityOf(tankAt(question.file, dateAsked(question)).water) }),
+    answer: (question) => ({ value: salinityAt(question.file, dateAsked(question)) }),
   },
   concentration_factor: {
     unit: '1',
@@ -44,6 +44,9 @@ export const evaporationAnswers: Family = {
     answer: ({ file }) => ({ value: carriedByTopOff(file), anyOrder: true }),
   },
 }
+
+/** Of the tank at noon of a date, practical salinity. */
+export const salinityAt = (file: CaseFile, date: string): number => salinityOf(tankAt(file, date).water)
 
 /**
  * Pure water that, with as much salt water let out as the level demands, leaves the first volume at the

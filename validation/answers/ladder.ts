@@ -31,7 +31,8 @@ export const ladderAnswers: Family = {
     answer: ({ file, model, words }) => {
       const offered = model.ladder(file)
       if (isNoModel(offered)) return offered
-      const names = offered.measures.flatMap(namesOf)
+      // What stands last, under a warning, is not what one is sent to.
+      const names = offered.measures.filter((one) => one !== offered.lastWithWarning).flatMap(namesOf)
       return { value: words.filter((word) => !names.includes(word)), anyOrder: true }
     },
   },

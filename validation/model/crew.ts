@@ -21,7 +21,7 @@ import { grazer, wantedKind } from '@holdfast/facts'
 import type { CaseFile } from '../case-file.ts'
 import type { ProposedCrew } from '../model-answers.ts'
 import { median, resampled } from './courses.ts'
-import { keyOf, presentOf } from './past-of-case.ts'
+import { keyOf, presentForCrew, presentOf } from './past-of-case.ts'
 
 const solver = await loadSolver()
 
@@ -96,7 +96,8 @@ export function proposedCrew(file: CaseFile): ProposedCrew {
 }
 
 function planFor(file: CaseFile): ProposedCrew {
-  const present = presentIn(file)
+  const { known, question } = presentForCrew(file)
+  const present = presentOfPast(known, question)
   const answer = crewPlan({ present, wishes: {} }, solver)
   if (answer.status !== 'plan') return { crew: new Map(), firstStep: new Map(), hungryWithin: () => false }
   const [first] = answer.steps

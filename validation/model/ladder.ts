@@ -1,6 +1,7 @@
 /** What the ladder offers for a case on the day on which one looks. */
 import { presentOfPast } from '@holdfast/crew-plan'
 import { ladder } from '@holdfast/ladder'
+import { salinityAt } from '../answers/evaporation.ts'
 import { notedIn } from '../answers/identification.ts'
 import type { CaseFile } from '../case-file.ts'
 import type { OfferedLadder } from '../model-answers.ts'
@@ -22,7 +23,12 @@ function ladderFor(file: CaseFile): OfferedLadder {
   const { system, observations, events, from } = question
   const present = presentOfPast(known, question)
   const noted = notedIn(file)
-  const asked = { present, system, observations, events, from }
+  const asked = { present, system, observations, events, from, salinity_psu: salinityAt(file, file.asof) }
   const { rungs, cautions } = ladder({ ...asked, ...(noted === undefined ? {} : { noted }) })
-  return { measures: rungs.map(({ measure }) => measure), cautions: cautions.map(({ key: name }) => name) }
+  const last = rungs.length > 1 ? rungs.at(-1) : undefined
+  return {
+    measures: rungs.map(({ measure }) => measure),
+    cautions: cautions.map(({ key: name }) => name),
+    ...(last === undefined || last.cautions.length === 0 ? {} : { lastWithWarning: last.measure }),
+  }
 }

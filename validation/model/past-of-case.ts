@@ -1,4 +1,5 @@
 /** The ensemble of a case up to the day on which one looks, weighed by its readings; each worked out once. */
+import { withEverPresent } from '@holdfast/crew-plan'
 import { assemble, type Model, settingsOn, timeline } from '@holdfast/ecosystem'
 import { type OutlookQuestion, type Past, past, surveyed } from '@holdfast/inference'
 import { noon } from '../calendar.ts'
@@ -42,9 +43,32 @@ export function keyOf({ id, start, asof, system, log }: CaseFile): string {
  * The ensemble that the readings of a case weighed, kept from today on as a variant of the case says. The
  * past stays what it was: a variant was never lived.
  */
-export function presentOf(file: CaseFile): { readonly known: Past; readonly question: OutlookQuestion } {
-  const question = questionOf(file)
-  const known = pastOf(file.variantOf ?? file)
+export const presentOf = (file: CaseFile): PresentOfCase => presentFrom(file, questionOf, pastOf)
+
+/** The same for a crew plan, which reckons with what grows in every tank. */
+export const presentForCrew = (file: CaseFile): PresentOfCase =>
+  presentFrom(
+    file,
+    (one) => withEverPresent(questionOf(one)),
+    (one) => {
+      const question = questionOf(one)
+      const wider = withEverPresent(question)
+      return wider === question ? pastOf(one) : past(wider)
+    },
+  )
+
+interface PresentOfCase {
+  readonly known: Past
+  readonly question: OutlookQuestion
+}
+
+function presentFrom(
+  file: CaseFile,
+  questionFor: (file: CaseFile) => OutlookQuestion,
+  pastFor: (file: CaseFile) => Past,
+): PresentOfCase {
+  const question = questionFor(file)
+  const known = pastFor(file.variantOf ?? file)
   if (file.variantOf === undefined) return { known, question }
   const model = assemble(surveyed(question, question.from))
   if (!sameStates(model, known.model)) return { known: past({ ...question, observations: [] }), question }

@@ -760,6 +760,7 @@ export interface operations {
                         readonly outbreaks: readonly components["schemas"]["Outbreak"][];
                         readonly ownFacts: readonly components["schemas"]["OwnFact"][];
                         readonly remarks: readonly string[];
+                        readonly salinity_psu?: number;
                         readonly system: components["schemas"]["System"];
                         readonly workspace: string;
                     };

@@ -39,7 +39,7 @@ export function ladder(question: LadderQuestion): LadderAnswer {
     causes: causes.map(({ key, says }) => ({ key, says })),
     rungs,
     leftOut,
-    cautions: allOf(rungs, standing),
+    cautions: allOf(rungs, causes, standing),
   }
 }
 
@@ -105,6 +105,7 @@ const minded = (keys: readonly string[]): readonly Caution[] =>
 /** Of the rungs, and of what the water lacks or holds whatever is done. */
 function allOf(
   rungs: readonly Rung[],
+  causes: readonly Found[],
   { levels, poison, cycleOpen, facts, meant }: Standing,
 ): readonly Caution[] {
   const ofWater = [
@@ -112,6 +113,7 @@ function allOf(
     ...(levels.nitrate.isShort ? ['nitrate_too_low_for_corals'] : []),
     ...(levels.phosphate.isShort ? ['phosphate_too_low_for_corals'] : []),
     ...(poison > facts.typical('crew_plan.ammonia') || cycleOpen ? ['ammonia_toxic'] : []),
+    ...causes.flatMap(({ cautions: minding = [] }) => minding),
   ]
   return minded([...rungs.flatMap((rung) => rung.cautions.map(({ key }) => key)), ...ofWater])
 }

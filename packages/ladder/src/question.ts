@@ -12,6 +12,8 @@ export interface LadderWishes {
   readonly finer?: string
   /** Title or key of the measure that ended it the last time: it comes first. */
   readonly worked?: string
+  /** Of late, as read or as it must be after what evaporated; left out where nobody knows. */
+  readonly salinity_psu?: number
   /** Animals that are safe with caution only: all of them; without it none. */
   readonly withCaution?: 'all'
 }

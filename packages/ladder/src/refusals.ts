@@ -3,6 +3,7 @@ import { highOnes } from './causes/inputs.ts'
 import { curing } from './causes/new-system.ts'
 import { darkBed } from './causes/outlets.ts'
 import { rationOf } from './causes/ration.ts'
+import { salinity } from './causes/too-fast.ts'
 import { poured } from './poured.ts'
 import { pieceOf, type Standing } from './standing.ts'
 
@@ -30,7 +31,7 @@ const refusals: readonly Refusal[] = [
   {
     of: ['feed_less', 'nutrients_lower', 'water_change_small', 'carbon_dose_more'],
     because: (standing) =>
-      highOnes(standing).length === 0
+      highOnes(standing).length === 0 && !salinity(standing)
         ? 'Neither nitrate nor phosphate stands above the band: leaner water harms corals before it harms algae.'
         : undefined,
   },
@@ -158,14 +159,12 @@ const refusals: readonly Refusal[] = [
   },
   {
     of: ['source_water_purify', 'topoff_pure_water'],
-    because: ({
-      system: {
-        source_water: { kind, NO3_mg_L = 0, PO4_mg_L = 0, SiO2_mg_L = 0 },
-      },
-    }) =>
-      kind !== 'tap water' && NO3_mg_L + PO4_mg_L + SiO2_mg_L === 0
+    because: (standing) => {
+      const { kind, NO3_mg_L = 0, PO4_mg_L = 0, SiO2_mg_L = 0 } = standing.system.source_water
+      return !salinity(standing) && kind !== 'tap water' && NO3_mg_L + PO4_mg_L + SiO2_mg_L === 0
         ? 'By its description the new water carries nothing.'
-        : undefined,
+        : undefined
+    },
   },
 ]
 

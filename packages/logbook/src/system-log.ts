@@ -8,6 +8,7 @@ import { equipmentRemarks } from './equipment-remarks.ts'
 import { lateOn, modelDay } from './model-day.ts'
 import { observationsAndEvents } from './observations-and-events.ts'
 import { type Outbreak, outbreaksOf } from './outbreaks.ts'
+import { salinityOfLate } from './salinity-of-late.ts'
 
 /** A system with its log, as the model and the pages take it. */
 export interface SystemLog {
@@ -18,6 +19,8 @@ export interface SystemLog {
   readonly ownFacts: readonly OwnFact[]
   /** The one that changed last first. */
   readonly outbreaks: readonly Outbreak[]
+  /** Practical salinity as read last, of late; left out where it was not. */
+  readonly salinity_psu?: number
   /** The day of the first entry, at noon or at its first reading. */
   readonly from: Day
   /** The end of the last day with an entry, so that a log of the past still has an outlook. */
@@ -53,14 +56,17 @@ export function systemLog(stored: readonly Stored[]): SystemLog | undefined {
   if (system === undefined) return undefined
   const { observations, events, notUsed, upperBounds } = observationsAndEvents(stored, zone)
   const noon = modelDay(first, 12, zone(first))
+  const asOf = lateOn(last, zone(last))
+  const salinity_psu = salinityOfLate(entries, asOf, zone(last))
   return {
     system,
     observations,
     events,
     ownFacts: [...factsAt(stored, endOfTime, newest).values()].toSorted((a, b) => (a.fact < b.fact ? -1 : 1)),
     from: [...observations, ...events].reduce((day, one) => Math.min(day, one.day), noon),
-    asOf: lateOn(last, zone(last)),
+    asOf,
     outbreaks: outbreaksOf(stored),
+    ...(salinity_psu === undefined ? {} : { salinity_psu }),
     dates: { from: first, to: last },
     entries,
     remarks: [

@@ -25,7 +25,7 @@ const horizonDays = 1
 export async function ladderCommand(options: LadderOptions, terminal: Terminal): Promise<void> {
   const kind = kindIn(options)
   const { log } = await withLog(options, (logbook) => chooseSystem(logbook, options.system))
-  const { system, observations, events, ownFacts, outbreaks, from, asOf } = log
+  const { system, observations, events, ownFacts, outbreaks, salinity_psu, from, asOf } = log
   const again = outbreaks.find(({ stage, algae }) => stage === 'back' && (kind ?? algae) === algae)
   const { members, seed } = options
   const running = progress(terminal, `Ladder over ${members} members`)
@@ -41,6 +41,7 @@ export async function ladderCommand(options: LadderOptions, terminal: Terminal):
     ...kindOf(kind ?? again?.algae),
     ...notedIn(log),
     ...(again?.worked === undefined ? {} : { worked: again.worked }),
+    ...(salinity_psu === undefined ? {} : { salinity_psu }),
     ...(options.withCaution ? { withCaution: 'all' } : {}),
   })
   terminal.out(options.json ? JSON.stringify(asJson(log, answer), null, 2) : inWords(log, answer))

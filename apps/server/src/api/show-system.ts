@@ -22,6 +22,7 @@ export const showSystem = route({
         events: z.array(event).readonly(),
         ownFacts: z.array(ownFact).readonly(),
         outbreaks: z.array(outbreak).readonly(),
+        salinity_psu: z.exactOptional(z.number()).describe('Practical salinity as read last, of late.'),
         from: day,
         asOf: day,
         kept: z.string().describe('Where the log lives, in words that follow "Your log is kept".'),
@@ -33,11 +34,10 @@ export const showSystem = route({
   async answer({ path }, { logbook, logs, kept }) {
     const log = await logs.of(path.system)
     if (log === undefined) return { status: 404, body: { issues: [noSystem(path.system)] } }
-    const { system, observations, events, ownFacts, outbreaks, from, asOf, remarks } = log
+    const { system, observations, events, ownFacts, outbreaks, salinity_psu, from, asOf, remarks } = log
     const { workspace } = logbook
-    return {
-      status: 200,
-      body: { workspace, system, observations, events, ownFacts, outbreaks, from, asOf, kept, remarks },
-    }
+    const salinity = salinity_psu === undefined ? {} : { salinity_psu }
+    const told = { system, observations, events, ownFacts, outbreaks, ...salinity, from, asOf, remarks }
+    return { status: 200, body: { workspace, kept, ...told } }
   },
 })

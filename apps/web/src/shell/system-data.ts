@@ -20,6 +20,8 @@ export interface SystemData {
   readonly ownFacts: readonly OwnFact[]
   /** The one that changed last first. */
   readonly outbreaks: readonly Outbreak[]
+  /** Practical salinity as read last, of late. */
+  readonly salinity_psu?: number
   readonly from: Day
   readonly asOf: Day
   /** Where the log lives, in words that follow "Your log is kept". */

@@ -12,6 +12,8 @@ export interface Found extends Cause {
   /** Share of what comes in, 0 to 1; the larger first within a rank. */
   readonly size: number
   readonly steps: readonly (string | Step)[]
+  /** Keys of what is to be minded whatever is done. */
+  readonly cautions?: readonly string[]
 }
 
 /**

@@ -16,12 +16,16 @@ import {
   uncutBed,
 } from './outlets.ts'
 import { short } from './short.ts'
+import { doseRisen, falling, salinity } from './too-fast.ts'
 
 const all: readonly ((standing: Standing) => Found | undefined)[] = [
   poison,
+  salinity,
+  doseRisen,
   curing,
   cycling,
   short,
+  falling,
   carriedIn('source_water'),
   silicate,
   carriedIn('salt'),

@@ -29,6 +29,7 @@ export function Ladder({ data }: { readonly data: SystemData }) {
       ...(kind === undefined ? {} : { kind }),
       ...(finer === undefined ? {} : { finer }),
       ...(worked === undefined ? {} : { worked }),
+      ...(data.salinity_psu === undefined ? {} : { salinity_psu: data.salinity_psu }),
       ...(allAnimals ? { withCaution: 'all' as const } : {}),
     }
     return { kind: 'ladder', outlook: questionOf(data), wishes } as const
