@@ -21,11 +21,11 @@ import { doseRisen, falling, salinity } from './too-fast.ts'
 const all: readonly ((standing: Standing) => Found | undefined)[] = [
   poison,
   salinity,
-  doseRisen,
   curing,
   cycling,
   short,
   falling,
+  doseRisen,
   carriedIn('source_water'),
   silicate,
   carriedIn('salt'),

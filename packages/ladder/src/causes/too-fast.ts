@@ -38,7 +38,7 @@ export function doseRisen(standing: Standing): Found | undefined {
   if (before === 0 || now / before < facts.typical('ladder.dose_risen')) return undefined
   return {
     key: 'dose-risen',
-    rank: 'danger',
+    rank: 'short',
     size: 0.4,
     cautions: ['oxygen_at_night'],
     says: `The carbon dose went from ${before} to ${now} mL a day within a fortnight: bacteria bloom, take the oxygen of the night, and strip the water faster than corals bear.`,
