@@ -73,7 +73,7 @@ export function verdictWords({ readyNow, ready, until }: Commissioning, { date }
 /** Who tells of a peak. */
 export const peakWords = {
   readings: 'by your readings',
-  model: 'as the model expects it',
+  model: 'by the model',
 } as const satisfies Record<Peak['by'], string>
 
 /** What is read or reckoned of a condition. */
@@ -116,7 +116,7 @@ export function deedWords(deed: Deed, { number }: Writing): Told {
     case 'test':
       return {
         says: `Test ${listed(deed.quantities)}.`,
-        why: 'What was not read in the last days is not shown, and is never taken for nothing.',
+        why: 'Nobody has read it of late, and what the model makes of it is no reading.',
       }
     case 'test often':
       return {
