@@ -1,19 +1,16 @@
+import { type Band, type Commissioning, commissioning, startUpQuestion } from '@holdfast/commissioning'
 import {
   askedWords,
   avoidedWords,
-  type Band,
-  type Commissioning,
-  commissioning,
   conditionWords,
   deedWords,
   peakWords,
   shownWords,
-  startUpQuestion,
   stateWords,
   type Told,
   verdictWords,
   type Writing,
-} from '@holdfast/commissioning'
+} from '@holdfast/commissioning/words'
 import { past } from '@holdfast/inference'
 import { dateOf, type SystemLog } from '@holdfast/logbook'
 import { figure } from '../figure.ts'

@@ -1,11 +1,11 @@
+import type { Condition } from '@holdfast/commissioning'
 import {
   askedWords,
-  type Condition,
   conditionWords,
   shownWords,
   stateWords,
   type Writing,
-} from '@holdfast/commissioning'
+} from '@holdfast/commissioning/words'
 import { capital } from './words.ts'
 
 const size = 16

@@ -1,6 +1,6 @@
 import '../../style/identify.css'
 import '../../style/start.css'
-import { avoidedWords, deedWords, type Told, verdictWords, type Writing } from '@holdfast/commissioning'
+import { avoidedWords, deedWords, type Told, verdictWords, type Writing } from '@holdfast/commissioning/words'
 import { useMemo } from 'preact/hooks'
 import { plain } from '../../figure/numbers.ts'
 import { addressOf } from '../../shell/address.ts'

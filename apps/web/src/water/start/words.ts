@@ -1,4 +1,5 @@
-import { type Commissioning, type Peak, peakWords, type Writing } from '@holdfast/commissioning'
+import type { Commissioning, Peak } from '@holdfast/commissioning'
+import { peakWords, type Writing } from '@holdfast/commissioning/words'
 import { written } from '../../figure/numbers.ts'
 
 /** Whether a quantity still rises on the last day that the model looks at: its peak is not in sight. */
