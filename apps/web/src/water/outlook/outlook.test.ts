@@ -64,15 +64,15 @@ describe('a fan', () => {
 describe('the sentence over a fan', () => {
   const ground = { answer, data: exampleData }
 
-  it('says today, four weeks on, units, and the band', () => {
+  it('says the last day of the log, four weeks on, units, and the band', () => {
     expect(sentenceText(fanSentence(subjectOf('nitrate'), ground))).toBe(
-      'Nitrate: 10.0 (8.2 to 12.2) mg/L NO3 today and, kept as it is, 12 (7 to 20) mg/L NO3 in four weeks. More than half of that lies above where corals want it, 1 to 10 mg/L\u00a0NO3. Chance of being in band in week 8: 20 (10 to 36) %.',
+      'Nitrate: 10.0 (8.2 to 12.2) mg/L NO3 on 28 Nov 2025 and, kept as it is, 12 (7 to 20) mg/L NO3 four weeks later. More than half of that lies above where corals want it, 1 to 10 mg/L\u00a0NO3. Chance of being in band in week 8: 20 (10 to 36) %.',
     )
   })
 
   it('says cover as per cent of a named place', () => {
     expect(sentenceText(fanSentence(subjectOf('cover'), ground))).toContain(
-      'Cover of green hair algae on rock face: 16 (11 to 23) % today',
+      'Cover of green hair algae on rock face: 16 (11 to 23) % on 28 Nov 2025',
     )
   })
 })
