@@ -99,8 +99,9 @@ function Answer({ answer, data, isOld }: AnswerOf) {
   if (causes.length === 0)
     return (
       <p class="line">
-        Nothing stands out: the water in its band, nothing broken, no growth seen of late. Look again in a
-        week.
+        {isKnownOfLate(data)
+          ? 'Nothing stands out: the water in its band, nothing broken, no growth seen of late. Look again in a week.'
+          : 'Nothing can be said: the log has neither a reading nor a survey of the last four weeks. Test nitrate and phosphate, and look at a surface.'}
       </p>
     )
   return (
@@ -149,3 +150,7 @@ function Answer({ answer, data, isOld }: AnswerOf) {
     </div>
   )
 }
+
+/** Without a reading of late that nothing stands out says nothing of the tank. */
+const isKnownOfLate = ({ observations, asOf }: SystemData): boolean =>
+  observations.some(({ day }) => day <= asOf && day >= asOf - 28)

@@ -41,8 +41,9 @@ export function Ledger({ data, choice, onAnswer }: LedgerOf) {
     <section class={asked.old ? 'view old' : 'view'} aria-labelledby="ledger-title">
       <h2 id="ledger-title">Ledger</h2>
       <p class="lead">
-        What came in, what left and what stayed, from {dayText(from, data.system.timeZone)} to{' '}
-        {dayText(to, data.system.timeZone)}.
+        What came in, what left and what stayed, {from === to ? 'on' : 'from'}{' '}
+        {dayText(from, data.system.timeZone)}
+        {from === to ? '' : ` to ${dayText(to, data.system.timeZone)}`}.
       </p>
       <Working asked={asked} what="The ledger" />
       {asked.answer && (

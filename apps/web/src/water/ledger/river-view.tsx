@@ -51,7 +51,7 @@ export function RiverView({ river, drawing, ground, spot, onSpot, onTable, hint 
         />
       </div>
       <div class="readout" aria-live="polite">
-        {spot ? <Says sentence={atSpot(spot, river, ground)} /> : <p class="line quiet">{hint}</p>}
+        {spot ? <Says sentence={atSpot(spot, river, ground)} /> : <p class="line quiet hint">{hint}</p>}
       </div>
       <RiverLegend river={river} ground={ground} />
     </figure>
