@@ -40,6 +40,17 @@ describe('a fan', () => {
     }
   })
 
+  it('writes thousands on its axis as the figures do, and never with a comma', () => {
+    const subject = subjectOf('nitrate')
+    const texts = (ceiling: number) =>
+      drawFan({ subject, shown, asOf, planned: [], width: 700, height: 230, ceiling }).valueTicks.map(
+        ({ text }) => text,
+      )
+    expect(texts(2000)).toEqual(['0', '500', '1000', '1500', '2000'])
+    expect(texts(20_000).at(-1)).toBe('20\u202f000')
+    expect(texts(0.4)).toEqual(['0.0', '0.1', '0.2', '0.3', '0.4'])
+  })
+
   it('marks what is planned at its days and nothing outside what is shown', () => {
     const at = (day: number): Planned => ({ day, kind: 'water', says: 'Water change, 30 L' })
     const { planned, x } = drawn('nitrate', [at(asOf + 7), at(asOf + 21), at(asOf + 400)])

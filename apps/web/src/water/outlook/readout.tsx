@@ -23,7 +23,7 @@ export function Readout(of: ReadoutOf) {
   return (
     <div class="readout" aria-live="polite">
       {of.step === undefined ? (
-        <p class="line quiet hint">{of.hint}</p>
+        <p class="line quiet how-to-walk">{of.hint}</p>
       ) : (
         <Says sentence={onDay(of, of.step)} />
       )}
