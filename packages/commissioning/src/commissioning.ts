@@ -97,7 +97,7 @@ export function commissioning(
     readyNow,
     ready,
     stocked,
-    ...deedsOf({ conditions, readyNow, stocked }, portions),
+    ...deedsOf({ conditions, readyNow, stocked, hasCorals: (system.corals?.area_m2 ?? 0) > 0 }, portions),
   }
 }
 

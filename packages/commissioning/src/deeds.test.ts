@@ -22,7 +22,7 @@ const unproved: Condition = { name: 'ammonia_challenge_cleared', state: 'open', 
 const leaching: Condition = { name: 'rock_cured', state: 'open', limits: [] }
 
 const deeds = (conditions: readonly Condition[], stocked = false) =>
-  deedsOf({ conditions, stocked, readyNow: false }, portions)
+  deedsOf({ conditions, stocked, hasCorals: false, readyNow: false }, portions)
 const names = ({ next }: { readonly next: readonly Deed[] }) => next.map(({ name }) => name)
 
 test('what nobody has read is tested first, and nothing else is done on the strength of a guess', () => {
@@ -66,6 +66,16 @@ test('over animals no ammonia is dosed, and while it can be read they are spared
   expect(next[0]).toEqual({ name: 'spare animals' })
   expect(not).toContain('dose over animals')
   expect(not).not.toContain('animals')
+})
+
+test('where animals or corals live nobody is told to put out the light, nor to starve them for want of a reading', () => {
+  const unread: Condition = { name: 'ammonia_reads_nothing', state: 'not read', limits: limit(0.05) }
+  const { next, not } = deeds([unread, ...quiet.slice(1)], true)
+  expect(next).toEqual([{ name: 'test', quantities: ['ammonia'] }])
+  expect(not).not.toContain('light')
+  const withCorals = { conditions: quiet, stocked: false, hasCorals: true, readyNow: false }
+  expect(deedsOf(withCorals, portions).not).toEqual(['animals'])
+  expect(deeds(quiet).not).toContain('light')
 })
 
 test('acid and bleach are warned of where there is rock to cure', () => {

@@ -11,7 +11,10 @@ export interface Portions {
   readonly media_g: number
 }
 
-type Stood = Pick<Commissioning, 'conditions' | 'readyNow' | 'stocked'>
+type Stood = Pick<Commissioning, 'conditions' | 'readyNow' | 'stocked'> & {
+  /** Corals live in it: they need their light. */
+  readonly hasCorals: boolean
+}
 
 /**
  * What to do next, in order, and what not to do, by what is shown already: first what animals that are in need, then
@@ -38,7 +41,7 @@ function next({ conditions, stocked }: Stood, portions: Portions): readonly Deed
   const proves = isOpen('ammonia_challenge_cleared') && isGone && !isOpen('rock_cured')
   const left = ['nitrate_under_limit', 'phosphate_under_limit'] as const
   return [
-    ...(stocked && !isGone ? [{ name: 'spare animals' } as const] : []),
+    ...(stocked && isRead(ammonia) && !isGone ? [{ name: 'spare animals' } as const] : []),
     ...(unread.length > 0 ? [{ name: 'test', quantities: unread } as const] : []),
     ...(changing.length > 0 ? [{ name: 'test often', quantities: changing } as const] : []),
     ...(isOpen('rock_cured') && isGone
@@ -51,11 +54,11 @@ function next({ conditions, stocked }: Stood, portions: Portions): readonly Deed
   ]
 }
 
-function not({ conditions, stocked }: Stood): Commissioning['not'] {
+function not({ conditions, stocked, hasCorals }: Stood): Commissioning['not'] {
   const leaches = conditions.some(({ name }) => name === 'rock_cured')
   return [
     stocked ? 'dose over animals' : 'animals',
-    'light',
+    ...(stocked || hasCorals ? [] : (['light'] as const)),
     ...(leaches ? (['acid or bleach'] as const) : []),
   ]
 }

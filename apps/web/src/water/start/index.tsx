@@ -1,5 +1,6 @@
 import '../../style/identify.css'
 import '../../style/start.css'
+import { mayBeStartingUp } from '@holdfast/commissioning/age'
 import { avoidedWords, deedWords, type Told, verdictWords, type Writing } from '@holdfast/commissioning/words'
 import { useMemo } from 'preact/hooks'
 import { plain } from '../../figure/numbers.ts'
@@ -19,7 +20,11 @@ const startUpIn = (told: Answer) => ('startUp' in told ? told.startUp : undefine
 
 /** How the start-up of a new tank stands: what comes when, what to do and not to do, and what is still to be shown. */
 export function StartUp({ data }: { readonly data: SystemData }) {
-  const asked = useMemo(() => ({ kind: 'start-up', outlook: questionOf(data) }) as const, [data])
+  const isYoung = mayBeStartingUp(data.system, data)
+  const asked = useMemo(
+    () => (isYoung ? ({ kind: 'start-up', outlook: questionOf(data) } as const) : undefined),
+    [data, isYoung],
+  )
   const now = useAnswer(asked, startUpIn)
   return (
     <>
@@ -34,6 +39,12 @@ export function StartUp({ data }: { readonly data: SystemData }) {
         <p class="lead">
           How far the bacteria of a new tank are, what comes next, and when the first animals may come.
         </p>
+        {!isYoung && (
+          <p class="verdict">
+            The start-up of this system is over, as far as its letter says. If it is new, say there since when
+            its glass and sand have been wet: <a href={addressOf('record', 'letter')}>its letter</a>.
+          </p>
+        )}
         <Working asked={now} what="The start-up" />
         {now.answer && <StartUpAnswer answer={now.answer} data={data} />}
       </section>
