@@ -80,7 +80,7 @@ export const peakWords = {
 export function shownWords({ name, shown }: Condition, { date, number }: Writing): string {
   if (shown === undefined) return ''
   const { value, unit, day, by, belowDetection } = shown
-  if (name === 'rock_cured') return `so in ${number(100 * value)} % of the simulated tanks`
+  if (name === 'rock_cured') return `cured in ${number(100 * value)} % of the simulated tanks`
   const amount = `${belowDetection ? 'under ' : ''}${number(value)} ${unit}`
   return by === 'reading' ? `${amount}, ${date(day)}` : `${amount}, by the model`
 }
