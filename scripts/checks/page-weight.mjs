@@ -22,6 +22,7 @@ const kB = 1000
 export const views = {
   today: { parts: ['src/today/index.tsx'], most: 300 * kB },
   water: { parts: ['src/water/index.tsx'], worker: /^holdfast\.worker-/, most: 300 * kB },
+  'start-up': { parts: ['src/water/start/index.tsx'], worker: /^holdfast\.worker-/, most: 300 * kB },
   surfaces: { parts: ['src/surfaces/index.tsx'], worker: /^holdfast\.worker-/, most: 300 * kB },
   log: { parts: ['src/record/index.tsx'], most: 100 * kB },
   letter: { parts: ['src/record/index.tsx', 'src/record/letter/index.tsx'], most: 300 * kB },

@@ -46,6 +46,8 @@ const told: Commissioning = {
   readyNow: false,
   ready: { low: 150, middle: 170, high: Number.POSITIVE_INFINITY },
   stocked: false,
+  next: [],
+  not: [],
 }
 
 const result = (check: Check, expected: Expected) =>

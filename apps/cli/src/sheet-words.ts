@@ -9,7 +9,7 @@ const delimiters: Readonly<Record<string, string>> = {
 }
 
 const layouts: Readonly<Record<Sheet['layout'], string>> = {
-  wide: 'a column a quantity',
+  wide: 'one column for each quantity',
   long: 'one reading a row',
   across: 'dates across, a row a quantity',
 }

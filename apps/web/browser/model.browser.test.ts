@@ -11,9 +11,9 @@ describe('the app that ships', () => {
     expect(await page.locator('.river').count()).toBe(2)
     expect(await page.locator('.fan').count()).toBeGreaterThanOrEqual(2)
     expect(await page.locator('.issue').count()).toBe(0)
-    const sentence = await page.locator('.fan-view .line', { hasText: 'today and' }).first().textContent()
+    const sentence = await page.locator('.fan-view .line', { hasText: 'kept as it is' }).first().textContent()
     expect(sentence).toMatch(
-      /Nitrate: [\d.]+ \([\d.]+ to [\d.]+\)\s*mg\/L NO3\s*today and, kept as it is, [\d.]+/,
+      /Nitrate: [\d.]+ \([\d.]+ to [\d.]+\)\s*mg\/L NO3\s*on 28 Nov 2025 and, kept as it is, [\d.]+/,
     )
     const feed = page.locator('.legend .figure').first()
     await feed.click()

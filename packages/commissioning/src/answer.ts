@@ -70,6 +70,19 @@ export interface Condition {
   readonly shown?: Shown
 }
 
+/** Something to do, with how much of it. */
+export type Deed =
+  | { readonly name: 'spare animals' | 'first few' | 'look' }
+  | { readonly name: 'test' | 'test often'; readonly quantities: readonly Dissolved[] }
+  /** `rise`: mg/L N that `mass_g` of ammonium chloride adds to all the water. */
+  | { readonly name: 'dose'; readonly mass_g: number; readonly rise: number }
+  /** `share` of the water, 0 to 1. */
+  | { readonly name: 'change' | 'change first'; readonly share: number }
+  | { readonly name: 'cure'; readonly share: number; readonly media_g: number }
+
+/** Something that would harm a start-up. */
+export type Avoided = 'animals' | 'dose over animals' | 'light' | 'acid or bleach'
+
 export interface Commissioning {
   readonly from: Day
   readonly asOf: Day
@@ -84,4 +97,8 @@ export interface Commissioning {
   readonly until: Day
   /** Animals live in it already: they stand in for doses of ammonia, which would poison them. */
   readonly stocked: boolean
+  /** What to do, in order. */
+  readonly next: readonly Deed[]
+  /** What to leave. */
+  readonly not: readonly Avoided[]
 }

@@ -4,8 +4,9 @@ import type { Band, Commissioning, Condition, Dissolved } from './answer.ts'
 import { conditionsOn } from './conditions.ts'
 import { bandOf, type Courses, courseOf, coursesOf, units } from './courses.ts'
 import { isCured, leaches } from './curing.ts'
+import { deedsOf } from './deeds.ts'
 import { type Limits, limitsOf } from './limits.ts'
-import { challengeAsked, challengesCleared, type Log, livingOn, quietSince } from './log.ts'
+import { challengeAsked, challengesCleared, type Log, livingOn, quietSince, saltFor, waterOf } from './log.ts'
 import { peakOf } from './peaks.ts'
 import { type Plan, readyDay, type ShownAlready } from './ready-day.ts'
 import { type RunOn, runOn } from './run-on.ts'
@@ -76,6 +77,14 @@ export function commissioning(
         few.weights.of,
         plan.until,
       )
+  const stocked = livingOn(log, asOf) > 0
+  const water = waterOf(system)
+  const portions = {
+    rise: plan.dose,
+    mass_g: saltFor(plan.dose, water),
+    change: plan.change,
+    media_g: plan.media * water,
+  }
   return {
     from,
     asOf,
@@ -87,7 +96,8 @@ export function commissioning(
     conditions,
     readyNow,
     ready,
-    stocked: livingOn(log, asOf) > 0,
+    stocked,
+    ...deedsOf({ conditions, readyNow, stocked, hasCorals: (system.corals?.area_m2 ?? 0) > 0 }, portions),
   }
 }
 

@@ -24,7 +24,10 @@ export const waterOf = ({ vessels }: System): number =>
   vessels.reduce((sum, { volume_L }) => sum + volume_L, 0)
 
 /** mg N in a gram of ammonium chloride. */
-export const nitrogenOfSalt = (1000 * molarMass('N')) / molarMass('NH4Cl')
+const nitrogenOfSalt = (1000 * molarMass('N')) / molarMass('NH4Cl')
+
+/** Ammonium chloride, g, that adds so much ammonia (mg/L N) to so much water. */
+export const saltFor = (rise: number, water_L: number): number => (rise * water_L) / nitrogenOfSalt
 
 export interface Dose {
   readonly day: Day

@@ -1,7 +1,7 @@
 import type { Day, Event } from '@holdfast/ecosystem'
 import { isCured, leaches, renewed } from './curing.ts'
 import type { Limits } from './limits.ts'
-import { nitrogenOfSalt } from './log.ts'
+import { saltFor } from './log.ts'
 import type { RunOn, World } from './run-on.ts'
 
 /** What the log has shown already. */
@@ -95,7 +95,7 @@ function provedAfter(
       day: world.day,
       kind: 'dose',
       substance: 'ammonium chloride',
-      mass_g: (dose * run.model.volume_L) / nitrogenOfSalt,
+      mass_g: saltFor(dose, run.model.volume_L),
     }
     const days: readonly World[] = run.days(world, Math.ceil(limits.challengeDays.value), [salt])
     const inTime = days.find(isGone)

@@ -6,7 +6,7 @@ const families: Readonly<Record<string, string>> = {
   ammonia: 'Ammonia to the air',
   band: 'Where corals are kept',
   cd: 'Organic carbon dosing',
-  commissioning: 'Commissioning',
+  commissioning: 'Start-up of a new tank',
   coral: 'Corals and water at surfaces',
   crew: 'Crew',
   crew_plan: 'Crew plan',

@@ -46,10 +46,13 @@ export function fitting(standing: Standing, kind: string | undefined, meant?: re
     animals: [],
     because:
       why.length > 0
-        ? `None that eats it may come: ${why
-            .map(({ taxon, why: words }) => `${taxon}: ${words.replace(/\.$/, '')}`)
+        ? `None that eats it may come. ${why
             .slice(0, 3)
-            .join('; ')}.`
+            .map(({ taxon, why: words }) => `${begun(grazer(taxon)?.tradeName ?? taxon)}: ${ended(words)}`)
+            .join(' ')}`
         : 'No animal of the trade that eats it gets there.',
   }
 }
+
+const begun = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+const ended = (text: string): string => (/[.?!]$/.test(text) ? text : `${text}.`)

@@ -1,13 +1,19 @@
+import { type Band, type Commissioning, commissioning, startUpQuestion } from '@holdfast/commissioning'
 import {
-  type Band,
-  type Commissioning,
-  type Condition,
-  commissioning,
-  startUpQuestion,
-} from '@holdfast/commissioning'
+  askedWords,
+  avoidedWords,
+  conditionWords,
+  deedWords,
+  peakWords,
+  shownWords,
+  stateWords,
+  type Told,
+  verdictWords,
+  type Writing,
+} from '@holdfast/commissioning/words'
 import { past } from '@holdfast/inference'
 import { dateOf, type SystemLog } from '@holdfast/logbook'
-import { figure, percent } from '../figure.ts'
+import { figure } from '../figure.ts'
 import { chooseSystem, type Where, withLog } from '../open-log.ts'
 import { progress } from '../progress.ts'
 import { table } from '../table.ts'
@@ -18,25 +24,6 @@ export interface CommissioningOptions extends Where {
   readonly members: number
   readonly seed: number
   readonly json?: true
-}
-
-const titles: Readonly<Record<Condition['name'], string>> = {
-  ammonia_reads_nothing: 'Ammonia reads nothing for days',
-  un_ionised_ammonia_low: 'Poisonous (un-ionised) part of the ammonia',
-  nitrite_near_nothing: 'Nitrite next to nothing',
-  ammonia_challenge_cleared: 'A dose of ammonia gone in time',
-  rock_cured: 'Rock gives off next to nothing',
-  nitrate_under_limit: 'Nitrate where corals are kept',
-  phosphate_under_limit: 'Phosphate where corals are kept',
-  salinity_and_temperature_steady: 'Salinity and temperature steady for a week',
-  film_showing: 'Diatoms or green film show, for those that eat them',
-}
-
-const states: Readonly<Record<Condition['state'], string>> = {
-  met: 'yes',
-  open: 'not yet',
-  'not read': 'not read lately',
-  look: 'look for yourself',
 }
 
 /** Whether a new system is ready for its first animals, what is still to be shown, and when that may be. */
@@ -65,7 +52,7 @@ const dateIn =
 function asJson(log: SystemLog, answer: Commissioning): unknown {
   const date = dateIn(log)
   const dates = ({ low, middle, high }: Band) => ({ p05: date(low), p50: date(middle), p95: date(high) })
-  const { asOf, until, readyNow, ready, stocked, conditions, peaks, courses } = answer
+  const { asOf, until, readyNow, ready, stocked, conditions, peaks, courses, next, not } = answer
   return {
     system: log.system.id,
     as_of: date(asOf),
@@ -73,6 +60,8 @@ function asJson(log: SystemLog, answer: Commissioning): unknown {
     ready: dates(ready),
     looked_ahead_to: date(until),
     stocked,
+    next,
+    not,
     conditions: conditions.map(({ shown, ...one }) => ({
       ...one,
       ...(shown === undefined ? {} : { shown: { ...shown, day: date(shown.day) } }),
@@ -97,12 +86,16 @@ function asJson(log: SystemLog, answer: Commissioning): unknown {
 }
 
 function inWords(log: SystemLog, answer: Commissioning): string {
-  const date = dateIn(log)
-  const { system } = log
-  const { asOf, peaks, conditions } = answer
+  const date = (day: number): string => dateIn(log)(day) ?? ''
+  const writing: Writing = { date, number: (value) => String(Number(value.toPrecision(2))) }
+  const { asOf, peaks, conditions, next, not } = answer
   return [
-    `Start-up of ${system.name} on ${date(asOf)}`,
-    verdict(log, answer),
+    `Start-up of ${log.system.name} on ${date(asOf)}`,
+    verdictWords(answer, writing),
+    ['What to do next', ...next.map((deed) => deedLine(deedWords(deed, writing)))].join('\n'),
+    ...(not.length === 0
+      ? []
+      : [['What not to do', ...not.map((one) => deedLine(avoidedWords[one]))].join('\n')]),
     table(
       [
         { heading: 'Before the first animals' },
@@ -110,7 +103,12 @@ function inWords(log: SystemLog, answer: Commissioning): string {
         { heading: 'What is' },
         { heading: 'Asked' },
       ],
-      conditions.map((one) => [titles[one.name], states[one.state], shownOf(one, date), askedOf(one)]),
+      conditions.map((one) => [
+        conditionWords[one.name].says,
+        stateWords[one.state],
+        shownWords(one, writing),
+        askedWords(one, writing),
+      ]),
     ),
     table(
       [
@@ -118,57 +116,19 @@ function inWords(log: SystemLog, answer: Commissioning): string {
         { heading: 'Date' },
         { heading: 'Height', stands: 'right' },
         { heading: 'Unit' },
-        { heading: 'Told by' },
+        { heading: 'Told' },
       ],
       peaks.map(({ quantity, day, height, unit, by }) => [
         quantity,
-        date(day.middle) ?? '',
+        date(day.middle),
         figure({ value: height.middle, low: height.low, high: height.high }),
         unit,
-        by === 'readings' ? 'your readings' : 'the model',
+        peakWords[by],
       ]),
     ),
-    mind(answer),
     ...log.remarks,
   ].join('\n\n')
 }
 
-function mind({ stocked, readyNow }: Commissioning): string {
-  if (stocked)
-    return 'Animals live in it already: never dose ammonia over them. While ammonia can be read, feed little and change much water at once, matched in temperature and salinity.'
-  if (readyNow)
-    return 'A large change of matched water first, then a few grazers of film, accustomed slowly and only if there is film to eat; more in lots, weeks apart. Test ammonia on the days after.'
-  return 'Until then: no animal, and the lamp stays off. Ammonium chloride and ammonia burn eyes and airways: gloves, glasses, out of reach of children, as the label says.'
-}
-
-function verdict(log: SystemLog, { readyNow, ready, until }: Commissioning): string {
-  const date = dateIn(log)
-  if (readyNow)
-    return `Ready for the first few animals since ${date(ready.middle)}, once what you see with your own eyes is as it should be.`
-  if (!Number.isFinite(ready.middle))
-    return `Not ready, and as it stands not before ${date(until)} in most of the simulated tanks.`
-  const last = date(ready.high) ?? `after ${date(until)}`
-  return `Not ready. It may be on ${date(ready.middle)} (nine in ten: ${date(ready.low)} to ${last}), if a large part of the water is changed each week and phosphate is bound while rock gives something off, and ammonia is dosed where that is asked.`
-}
-
-function shownOf({ name, shown }: Condition, date: (day: number) => string | null): string {
-  if (shown === undefined) return ''
-  const { value, unit, day, by, belowDetection } = shown
-  if (name === 'rock_cured') return `${percent(value)} of the simulated tanks`
-  const amount = `${belowDetection ? 'under ' : ''}${Number(value.toPrecision(2))} ${unit}`
-  return by === 'reading' ? `${amount}, ${date(day)}` : `${amount}, by the model`
-}
-
-function askedOf({ name, limits }: Condition): string {
-  const [first, second, third, fourth] = limits.map(({ value, unit }) => `${value} ${unit}`)
-  switch (name) {
-    case 'ammonia_reads_nothing':
-      return `at most ${first} for ${second}`
-    case 'ammonia_challenge_cleared':
-      return `at least ${first}, gone within ${second}`
-    case 'rock_cured':
-      return `after a change of all water, ${fourth} in the dark: ammonia at most ${first}, rise under ${second} and ${third}`
-    default:
-      return first === undefined ? '' : `at most ${first}`
-  }
-}
+const deedLine = ({ caution, says, why }: Told): string =>
+  `  ${[caution, says, why].filter((part) => part !== undefined).join(' ')}`

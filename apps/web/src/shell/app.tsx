@@ -13,9 +13,13 @@ const place = placeInAddress()
 /** Logging brings no model along, and the model no form for logging. */
 const loadToday = () => import('../today/index.tsx').then(({ Today }) => Today)
 const loadWater = () => import('../water/index.tsx').then(({ Water }) => Water)
+const loadStartUp = () => import('../water/start/index.tsx').then(({ StartUp }) => StartUp)
 const loadSurfaces = () => import('../surfaces/index.tsx').then(({ Surfaces }) => Surfaces)
 const loadRecord = () => import('../record/index.tsx').then(({ RecordPlace }) => RecordPlace)
 const loadPalette = () => import('./palette/index.tsx').then(({ Palette }) => Palette)
+
+/** A start-up is a view of the water of its own: it asks for neither ledger nor outlook. */
+const isOfStartUp = fromAddress('view') === 'start-up'
 
 /** A log of years is fetched where the model needs it, not to write one more entry. */
 const isOfModel = place === 'water' || place === 'surfaces'
@@ -97,7 +101,9 @@ export function App() {
         )}
         {isBare && place !== 'record' && <NoSystem />}
         {place === 'today' && systems && <Later load={loadToday} given={{ systems }} />}
-        {place === 'water' && data && <Later key={data.system.id} load={loadWater} given={{ data }} />}
+        {place === 'water' && data && (
+          <Later key={data.system.id} load={isOfStartUp ? loadStartUp : loadWater} given={{ data }} />
+        )}
         {place === 'surfaces' && data && <Later key={data.system.id} load={loadSurfaces} given={{ data }} />}
         {place === 'record' && <Later load={loadRecord} given={{ described, isBare }} />}
       </main>

@@ -2,12 +2,13 @@ import { useMemo } from 'preact/hooks'
 import { addressOf } from '../shell/address.ts'
 import type { SystemData } from '../shell/system-data.ts'
 import { Working } from '../shell/working.tsx'
+import { dayText } from '../water/days.ts'
 import { subjectsOf } from '../water/outlook/subjects.ts'
 import { useOutlook } from '../water/outlook/use-outlook.ts'
 import { questionOf } from '../water/question.ts'
 import { SurfaceView } from './surface.tsx'
 
-/** Where algae can grip, as described, as surveyed, and as the model has it today. */
+/** Where algae can grip, as described, as surveyed, and as the model has it on the last day of the log. */
 export function Grip({ data }: { readonly data: SystemData }) {
   const asked = useMemo(() => ({ kind: 'outlook', outlook: questionOf(data) }) as const, [data])
   const { now } = useOutlook(asked, asked)
@@ -18,7 +19,8 @@ export function Grip({ data }: { readonly data: SystemData }) {
       <h2 id="surfaces-title">Surface by surface</h2>
       <p class="lead">
         Each surface as your <a href={addressOf('record', 'letter')}>letter</a> has it, with the cover that
-        was surveyed and the cover that the model gives it today.
+        was surveyed and the cover that the model gives it on {dayText(data.asOf, data.system.timeZone)}, the
+        last day of your log.
       </p>
       <Working asked={now} what="Cover" />
       {vessels.map(({ id }) => {

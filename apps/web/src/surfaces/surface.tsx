@@ -71,5 +71,5 @@ function described({ area_m2, light_umol_m2_s, light_h_per_day, age_days, ...sur
 
 function modelled(subject: Subject, ground: OutlookGround): Sentence {
   const today = fanFigure(subject, stepAt(subject, ground.answer.outlook.asOf), ground)
-  return [`The model has ${named(subject.fan.algae ?? 'algae')} on `, today, ' of it today.']
+  return [`The model has ${named(subject.fan.algae ?? 'algae')} on `, today, ' of it.']
 }

@@ -1,10 +1,10 @@
 /** The views of the surfaces, by their names in the address; the first is shown where none is named. */
 export const views = {
   reach: 'What grows, who eats it',
-  crew: 'Who should live here',
-  grip: 'Surface by surface',
-  identify: 'Name a growth',
   ladder: 'What to do',
+  crew: 'Who should live here',
+  identify: 'Name a growth',
+  grip: 'Surface by surface',
 } as const
 
 export type View = keyof typeof views

@@ -1,6 +1,7 @@
 import '../style/levers.css'
+import { mayBeStartingUp } from '@holdfast/commissioning/age'
 import { useMemo, useState } from 'preact/hooks'
-import { fromAddress, intoAddress } from '../shell/address.ts'
+import { addressOf, fromAddress, intoAddress } from '../shell/address.ts'
 import { Kept } from '../shell/header.tsx'
 import { NotModelled } from '../shell/not-modelled.tsx'
 import type { SystemData } from '../shell/system-data.ts'
@@ -76,6 +77,7 @@ export function Water({ data }: { readonly data: SystemData }) {
         <a href="#ledger-title">Ledger</a>
         <a href="#outlook-title">Outlook</a>
         <a href="#not-modelled">Not modelled yet</a>
+        {mayBeStartingUp(data.system, data) && <a href={addressOf('water', 'start-up')}>Start-up</a>}
       </nav>
       <SpanChoiceOf
         choice={choice}

@@ -1,3 +1,4 @@
+import type { Commissioning } from '@holdfast/commissioning'
 import type { CrewAnswer, Wishes } from '@holdfast/crew-plan'
 import type { LedgerAnswer, OutlookAnswer, OutlookQuestion, Running, Span } from '@holdfast/inference'
 import type { LadderAnswer, LadderWishes } from '@holdfast/ladder'
@@ -37,6 +38,12 @@ export interface CrewTold {
   readonly processes: LedgerAnswer['processes']
 }
 
+/** How the start-up of a system stands, of which no figure is explained. */
+export interface StartUpTold {
+  readonly startUp: Commissioning
+  readonly processes: LedgerAnswer['processes']
+}
+
 /** How a question is asked: a rough answer of the first members may come before the whole one. */
 export interface Asking<Answer> extends Running {
   readonly firstMembers?: number
@@ -50,4 +57,5 @@ export interface Model {
   reach(question: OutlookQuestion, asking: Asking<ReachTold>): Promise<ReachTold>
   crew(question: OutlookQuestion, wishes: Wishes, asking: Asking<CrewTold>): Promise<CrewTold>
   ladder(question: OutlookQuestion, wishes: LadderWishes, asking: Asking<LadderTold>): Promise<LadderTold>
+  startUp(question: OutlookQuestion, asking: Asking<StartUpTold>): Promise<StartUpTold>
 }

@@ -25,6 +25,9 @@ function harness(change: Partial<Model> = {}) {
     ladder: async () => {
       throw new Error('no ladder is asked for')
     },
+    startUp: async () => {
+      throw new Error('no start-up is asked for')
+    },
     crew: async () => {
       throw new Error('no crew is asked for')
     },

@@ -34,6 +34,8 @@ export function clerk(model: Model, post: (reply: FromWorker) => void): Clerk {
         return model.ledger(outlook, question.span, asking)
       case 'reach':
         return model.reach(outlook, asking)
+      case 'start-up':
+        return model.startUp(outlook, asking)
       case 'crew':
         return model.crew(outlook, question.wishes, asking)
       case 'ladder':

@@ -1,3 +1,4 @@
+import { commissioning, startUpQuestion } from '@holdfast/commissioning'
 import { ledgerOf, type OutlookQuestion, outlook, outlookFrom, past } from '@holdfast/inference'
 import { expect, it, vi } from 'vitest'
 import { exampleData } from '../fixtures/example-system.ts'
@@ -116,4 +117,11 @@ it('stops between slices when it is overtaken, and keeps the past it worked at',
   const shares: number[] = []
   await model.outlook(moved, { ...asking(4), onProgress: (share) => void shares.push(share) })
   expect(shares[0]).toBeGreaterThan(0.8)
+})
+
+it('gives the start-up as the packages give it, and the outlook after it as ever', async () => {
+  const model = openModel(openCrew(() => undefined, pause))
+  const { startUp } = await model.startUp(question, asking())
+  expect(startUp).toEqual(commissioning(past(startUpQuestion(question)), question))
+  expect(await model.outlook(question, asking())).toEqual(outlook(question))
 })

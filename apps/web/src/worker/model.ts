@@ -39,6 +39,9 @@ const shareOfPast = 0.8
 /** Of the time that a crew plan takes, which is tried for a year again and again. */
 const shareBeforePlan = 0.4
 
+/** Of the time that a start-up takes, which is run on until it is ready. */
+const shareBeforeStartUp = 0.7
+
 /** The model that ships. */
 export function openModel(crew: Crew): Model {
   /** By how many members work on it. */
@@ -147,6 +150,15 @@ export function openModel(crew: Crew): Model {
       const { reachOfPast } = await import('./reach.ts')
       return reachOfPast(past, question, {
         onProgress: (share) => onProgress(shareOfPast + (1 - shareOfPast) * share),
+        cancelled,
+      })
+    },
+    async startUp(question, { onProgress, cancelled }) {
+      const { startUpOfPast, startUpQuestion } = await import('./start-up.ts')
+      const past = await pastOf(startUpQuestion(question), (share) => onProgress(shareBeforeStartUp * share))
+        .coming
+      return startUpOfPast(past, question, {
+        onProgress: (share) => onProgress(shareBeforeStartUp + (1 - shareBeforeStartUp) * share),
         cancelled,
       })
     },

@@ -1,12 +1,21 @@
 import type { Wishes } from '@holdfast/crew-plan'
 import type { OutlookQuestion } from '@holdfast/inference'
 import type { LadderWishes } from '@holdfast/ladder'
-import type { CrewTold, LadderTold, LedgerAnswer, OutlookAnswer, ReachTold, Span } from './answers.ts'
+import type {
+  CrewTold,
+  LadderTold,
+  LedgerAnswer,
+  OutlookAnswer,
+  ReachTold,
+  Span,
+  StartUpTold,
+} from './answers.ts'
 
 /** With `firstMembers` a rough answer of so many members comes first. */
 export type Question = { readonly outlook: OutlookQuestion; readonly firstMembers?: number } & (
   | { readonly kind: 'outlook' }
   | { readonly kind: 'reach' }
+  | { readonly kind: 'start-up' }
   | { readonly kind: 'crew'; readonly wishes: Wishes }
   | { readonly kind: 'ledger'; readonly span: Span }
   | { readonly kind: 'ladder'; readonly wishes: LadderWishes }
@@ -19,6 +28,7 @@ export interface AnswerTo {
   readonly reach: ReachTold
   readonly crew: CrewTold
   readonly ladder: LadderTold
+  readonly 'start-up': StartUpTold
 }
 
 export type Answer = AnswerTo[keyof AnswerTo]

@@ -123,7 +123,7 @@ function valueBlank(quantity: string, unit: string): Blank {
   const known = names.find((one) => one === quantity)
   const blank = { name: 'value', label: known ? labelOf(known) : 'Value', required: true, limits: true }
   if (known === undefined)
-    return { ...blank, holds: 'words', hint: 'The figure with its unit, once it is said what was read' }
+    return { ...blank, holds: 'words', hint: 'Say first what was read, then the figure with its unit' }
   const hint = `Give ${known === 'pH' ? known : known.toLowerCase()}, ${examples[known]}`
   return known === 'pH'
     ? { ...blank, holds: 'number', hint, from: 0, to: 14 }

@@ -4,8 +4,8 @@ import { BringBack } from './bring-back.tsx'
 
 const forms = [
   { name: 'json', words: 'As JSON', is: 'for another Holdfast, and for programs' },
-  { name: 'xlsx', words: 'As XLSX', is: 'for a spreadsheet program; a row an entry' },
-  { name: 'csv', words: 'As CSV', is: 'for everything else; a row an entry' },
+  { name: 'xlsx', words: 'As XLSX', is: 'for a spreadsheet program; one row for each entry' },
+  { name: 'csv', words: 'As CSV', is: 'for everything else; one row for each entry' },
 ] as const
 
 /** The whole log as a file to keep elsewhere, and the way back. */

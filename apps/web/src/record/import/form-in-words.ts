@@ -8,12 +8,12 @@ const delimiters: Readonly<Record<string, string>> = {
 }
 
 const layouts: Readonly<Record<Sheet['layout'], string>> = {
-  wide: 'a column a quantity',
+  wide: 'one column for each quantity',
   long: 'one reading a row',
   across: 'dates across, a row a quantity',
 }
 
-/** How a sheet was read. @example 'XLSX, decimal point, headings in row 3, a column a quantity' */
+/** How a sheet was read. @example 'XLSX, decimal point, headings in row 3, one column for each quantity' */
 export function formInWords({ encoding, delimiter, decimal, headerRow, layout }: Sheet): string {
   return [
     encoding,

@@ -1,3 +1,4 @@
+import { named } from '@holdfast/facts/names'
 import { blanksOf, type Entry, type EntryKind, type JournalLine, typedOf } from '@holdfast/logbook'
 import { useEffect, useId, useRef, useState } from 'preact/hooks'
 import { addressOf } from '../../shell/address.ts'
@@ -128,11 +129,13 @@ const silent: readonly EntryKind[] = [
   'crew-plan',
 ]
 
-/** What was typed, by the labels of the blanks. */
+/** What was typed, by the labels of the blanks; algae by what they are called. */
 function typedInWords(entry: Entry): readonly (readonly [label: string, text: string])[] {
   const typed = typedOf(entry)
   return blanksOf(entry.kind, {}, typed).flatMap(({ name, label, choices = [] }) => {
     const text = typed[name]
-    return text ? [[label, choices.find(({ value }) => value === text)?.words ?? text] as const] : []
+    if (!text) return []
+    const asName = name === 'algae' ? named(text) : text
+    return [[label, choices.find(({ value }) => value === text)?.words ?? asName] as const]
   })
 }

@@ -88,8 +88,8 @@ export function OwnLetter({ described }: { readonly described: Described }) {
   return (
     <>
       <p class="lead">
-        As it holds since {dayInShort(entry.at.slice(0, 10))}. In the margin stands what the log has taught
-        since.
+        As it holds since {dayInShort(entry.at.slice(0, 10))}. With each sentence stands what the log has
+        taught since.
       </p>
       <LetterForm letter={letter} taught={taught} onLetter={setLetter} />
       <UnsaidWords letter={letter} />

@@ -64,7 +64,7 @@ export function LogForm({ title, act, onLeave, ...of }: LogFormOf) {
       />
       {more.length > 0 && (
         <details open={more.some(({ name }) => (filled.typed[name] ?? '') !== '')}>
-          <summary>{more.map(({ label }) => label).join(', ')}</summary>
+          <summary>{more.map(({ label }, at) => (at === 0 ? label : small(label))).join(', ')}</summary>
           {fields(more)}
         </details>
       )}
@@ -89,3 +89,6 @@ function reads(entry: Entry): string {
   const means = meaning(entry)
   return `Reads: ${saidOf(entry)}${means === undefined ? '' : `, which is ${means}`}`
 }
+
+/** A label further on in a line; `pH` stays as it is. */
+const small = (label: string): string => label.replace(/^[A-Z](?=[a-z])/, (first) => first.toLowerCase())

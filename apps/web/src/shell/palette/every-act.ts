@@ -15,6 +15,7 @@ export const everyAct = (systems: readonly SystemName[]): readonly Act[] => [
   ...viewNames
     .filter((view) => view !== 'log')
     .map((view) => ({ words: `Record: ${views[view]}`, address: addressOf('record', view) })),
+  { words: 'Water: Start-up of a new tank', address: addressOf('water', 'start-up') },
   { words: `Surfaces: ${surfaceViews.identify}`, address: addressOf('surfaces', 'identify') },
   { words: 'Describe a new system', address: addressOf('record', 'letter', { new: 'yes' }) },
   ...(systems.length > 1

@@ -1,13 +1,14 @@
 import '../../style/identify.css'
 import '../../style/ladder.css'
+import { mayBeStartingUp } from '@holdfast/commissioning/age'
 import { algaeKinds, controlsOf } from '@holdfast/facts'
 import type { LadderAnswer, Rung } from '@holdfast/ladder'
-import { dateOf } from '@holdfast/logbook'
 import { useMemo, useState } from 'preact/hooks'
 import { keepStarted, nameOfStart } from '../../record/log/started.ts'
 import { addressOf, fromAddress, intoAddress } from '../../shell/address.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
+import { dayText } from '../../water/days.ts'
 import { questionOf } from '../../water/question.ts'
 import type { Answer as Told } from '../../worker/protocol.ts'
 import { useAnswer } from '../../worker/use-answer.ts'
@@ -90,7 +91,7 @@ interface AnswerOf {
 function Answer({ answer, data, isOld }: AnswerOf) {
   const { kind, causes, rungs, leftOut } = answer
   const { id, timeZone } = data.system
-  const date = (day: number): string => dateOf(day, timeZone)
+  const date = (day: number): string => dayText(day, timeZone)
   const begin = ({ title }: Rung) => {
     const typed = { done: title, ...(kind === undefined ? {} : { algae: kind }) }
     keepStarted(nameOfStart(id, 'outbreak'), { typed, units: {}, when: 'now' })
@@ -99,8 +100,9 @@ function Answer({ answer, data, isOld }: AnswerOf) {
   if (causes.length === 0)
     return (
       <p class="line">
-        Nothing stands out: the water in its band, nothing broken, no growth seen of late. Look again in a
-        week.
+        {isKnownOfLate(data)
+          ? 'Nothing stands out: the water in its band, nothing broken, no growth seen of late. Look again in a week.'
+          : 'Nothing can be said: the log has neither a reading nor a survey of the last four weeks. Test nitrate and phosphate, and look at a surface.'}
       </p>
     )
   return (
@@ -113,6 +115,11 @@ function Answer({ answer, data, isOld }: AnswerOf) {
           ))}
         </ul>
       </section>
+      {mayBeStartingUp(data.system, data) && (
+        <p class="acts">
+          <a href={addressOf('water', 'start-up')}>How its start-up stands</a>
+        </p>
+      )}
       <section aria-labelledby="ladder-rungs">
         <h3 id="ladder-rungs">In this order</h3>
         <ol class="rungs">
@@ -144,3 +151,7 @@ function Answer({ answer, data, isOld }: AnswerOf) {
     </div>
   )
 }
+
+/** Without a reading of late that nothing stands out says nothing of the tank. */
+const isKnownOfLate = ({ observations, asOf }: SystemData): boolean =>
+  observations.some(({ day }) => day <= asOf && day >= asOf - 28)

@@ -1,6 +1,8 @@
 import { algaeKinds, catalogueAlone, watchDays } from '@holdfast/facts'
-import { dateOf, modelDay, type Outbreak } from '@holdfast/logbook'
+import { modelDay, type Outbreak } from '@holdfast/logbook'
 import { addressOf } from '../../shell/address.ts'
+import { dayText } from '../../water/days.ts'
+import { dayInShort } from '../../ways/dates.ts'
 
 interface OutbreaksOf {
   readonly outbreaks: readonly Outbreak[]
@@ -55,11 +57,12 @@ const canClimb = ({ stage, algae }: Outbreak): boolean =>
 function saidOf(outbreak: Outbreak, timeZone: string): string {
   const { stage, since, from, algae, surfaces, carriedIn, done, stopped, worked } = outbreak
   const title = algaeKinds().find(({ key }) => key === algae)?.title ?? algae
-  const dated = (list: typeof done): string => list.map(({ what, on }) => `${what} (${on})`).join(', ')
+  const dated = (list: typeof done): string =>
+    list.map(({ what, on }) => `${what} (${dayInShort(on)})`).join(', ')
   const watched = stage === 'gone' || stage === 'watched'
-  const until = dateOf(modelDay(since, 12, timeZone) + watchDays(algae, catalogueAlone), timeZone)
+  const until = dayText(modelDay(since, 12, timeZone) + watchDays(algae, catalogueAlone), timeZone)
   return [
-    `${capital(stageWords[stage])} since ${since}${from === since ? '' : `, first seen ${from}`}.`,
+    `${capital(stageWords[stage])} since ${dayInShort(since)}${from === since ? '' : `, first seen ${dayInShort(from)}`}.`,
     ...(title === undefined
       ? []
       : [`${capital(title)}${surfaces.length > 0 ? ` on ${surfaces.join(', ')}` : ''}.`]),

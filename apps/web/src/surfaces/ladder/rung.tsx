@@ -17,7 +17,7 @@ export function RungView({ rung, isNext, date, onBegin }: RungOf) {
     <li>
       <details open={isNext}>
         <summary>
-          <b>{title}</b> <span class="quiet">judged on {date(judgedOn)}, not before</span>
+          <b>{title}</b> <span class="quiet">give it until {date(judgedOn)} before you judge it</span>
         </summary>
         <Cautions cautions={cautions} inFull />
         <p class="line">{how}</p>

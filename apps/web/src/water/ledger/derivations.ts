@@ -27,13 +27,14 @@ export function derivationOfRows(
       ...known,
       formulas: known.formulas.filter(({ moves }) => moves === undefined || moves.includes(river.atom)),
     }))
+  const addends = byTitle(rows, ground)
   const sum = {
-    formula: `sum over ${rows.map((row) => rowTitle(row, ground)).join(', ')}`,
-    withValues: `${umol(amount.amount_umol, river)} = ${rows.map((row) => umol(row.amount_umol, river)).join(' + ')}`,
+    formula: `sum over ${addends.map(([title]) => title).join(', ')}`,
+    withValues: `${umol(amount.amount_umol, river)} = ${addends.map(([, part]) => umol(part, river)).join(' + ')}`,
   }
   return {
     says: overMembers(ground),
-    steps: [...(rows.length > 1 ? [sum] : []), conversion(amount, river)],
+    steps: [...(addends.length > 1 ? [sum] : []), conversion(amount, river)],
     processes,
     facts: [],
     entries: entriesBehind(rows, ground),
@@ -59,6 +60,16 @@ export const titleOf = (account: string, ground: LedgerGround) => ground.answer.
 export const rowTitle = ({ process, instance }: BandedRow, ground: LedgerGround) => {
   const title = ground.answer.processes.find((known) => known.process === process)?.title ?? process
   return instance ? `${title} (${named(instance)})` : title
+}
+
+/** What each process moves, the most first: one that takes from several accounts is one addend. */
+function byTitle(rows: readonly BandedRow[], ground: LedgerGround): readonly (readonly [string, number])[] {
+  const sums = new Map<string, number>()
+  for (const row of rows) {
+    const title = rowTitle(row, ground)
+    sums.set(title, (sums.get(title) ?? 0) + row.amount_umol)
+  }
+  return [...sums].sort(([, a], [, b]) => Math.abs(b) - Math.abs(a))
 }
 
 export const milligrams = (amount: number, { atom }: River) =>

@@ -4,7 +4,7 @@ import { useWidth } from '../../figure/use-width.ts'
 import { fromAddress } from '../../shell/address.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
-import type { LedgerAnswer } from '../../worker/answers.ts'
+import type { LedgerAnswer, Span } from '../../worker/answers.ts'
 import { dayText } from '../days.ts'
 import { firstMembersOver, questionOf } from '../question.ts'
 import { type SpanChoice, spanOf } from '../span.ts'
@@ -36,13 +36,11 @@ export function Ledger({ data, choice, onAnswer }: LedgerOf) {
   useEffect(() => {
     if (asked.answer) onAnswer(asked.answer)
   }, [asked.answer, onAnswer])
-  const { from, to } = question.span
   return (
     <section class={asked.old ? 'view old' : 'view'} aria-labelledby="ledger-title">
       <h2 id="ledger-title">Ledger</h2>
       <p class="lead">
-        What came in, what left and what stayed, from {dayText(from, data.system.timeZone)} to{' '}
-        {dayText(to, data.system.timeZone)}.
+        What came in, what left and what stayed, {daysOf(question.span, data.system.timeZone)}.
       </p>
       <Working asked={asked} what="The ledger" />
       {asked.answer && (
@@ -54,6 +52,12 @@ export function Ledger({ data, choice, onAnswer }: LedgerOf) {
       )}
     </section>
   )
+}
+
+/** "from 1 Mar 2026 to 8 Apr 2026", or "on 1 Mar 2026" where a log has but one day. */
+function daysOf({ from, to }: Span, timeZone: string): string {
+  const [first, last] = [dayText(from, timeZone), dayText(to, timeZone)]
+  return first === last ? `on ${first}` : `from ${first} to ${last}`
 }
 
 interface Body {

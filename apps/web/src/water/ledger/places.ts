@@ -20,8 +20,8 @@ export const sources: readonly Place[] = [
   { account: 'outside.source-water', room: 1.2, label: ['Source', 'water'], title: 'Source water' },
   { account: 'outside.salt', room: 1, label: ['Salt', 'mix'], title: 'Salt mix' },
   { account: 'outside.dose', room: 1, label: ['Doses'], title: 'Doses' },
-  { account: 'outside.rock', room: 1, label: ['New', 'rock'], title: 'Rock added' },
-  { account: 'outside.animals', room: 1, label: ['New', 'animals'], title: 'Animals added' },
+  { account: 'outside.rock', room: 1, label: ['New', 'rock'], title: 'New rock' },
+  { account: 'outside.animals', room: 1, label: ['New', 'animals'], title: 'New animals' },
   { account: 'outside.air', room: 1, label: ['Air'], title: 'Fixed from the air' },
   { account: 'media.ferric', room: 1, label: ['Media'], title: 'Given back by ferric media' },
   {
@@ -34,10 +34,10 @@ export const sources: readonly Place[] = [
 ]
 
 export const exports: readonly Place[] = [
-  { account: 'outside.skimmate', room: 1.5, label: ['Foam'], title: 'Skimmate' },
-  { account: 'outside.discarded-water', room: 2, label: ['Old', 'water'], title: 'Discarded water' },
-  { account: 'outside.air', room: 1.5, label: ['To the', 'air'], title: 'Nitrogen gas' },
-  { account: 'outside.filter-waste', room: 1.2, label: ['Filter', 'waste'], title: 'Filters emptied' },
+  { account: 'outside.skimmate', room: 1.5, label: ['Foam'], title: 'Foam of the skimmer' },
+  { account: 'outside.discarded-water', room: 2, label: ['Old', 'water'], title: 'Old water' },
+  { account: 'outside.air', room: 1.5, label: ['Gas to', 'the air'], title: 'Nitrogen gas' },
+  { account: 'outside.filter-waste', room: 1.2, label: ['Filter', 'waste'], title: 'Filter waste' },
   { account: 'outside.siphoned', room: 1, label: ['Siphon'], title: 'Waste siphoned out' },
   { account: 'outside.refugium-harvest', room: 1.2, label: ['Harvest'], title: 'Harvest of the refugium' },
   {

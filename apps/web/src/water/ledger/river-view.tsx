@@ -51,7 +51,11 @@ export function RiverView({ river, drawing, ground, spot, onSpot, onTable, hint 
         />
       </div>
       <div class="readout" aria-live="polite">
-        {spot ? <Says sentence={atSpot(spot, river, ground)} /> : <p class="line quiet">{hint}</p>}
+        {spot ? (
+          <Says sentence={atSpot(spot, river, ground)} />
+        ) : (
+          <p class="line quiet how-to-walk">{hint}</p>
+        )}
       </div>
       <RiverLegend river={river} ground={ground} />
     </figure>

@@ -45,6 +45,27 @@ describe('the derivation of a stream', () => {
     expect(entries).toEqual(['change-6', 'change-7'])
   })
 
+  it('names a process once that takes from several accounts', () => {
+    const { ledger } = ground.answer
+    const foamed = ledger.rows.filter(({ to }) => to === 'outside.skimmate')
+    const more = {
+      ...ground,
+      answer: { ...ground.answer, ledger: { ...ledger, rows: [...ledger.rows, ...foamed] } },
+    }
+    const wider = riverOf(more.answer.ledger, 'N')
+    const [once, twice] = [river, wider].map((of) => {
+      const foam = of.exports.find(({ place }) => place.account === 'outside.skimmate')
+      if (!foam) throw new Error('The example has no skimmate.')
+      return streamFigure(foam, of, more)
+    })
+    expect(twice?.value).toBeCloseTo(2 * (once?.value ?? 0), 6)
+    const all = wider.exports.reduce((most, one) => (one.rows.length > most.rows.length ? one : most))
+    const [sum] = streamFigure(all, wider, more).derivation().steps
+    const titles = sum?.formula.replace('sum over ', '').split(', ') ?? []
+    expect(new Set(titles).size).toBe(titles.length)
+    expect(twice?.derivation().steps).toHaveLength(1)
+  })
+
   it('carries the facts of the process with source and provenance', () => {
     const foam = river.exports.find(({ place }) => place.account === 'outside.skimmate')
     if (!foam) throw new Error('The example has no skimmate.')

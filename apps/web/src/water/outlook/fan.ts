@@ -1,6 +1,7 @@
 import type { Day } from '@holdfast/ecosystem'
 import { scaleLinear } from 'd3-scale'
 import { area, line } from 'd3-shape'
+import { grouped } from '../../ways/counts.ts'
 import { withMark } from '../../ways/decimal.ts'
 import type { Span } from '../../worker/answers.ts'
 import type { Planned } from '../planned.ts'
@@ -119,7 +120,9 @@ export function drawFan(plan: FanPlan): FanDrawing {
     strips,
     today: x(plan.asOf),
     ...(band ? { band: { top: y(band.high), height: y(band.low) - y(band.high) } } : {}),
-    valueTicks: scale.ticks(4).map((tick) => ({ y: scale(tick), text: withMark(scale.tickFormat(4)(tick)) })),
+    valueTicks: scale
+      .ticks(4)
+      .map((tick) => ({ y: scale(tick), text: tickText(scale.tickFormat(4, 'f')(tick)) })),
     dayTicks: dayTicks(plan, x),
     planned: plan.planned.filter(({ day }) => seen(day)).map(({ day, kind }) => ({ x: x(day), kind })),
     points: readings
@@ -137,6 +140,9 @@ export function drawFan(plan: FanPlan): FanDrawing {
     y,
   }
 }
+
+/** Thousands and decimals as the figures of the page have them: no comma that could be either. */
+const tickText = (fixed: string): string => withMark(fixed.replace(/^\d+/, (whole) => grouped(whole)))
 
 /** Letters that would lie on each other are set under each other, in the order of their lines. */
 function apart(outlines: readonly Outline[], { top, bottom }: FanDrawing['plot']): readonly Outline[] {

@@ -4,6 +4,7 @@ import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
 import type { OutlookAnswer, Span } from '../../worker/answers.ts'
 import type { Asked } from '../../worker/asked.ts'
+import { dayText } from '../days.ts'
 import { plannedEvents } from '../planned.ts'
 import { asToday, type Today } from '../settings.ts'
 import type { Alternative } from './alternative.ts'
@@ -65,9 +66,9 @@ export function Outlook({ data, asked, today, others, from }: OutlookOf) {
     <section class={asked.old ? 'view old' : 'view'} aria-labelledby="outlook-title">
       <h2 id="outlook-title">Outlook</h2>
       <p class="lead">
-        Left of the upright line is what was, right of it what may come if you keep to what you do. What
-        changes fast harms corals, even on the way into the band. Move a lever, and its lines are drawn over
-        the fans.
+        The upright line is {dayText(data.asOf, data.system.timeZone)}, the last day of your log: left of it
+        is what was, right of it what may come if you keep to what you do. What changes fast harms corals,
+        even on the way into the band. Move a lever, and its lines are drawn over the fans.
       </p>
       <Working asked={{ ...asked, old: asked.old || others.some(({ old }) => old) }} what="The outlook" />
       <div ref={element} class="fans">

@@ -40,6 +40,17 @@ describe('a fan', () => {
     }
   })
 
+  it('writes thousands on its axis as the figures do, and never with a comma', () => {
+    const subject = subjectOf('nitrate')
+    const texts = (ceiling: number) =>
+      drawFan({ subject, shown, asOf, planned: [], width: 700, height: 230, ceiling }).valueTicks.map(
+        ({ text }) => text,
+      )
+    expect(texts(2000)).toEqual(['0', '500', '1000', '1500', '2000'])
+    expect(texts(20_000).at(-1)).toBe('20\u202f000')
+    expect(texts(0.4)).toEqual(['0.0', '0.1', '0.2', '0.3', '0.4'])
+  })
+
   it('marks what is planned at its days and nothing outside what is shown', () => {
     const at = (day: number): Planned => ({ day, kind: 'water', says: 'Water change, 30 L' })
     const { planned, x } = drawn('nitrate', [at(asOf + 7), at(asOf + 21), at(asOf + 400)])
@@ -64,15 +75,15 @@ describe('a fan', () => {
 describe('the sentence over a fan', () => {
   const ground = { answer, data: exampleData }
 
-  it('says today, four weeks on, units, and the band', () => {
+  it('says the last day of the log, four weeks on, units, and the band', () => {
     expect(sentenceText(fanSentence(subjectOf('nitrate'), ground))).toBe(
-      'Nitrate: 10.0 (8.2 to 12.2) mg/L NO3 today and, kept as it is, 12 (7 to 20) mg/L NO3 in four weeks. More than half of that lies above where corals want it, 1 to 10 mg/L\u00a0NO3. Chance of being in band in week 8: 20 (10 to 36) %.',
+      'Nitrate: 10.0 (8.2 to 12.2) mg/L NO3 on 28 Nov 2025 and, kept as it is, 12 (7 to 20) mg/L NO3 four weeks later. More than half of that lies above where corals want it, 1 to 10 mg/L\u00a0NO3. Chance of being in band in week 8: 20 (10 to 36) %.',
     )
   })
 
   it('says cover as per cent of a named place', () => {
     expect(sentenceText(fanSentence(subjectOf('cover'), ground))).toContain(
-      'Cover of green hair algae on rock face: 16 (11 to 23) % today',
+      'Cover of green hair algae on rock face: 16 (11 to 23) % on 28 Nov 2025',
     )
   })
 })

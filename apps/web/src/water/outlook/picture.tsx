@@ -92,8 +92,12 @@ function tick(kind: Planned['kind'], x: number, y: number): string {
   return `M${x},${y}v6m0,0l3,5h-6z`
 }
 
-/** Pixels left of today that the long name needs. */
-const roomForName = 190
+/** Names of the strip, each with the pixels left of today that it needs. */
+const stripNames = [
+  { room: 190, name: 'Chance of being in band' },
+  { room: 125, name: 'In band, by week' },
+  { room: 0, name: 'In band' },
+] as const
 
 function StripShape({
   strip,
@@ -106,8 +110,9 @@ function StripShape({
 }) {
   const { mark, top, height, weeks } = strip
   const bottom = top + height
-  const long = today > roomForName ? 'Chance of being in band' : 'In band, by week'
-  const name = mark === undefined ? long : mark === 'levers' ? 'with the levers' : mark
+  const room = stripNames.find((one) => today > one.room)
+  const ofLevers = today > 125 ? 'with the levers' : 'levers'
+  const name = mark === undefined ? room?.name : mark === 'levers' ? ofLevers : mark
   return (
     <g class={`strip${mark ? ` outline-${mark}` : ''}${mark && old.includes(mark) ? ' outline-old' : ''}`}>
       <text class="strip-name" x={today - 8} y={bottom - 5} text-anchor="end">

@@ -22,7 +22,11 @@ interface ReadoutOf {
 export function Readout(of: ReadoutOf) {
   return (
     <div class="readout" aria-live="polite">
-      {of.step === undefined ? <p class="line quiet">{of.hint}</p> : <Says sentence={onDay(of, of.step)} />}
+      {of.step === undefined ? (
+        <p class="line quiet how-to-walk">{of.hint}</p>
+      ) : (
+        <Says sentence={onDay(of, of.step)} />
+      )}
     </div>
   )
 }

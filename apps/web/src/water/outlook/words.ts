@@ -1,12 +1,13 @@
 import { plain } from '../../figure/numbers.ts'
 import type { Sentence } from '../../figure/sentence.ts'
+import { dayText } from '../days.ts'
 import { weeksAhead } from './chance.ts'
 import { chanceFigure, fanFigure, type OutlookGround, stepAt } from './figures.ts'
 import type { Subject } from './subjects.ts'
 
 const inFourWeeks = 28
 
-/** What a fan says in words: today, four weeks on, and where that lies in the coral band. */
+/** What a fan says in words: on the last day of the log, four weeks later, and where that lies in the coral band. */
 export function fanSentence(subject: Subject, ground: OutlookGround): Sentence {
   const { asOf } = ground.answer.outlook
   const now = fanFigure(subject, stepAt(subject, asOf), ground)
@@ -14,9 +15,9 @@ export function fanSentence(subject: Subject, ground: OutlookGround): Sentence {
   return [
     `${subject.name}: `,
     now,
-    ' today and, kept as it is, ',
+    ` on ${dayText(asOf, ground.data.system.timeZone)} and, kept as it is, `,
     later,
-    ' in four weeks.',
+    ' four weeks later.',
     bandWords(subject, later),
     ...chanceWords(subject, ground),
   ]
@@ -26,7 +27,7 @@ export function fanSentence(subject: Subject, ground: OutlookGround): Sentence {
 export function otherSentence(subject: Subject, ground: OutlookGround): Sentence {
   const { asOf } = ground.answer.outlook
   const later = fanFigure(subject, stepAt(subject, asOf + inFourWeeks), ground)
-  return [`With ${ground.under?.name ?? ''}: `, later, ' in four weeks.', ...chanceWords(subject, ground)]
+  return [`With ${ground.under?.name ?? ''}: `, later, ' four weeks later.', ...chanceWords(subject, ground)]
 }
 
 /** In the last whole week that is foreseen. */
