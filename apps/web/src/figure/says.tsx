@@ -12,9 +12,23 @@ export function Says({
 }) {
   return (
     <Line figures={figuresIn(sentence)} className={className}>
-      {sentence.map((part, i) =>
-        typeof part === 'string' ? part : <Figure key={`${part.id}-${i}`} of={part} />,
-      )}
+      {sentence.map((part, i) => {
+        if (typeof part === 'string') return i === 0 ? part : part.slice(markOf(part).length)
+        const mark = markOf(sentence[i + 1])
+        const figure = <Figure key={`${part.id}-${i}`} of={part} />
+        return mark === '' ? (
+          figure
+        ) : (
+          <span key={`${part.id}-${i}`} class="with-mark">
+            {figure}
+            {mark}
+          </span>
+        )
+      })}
     </Line>
   )
 }
+
+/** The stop or comma that a part begins with: it stays on the line of the figure before it. */
+const markOf = (part: Sentence[number] | undefined): string =>
+  typeof part === 'string' ? (/^[.,;:)]+/.exec(part)?.[0] ?? '') : ''
