@@ -1,3 +1,4 @@
+export { acceptedPlan } from './accepted.ts'
 export type * from './answer.ts'
 export type { Barred, Candidate } from './candidates.ts'
 export { homeOf, judged, mostOf, roomOf } from './candidates.ts'

@@ -3,6 +3,7 @@ import { caution, measure } from '@holdfast/facts'
 import { named } from '@holdfast/facts/names'
 import type { Purpose } from '@holdfast/reach'
 import { plain } from '../../figure/numbers.ts'
+import { today } from '../../record/log/when.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { dayText } from '../../water/days.ts'
 import type { CrewTold } from '../../worker/answers.ts'
@@ -10,6 +11,7 @@ import { Cautions } from '../identify/cautions.tsx'
 import { kindName, placeName } from '../reach/words.ts'
 import { Barred } from './barred.tsx'
 import { issueText } from './issue-text.ts'
+import { startOf } from './start-of.ts'
 import { Trial } from './trial.tsx'
 
 export type Plan = Exclude<CrewAnswer, { readonly status: 'none' }>
@@ -18,16 +20,23 @@ interface PlanOf {
   readonly plan: Plan
   readonly told: CrewTold
   readonly data: SystemData
+  readonly isKept: boolean
+  /** Keeps it in the log; left out where the plan is of other wishes than those now asked for. */
+  readonly onKeep: (() => void) | undefined
+  /** Asks for the plan without an animal. */
+  readonly onWithout: (taxon: string) => void
 }
 
 /** Below this much a week, g dry, there is nothing for a hand to take. */
 const nothing = 0.05
 
 /** A crew: cautions first, then who and what for, when they come, what is left to the hand, and how it fared. */
-export function PlanView({ plan, told, data }: PlanOf) {
+export function PlanView({ plan, told, data, isKept, onKeep, onWithout }: PlanOf) {
   const { status, crew, steps, byHand, check } = plan
   const names = new Map(crew.map(({ taxon, tradeName }) => [taxon, tradeName]))
-  const date = (days: number): string => dayText(data.asOf + days, data.system.timeZone)
+  const { timeZone } = data.system
+  const first = startOf(data.asOf, today(timeZone, new Date()), timeZone)
+  const date = (days: number): string => dayText(first + days, timeZone)
   const hand = byHand.filter(({ grams_dry_per_week }) => grams_dry_per_week >= nothing)
   const isHungry = check.issues.some(
     ({ code, where }) => code === 'starves' && crew.some(({ taxon, there }) => taxon === where && there > 0),
@@ -77,7 +86,7 @@ export function PlanView({ plan, told, data }: PlanOf) {
       <Cautions cautions={measure('crew_add').cautions.map(caution)} inFull />
       <Mind crew={crew} />
       <h3>Who, and what for</h3>
-      <Members crew={crew} purposes={told.purposes} />
+      <Members crew={crew} purposes={told.purposes} onWithout={onWithout} />
       {steps.length > 0 && (
         <>
           <h3>When they come</h3>
@@ -89,10 +98,7 @@ export function PlanView({ plan, told, data }: PlanOf) {
               </li>
             ))}
           </ol>
-          <p class="line quiet">
-            Before each step test ammonia and nitrite and count who lives. Come later rather than sooner:
-            where those of the step before died, find out why first.
-          </p>
+          <BeforeEachStep />
         </>
       )}
       {leave.length > 0 && (
@@ -112,10 +118,32 @@ export function PlanView({ plan, told, data }: PlanOf) {
         ))}
       </ul>
       <Trial plan={plan} />
+      {(steps.length > 0 || leave.length > 0) && <Keep isKept={isKept} onKeep={onKeep} />}
       <Barred barred={plan.barred} />
     </>
   )
 }
+
+function Keep({ isKept, onKeep }: Pick<PlanOf, 'isKept' | 'onKeep'>) {
+  if (isKept) return <p class="line">This plan is kept: it stands above, with its days.</p>
+  if (!onKeep) return null
+  return (
+    <p class="acts">
+      <button type="button" class="large" onClick={onKeep}>
+        Keep this plan
+      </button>
+      <span class="quiet">It goes into your log with its days. Log who came when they come.</span>
+    </p>
+  )
+}
+
+/** What is done before animals of a plan come. */
+export const BeforeEachStep = () => (
+  <p class="line quiet">
+    Before each step test ammonia and nitrite and count who lives. Come later rather than sooner: where those
+    of the step before died, find out why first.
+  </p>
+)
 
 /** What is to be known before an animal is bought; what holds for several of them is said once. */
 function Mind({ crew }: { readonly crew: readonly Planned[] }) {
@@ -141,9 +169,10 @@ function Mind({ crew }: { readonly crew: readonly Planned[] }) {
 interface MembersOf {
   readonly crew: readonly Planned[]
   readonly purposes: CrewTold['purposes']
+  readonly onWithout?: (taxon: string) => void
 }
 
-function Members({ crew, purposes }: MembersOf) {
+function Members({ crew, purposes, onWithout }: MembersOf) {
   return (
     <ul class="members">
       {crew.map((one) => (
@@ -153,7 +182,17 @@ function Members({ crew, purposes }: MembersOf) {
           </b>{' '}
           <i class="quiet">{one.taxon}</i>
           <br />
-          {numbersOf(one)} {forWhat(purposes[one.taxon])}
+          {numbersOf(one)} {forWhat(purposes[one.taxon])}{' '}
+          {onWithout && one.come > 0 && (
+            <button
+              type="button"
+              class="key"
+              aria-label={`The plan without it: ${one.tradeName}`}
+              onClick={() => onWithout(one.taxon)}
+            >
+              The plan without it
+            </button>
+          )}
         </li>
       ))}
     </ul>
