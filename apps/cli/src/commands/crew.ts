@@ -2,6 +2,7 @@ import { type CrewAnswer, crewPlan, loadSolver, patchWords, type Wishes } from '
 import { algaeKind, grazer } from '@holdfast/facts'
 import { dateOf, type SystemLog } from '@holdfast/logbook'
 import { acceptCrew } from '../accept-crew.ts'
+import { listed } from '../listed.ts'
 import type { Where } from '../open-log.ts'
 import { presentIn } from '../present-in.ts'
 import { progress } from '../progress.ts'
@@ -154,6 +155,3 @@ function waterSaid({ nitrate_mg_L, phosphate_mg_L, without }: Month, k: number):
 }
 
 type CrewIssue = Extract<CrewAnswer, { readonly status: 'none' }>['issues'][number]
-
-const listed = (heading: string, lines: readonly string[]): readonly string[] =>
-  lines.length === 0 ? [] : [[heading, ...lines.map((line) => `  ${line}`)].join('\n')]
