@@ -37,6 +37,8 @@ export interface TrialRun {
   /** Growth in the second half of a lean year, g dry d⁻¹, by the key of the place. */
   readonly lean: ReadonlyMap<string, number>
   readonly crew: readonly Fate[]
+  /** Algae that all of a taxon eat in the second half of a lean year, g dry d⁻¹. */
+  readonly eatenWhenLean_g_d: ReadonlyMap<string, number>
   /** The water before each arrival: the states of every world, by the day. */
   readonly arrivals: ReadonlyMap<number, readonly Float64Array[]>
   readonly model: Model
@@ -53,6 +55,9 @@ export interface Fate {
   /** Algae that all of them eat three months on, g dry d⁻¹. */
   readonly eats_g_d: number
 }
+
+/** Reserve used up from which animals are lost to hunger, as in the model. */
+export const starving = 0.5
 
 const held = 90
 const year = 365
@@ -113,6 +118,8 @@ export function trialRun(
     }
   })
   const median = (of: (run: (typeof runs)[number]) => number): number => middle(present, (w) => of(runs[w]))
+  const eatenIn = (of: (run: (typeof runs)[number]) => readonly PlaceWeek[], taxon: string): number =>
+    median((run) => of(run).reduce((sum, { grazed_g_d }) => sum + (grazed_g_d.get(taxon) ?? 0), 0))
   return {
     held: runs[0].held.map((place, p) => ({
       ...place,
@@ -133,11 +140,10 @@ export function trialRun(
         hunger: median(({ samples }) => Math.max(...samples.map((states) => states[hunger]))),
         months: months.map((on) => median(({ samples }) => samples[days.indexOf(on)][hunger])),
         livingAfterYear: median(({ samples }) => samples[samples.length - 1][living]),
-        eats_g_d: median((run) =>
-          run.held.reduce((sum, { grazed_g_d }) => sum + (grazed_g_d.get(taxon) ?? 0), 0),
-        ),
+        eats_g_d: eatenIn((run) => run.held, taxon),
       }
     }),
+    eatenWhenLean_g_d: new Map(crewOf(system).map(({ taxon }) => [taxon, eatenIn((run) => run.lean, taxon)])),
     water: months.map((on) => {
       const inWater = (
         of: 'nitrate' | 'phosphate',

@@ -50,6 +50,29 @@ describe('the week of every place', () => {
     expect(answer.exposed.length).toBeLessThanOrEqual(3)
   })
 
+  test('snails get to the open glass and eat of its film, and eat nowhere that they do not get to', () => {
+    const [snail] = answer.grazers
+    expect(snail?.gets).toContain('glass open')
+    const film = answer.places.find(
+      ({ surface, patch, kind }) => surface === 'glass' && patch === 'open' && kind === 'film_green',
+    )
+    expect(film?.eaten.map(({ taxon }) => taxon)).toEqual([snail?.taxon])
+    for (const { surface, patch, eaten } of answer.places)
+      if (eaten.length > 0) expect(snail?.gets).toContain(`${surface} ${patch}`)
+  })
+
+  test('in a box behind a comb too fine for them all that grows is left', () => {
+    const boxed = reachOf(presentOf({ ...grazed, surfaces: [...grazed.surfaces, overflow] })).places.filter(
+      ({ surface }) => surface === 'overflow',
+    )
+    expect(boxed.length).toBeGreaterThan(0)
+    for (const { met, eaten, growth_g_week, left_g_week } of boxed) {
+      expect(met).toBe('not reached')
+      expect(eaten).toEqual([])
+      expect(left_g_week.value).toBeCloseTo(growth_g_week.value, 9)
+    }
+  })
+
   test('without grazers nobody is told to eat, and it is said so', () => {
     const alone = reachOf(presentOf(reef))
     expect(alone.grazers).toEqual([])
