@@ -1,4 +1,5 @@
 import type { PlaceWeek } from '@holdfast/ecosystem'
+import type { Band } from './band.ts'
 import type { Barred } from './candidates.ts'
 import type { Step } from './steps.ts'
 import type { Fate } from './trial-run.ts'
@@ -100,6 +101,8 @@ export interface Effect {
 export interface Water {
   readonly nitrate_mg_L: number
   readonly phosphate_mg_L: number
+  /** The same with their intervals. */
+  readonly bands: Readonly<Record<'nitrate_mg_L' | 'phosphate_mg_L', Band>>
 }
 
 /** Another crew that holds as well for at most a tenth more, half of it or more by other animals. */
@@ -114,6 +117,8 @@ export interface HandWork {
   readonly patch: PlaceWeek['patch']
   readonly kind: string
   readonly grams_dry_per_week: number
+  /** The same with its interval. */
+  readonly band: Band
 }
 
 export type CrewAnswer =

@@ -1,12 +1,6 @@
+import type { Band } from '@holdfast/crew-plan'
 import type { Stand } from '@holdfast/ecosystem'
 import type { Caution, GrazerGroup } from '@holdfast/facts'
-
-/** Weighted median over the worlds that the system may be, with the ends of the 90 % interval. */
-export interface Band {
-  readonly value: number
-  readonly low: number
-  readonly high: number
-}
 
 /** One kind of algae on one patch in the coming week; grams of dry algae. */
 export interface PlaceReach extends Stand {

@@ -1,4 +1,4 @@
-import type { Present } from '@holdfast/crew-plan'
+import { type BandOver, bandOver, type Present } from '@holdfast/crew-plan'
 import {
   appetiteOf,
   crewOf,
@@ -15,7 +15,7 @@ import { grazer, taste, wantedKind } from '@holdfast/facts'
 import { quietly, type Running, stopped } from '@holdfast/inference'
 import type { GrazerReach, PlaceReach, ReachAnswer } from './answer.ts'
 import { exposedOf } from './exposed.ts'
-import { type BandOver, bandOver, days, leftAt, patchOf } from './left.ts'
+import { days, leftAt, patchOf } from './left.ts'
 
 /**
  * What grows on every patch in the coming week, who eats of it and what is left, with husbandry unchanged: read off

@@ -1,8 +1,10 @@
-import type { CrewAnswer, Planned } from '@holdfast/crew-plan'
+import type { CrewAnswer, Planned, ToFeed } from '@holdfast/crew-plan'
 import { caution, measure } from '@holdfast/facts'
 import { named } from '@holdfast/facts/names'
 import type { Purpose } from '@holdfast/reach'
 import { plain } from '../../figure/numbers.ts'
+import { Says } from '../../figure/says.tsx'
+import type { Sentence } from '../../figure/sentence.ts'
 import { today } from '../../record/log/when.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { dayText } from '../../water/days.ts'
@@ -10,6 +12,7 @@ import type { CrewTold } from '../../worker/answers.ts'
 import { Cautions } from '../identify/cautions.tsx'
 import { kindName, placeName } from '../reach/words.ts'
 import { Barred } from './barred.tsx'
+import { type CrewGround, handFigure, orderFigure } from './figures.ts'
 import { issueText } from './issue-text.ts'
 import { startOf } from './start-of.ts'
 import { Trial } from './trial.tsx'
@@ -32,45 +35,15 @@ const nothing = 0.05
 
 /** A crew: cautions first, then who and what for, when they come, what is left to the hand, and how it fared. */
 export function PlanView({ plan, told, data, isKept, onKeep, onWithout }: PlanOf) {
-  const { status, crew, steps, byHand, check } = plan
+  const { status, crew, steps, byHand, toFeed = [] } = plan
+  const ground = { plan, told, data }
   const names = new Map(crew.map(({ taxon, tradeName }) => [taxon, tradeName]))
   const { timeZone } = data.system
   const first = startOf(data.asOf, today(timeZone, new Date()), timeZone)
   const date = (days: number): string => dayText(first + days, timeZone)
   const hand = byHand.filter(({ grams_dry_per_week }) => grams_dry_per_week >= nothing)
-  const isHungry = check.issues.some(
-    ({ code, where }) => code === 'starves' && crew.some(({ taxon, there }) => taxon === where && there > 0),
-  )
   const leave = crew.filter((one) => one.leave > 0)
-  if (status === 'refused')
-    return (
-      <>
-        <h3>No crew to buy</h3>
-        <p class="line">
-          The best that was found, with those that live there, was tried for a year in the model, and it does
-          not do:
-        </p>
-        <ul class="line">
-          {check.issues.map((issue) => (
-            <li key={issue.where + issue.got}>{issueText(issue, names)}</li>
-          ))}
-        </ul>
-        {isHungry && (
-          <>
-            <Cautions cautions={measure('crew_feed').cautions.map(caution)} inFull />
-            <p class="line">
-              {measure('crew_feed').how} Or give some to another system, a club or a shop, before they are
-              hungry.
-            </p>
-          </>
-        )}
-        <details>
-          <summary>What was tried</summary>
-          <Members crew={crew} purposes={told.purposes} />
-        </details>
-        <Barred barred={plan.barred} />
-      </>
-    )
+  if (status === 'refused') return <Refused ground={ground} names={names} />
   if (crew.length === 0)
     return (
       <>
@@ -83,10 +56,11 @@ export function PlanView({ plan, told, data, isKept, onKeep, onWithout }: PlanOf
     )
   return (
     <>
-      <Cautions cautions={measure('crew_add').cautions.map(caution)} inFull />
+      {steps.length > 0 && <Cautions cautions={measure('crew_add').cautions.map(caution)} inFull />}
       <Mind crew={crew} />
       <h3>Who, and what for</h3>
-      <Members crew={crew} purposes={told.purposes} onWithout={onWithout} />
+      <Members ground={ground} onWithout={onWithout} />
+      <Feeding toFeed={toFeed} date={date} />
       {steps.length > 0 && (
         <>
           <h3>When they come</h3>
@@ -109,17 +83,86 @@ export function PlanView({ plan, told, data, isKept, onKeep, onWithout }: PlanOf
       )}
       <h3>Left to your hand</h3>
       {hand.length === 0 && <p class="line">Next to nothing.</p>}
+      {hand.map((work) => (
+        <Says
+          key={`${work.surface} ${work.patch} ${work.kind}`}
+          sentence={[`${placeName(work)}: `, handFigure(work, ground), ` of ${kindName(work.kind)}.`]}
+        />
+      ))}
+      <Trial ground={ground} />
+      {(steps.length > 0 || leave.length > 0) && <Keep isKept={isKept} onKeep={onKeep} />}
+      <Barred barred={plan.barred} />
+    </>
+  )
+}
+
+interface RefusedOf {
+  readonly ground: CrewGround
+  readonly names: ReadonlyMap<string, string>
+}
+
+/** The best that was found, and why it does not do. */
+function Refused({ ground, names }: RefusedOf) {
+  const { crew, check, barred } = ground.plan
+  const isHungry = check.issues.some(
+    ({ code, where }) => code === 'starves' && crew.some(({ taxon, there }) => taxon === where && there > 0),
+  )
+  return (
+    <>
+      <h3>No crew to buy</h3>
+      <p class="line">
+        The best that was found, with those that live there, was tried for a year in the model, and it does
+        not do:
+      </p>
       <ul class="line">
-        {hand.map(({ surface, patch, kind, grams_dry_per_week }) => (
-          <li key={`${surface} ${patch} ${kind}`}>
-            {kindName(kind)} on {placeName({ surface, patch })}:{' '}
-            {plain(Number(grams_dry_per_week.toPrecision(2)))} g dry a week
+        {check.issues.map((issue) => (
+          <li key={issue.where + issue.got}>{issueText(issue, names)}</li>
+        ))}
+      </ul>
+      {isHungry && (
+        <>
+          <Cautions cautions={measure('crew_feed').cautions.map(caution)} inFull />
+          <p class="line">
+            {measure('crew_feed').how} Or give some to another system, a club or a shop, before they are
+            hungry.
+          </p>
+        </>
+      )}
+      <details>
+        <summary>What was tried</summary>
+        <Members ground={ground} />
+      </details>
+      <Barred barred={barred} />
+    </>
+  )
+}
+
+interface FeedingOf {
+  readonly toFeed: readonly ToFeed[]
+  readonly date: (days: number) => string
+}
+
+/** Those that live there and for which too little grows, the cautions of feeding ahead of how. */
+function Feeding({ toFeed, date }: FeedingOf) {
+  if (toFeed.length === 0) return null
+  const { cautions, how } = measure('crew_feed')
+  return (
+    <>
+      <h3>Too little grows for these of yours</h3>
+      <Cautions cautions={cautions.map(caution)} inFull />
+      <ul class="line">
+        {toFeed.map(({ taxon, tradeName, count, g_week, tooMany, within_days }) => (
+          <li key={taxon}>
+            {count} {tradeName}: feed {count === 1 ? 'it' : 'them'} by hand from {date(within_days)} on at the
+            latest, with up to {plain(Number(g_week.toPrecision(2)))} g of dried algae a week. Or find{' '}
+            {tooMany === count
+              ? `a home elsewhere for ${count === 1 ? 'it' : 'all of them'}`
+              : `homes elsewhere for ${tooMany} of them`}
+            .
           </li>
         ))}
       </ul>
-      <Trial plan={plan} />
-      {(steps.length > 0 || leave.length > 0) && <Keep isKept={isKept} onKeep={onKeep} />}
-      <Barred barred={plan.barred} />
+      <p class="line">{how}</p>
     </>
   )
 }
@@ -159,7 +202,7 @@ function Mind({ crew }: { readonly crew: readonly Planned[] }) {
     <section class="cautions" aria-label="Mind of these animals">
       {groups.map((names) => (
         <p key={names}>
-          <b>{names}.</b> {all.filter((words) => whom(words) === names).join(' ')}
+          <b>{capital(names)}.</b> {all.filter((words) => whom(words) === names).join(' ')}
         </p>
       ))}
     </section>
@@ -167,22 +210,24 @@ function Mind({ crew }: { readonly crew: readonly Planned[] }) {
 }
 
 interface MembersOf {
-  readonly crew: readonly Planned[]
-  readonly purposes: CrewTold['purposes']
+  readonly ground: CrewGround
   readonly onWithout?: (taxon: string) => void
 }
 
-function Members({ crew, purposes, onWithout }: MembersOf) {
+function Members({ ground, onWithout }: MembersOf) {
+  const { plan, told } = ground
   return (
     <ul class="members">
-      {crew.map((one) => (
+      {plan.crew.map((one) => (
         <li key={one.taxon}>
           <b>
             {one.there + one.come - one.leave} {one.tradeName}
           </b>{' '}
           <i class="quiet">{one.taxon}</i>
-          <br />
-          {numbersOf(one)} {forWhat(purposes[one.taxon])}{' '}
+          <Says
+            sentence={[...numbersOf(one, ground), forWhat(told.purposes[one.taxon])]}
+            className="line of-member"
+          />
           {onWithout && one.come > 0 && (
             <button
               type="button"
@@ -199,16 +244,22 @@ function Members({ crew, purposes, onWithout }: MembersOf) {
   )
 }
 
-function numbersOf({ there, come, leave, order, price_usd: { low, high } }: Planned): string {
+function numbersOf(one: Planned, ground: CrewGround): Sentence {
+  const { there, come, leave, order, price_usd } = one
+  const lives = there === 1 ? 'One lives there. ' : `${there} live there. `
+  const given = leave === 1 ? 'One is given away. ' : `${leave} are given away. `
+  const price = `${price_usd.low} to ${price_usd.high} US dollars in all. `
   return [
-    ...(there > 0 ? [`${there} live there.`] : []),
-    ...(leave > 0 ? [`${leave} are given away.`] : []),
+    ...(there > 0 ? [lives] : []),
+    ...(leave > 0 ? [given] : []),
     ...(come > 0
       ? [
-          `Order ${come}${order > come ? `, and ${order - come} more only for those that die in the first month` : ''}: ${low} to ${high} US dollars in all.`,
+          order > come ? `${come} to come; with those that are lost in the first month order ` : 'Order ',
+          orderFigure(one, ground),
+          `, ${price}`,
         ]
       : []),
-  ].join(' ')
+  ]
 }
 
 function forWhat(purpose: Purpose | undefined): string {
@@ -219,3 +270,5 @@ function forWhat(purpose: Purpose | undefined): string {
     ? `It eats none of what grows here now.${waste}`
     : `Eats ${kinds.join(', ')} on ${surfaces.join(', ')}.${waste}`
 }
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`

@@ -1,4 +1,5 @@
-import type { Band, Exposed, GrazerReach, PlaceReach } from '@holdfast/reach'
+import type { Band } from '@holdfast/crew-plan'
+import type { Exposed, GrazerReach, PlaceReach } from '@holdfast/reach'
 import type { ComputedFigure, Derivation } from '../../figure/computed.ts'
 import { takenIn } from '../../figure/entry-ids.ts'
 import type { SystemData } from '../../shell/system-data.ts'
