@@ -22,6 +22,14 @@ export interface PlaceReach extends Stand {
   readonly wanted: boolean
 }
 
+/** What covers a surface today, in all its patches together. */
+export interface Covered {
+  readonly surface: string
+  readonly kind: string
+  /** Of the surface, 0 to 1. */
+  readonly cover: Band
+}
+
 /** One taxon of the crew that lives there. */
 export interface GrazerReach {
   readonly taxon: string
@@ -58,6 +66,8 @@ export interface ReachAnswer {
   readonly worlds: number
   /** The most exposed first: by what is left on a square metre. */
   readonly places: readonly PlaceReach[]
+  /** Of each kind on each surface, in the order of the description. */
+  readonly covered: readonly Covered[]
   readonly grazers: readonly GrazerReach[]
   /** Three at most. */
   readonly exposed: readonly Exposed[]

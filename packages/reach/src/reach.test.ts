@@ -36,6 +36,13 @@ describe('the week of every place', () => {
     }
   })
 
+  test('the parts of a surface together have the cover that it was described with', () => {
+    const { covered } = reachOf(presentOf(overgrown(reef)))
+    expect(covered.map(({ surface }) => surface)).toEqual(reef.surfaces.map(({ id }) => id))
+    for (const { surface, kind, cover } of covered)
+      expect(cover.value, `${kind} on ${surface}`).toBeCloseTo(0.5, 1)
+  })
+
   test('the snails use no more than their appetite, and some of it', () => {
     const [used] = answer.grazers.map((one) => one.used.value)
     expect(used).toBeGreaterThan(0)

@@ -18,8 +18,10 @@ const skewed = 4
  * No more digits than the interval bears: 4.123 (2.61 to 5.99) reads 4.1 (2.6 to 6.0), and the far end of
  * a skewed interval is told more coarsely than the near one: 9 (1 to 120). What is more than nothing and less than
  * the last digit reads "under" it.
+ *
+ * @param least  what is less is not worth telling apart: a power of ten
  */
-export function written(value: number, low: number, high: number): Written {
+export function written(value: number, low: number, high: number, least = 0): Written {
   const gaps = { low: value - low, high: high - value }
   const known = Object.values(gaps).filter((gap) => gap > 0)
   if (!hasSpread(value, low, high) || known.length === 0) {
@@ -28,7 +30,7 @@ export function written(value: number, low: number, high: number): Written {
   }
   const [near, far] = [Math.min(...known), Math.max(...known)]
   // Where the value lies all but on one end, the other end tells how well it is known.
-  const place = Math.max(placeFor(near), placeFor(far) - finest)
+  const place = Math.max(placeFor(near), placeFor(far) - finest, least > 0 ? magnitude(least) : -Infinity)
   const put = (end: number, gap: number) => {
     const at = far / near > skewed && gap === far ? placeFor(far) : place
     // Of what cannot be below nothing a row of noughts says no more than one.

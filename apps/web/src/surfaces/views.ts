@@ -2,7 +2,6 @@
 export const views = {
   reach: 'What grows, who eats it',
   crew: 'Who should live here',
-  grip: 'Surface by surface',
   identify: 'Name a growth',
   ladder: 'What to do',
 } as const

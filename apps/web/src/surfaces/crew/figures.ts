@@ -28,6 +28,7 @@ export function eatsFigure(one: About, ground: CrewGround): ComputedFigure | und
       name: `What the ${one.tradeName} eat three months on`,
       ...times(fate.bands.eats_g_d, 7),
       unit: 'g dry a week',
+      least: 0.01,
       derivation: () =>
         derived(
           ground,
@@ -54,6 +55,7 @@ export function hungerFigure(one: About, ground: CrewGround): ComputedFigure | u
     name: `Share of its reserve that a ${one.tradeName} uses up at the leanest`,
     ...times(fate.bands.hunger, 100),
     unit: '%',
+    least: 1,
     derivation: () =>
       derived(
         ground,
@@ -84,6 +86,7 @@ export function lossFigure(one: Planned, ground: CrewGround): ComputedFigure | u
     low: lost(high),
     high: lost(low),
     unit: 'animals',
+    least: 0.1,
     derivation: () =>
       derived(
         ground,
@@ -155,8 +158,8 @@ export function orderFigure(one: Planned, ground: CrewGround): ComputedFigure {
 }
 
 const waterNames = {
-  nitrate_mg_L: { key: 'nitrate', name: 'Nitrate', unit: 'mg/L NO3' },
-  phosphate_mg_L: { key: 'phosphate', name: 'Phosphate', unit: 'mg/L PO4' },
+  nitrate_mg_L: { key: 'nitrate', name: 'Nitrate', unit: 'mg/L NO3', least: 0.1 },
+  phosphate_mg_L: { key: 'phosphate', name: 'Phosphate', unit: 'mg/L PO4', least: 0.001 },
 } as const
 
 /** Nitrate or phosphate so many months on, with this crew or without it. */
@@ -167,12 +170,13 @@ export function waterFigure(
   crew: 'with' | 'without',
   ground: CrewGround,
 ): ComputedFigure {
-  const { key, name, unit } = waterNames[what]
+  const { key, name, unit, least } = waterNames[what]
   return {
     id: `crew.${key}.${month}.${crew}`,
     name: `${name} after ${month} months, ${crew} this crew`,
     ...water.bands[what],
     unit,
+    least,
     derivation: () => ({
       ...derived(
         ground,
@@ -200,6 +204,7 @@ export function handFigure(work: HandWork, ground: CrewGround): ComputedFigure {
     name: `${kindName(kind)} on ${placeName(work)}, for your hand`,
     ...band,
     unit: 'g dry a week',
+    least: 0.01,
     derivation: () =>
       derived(
         ground,

@@ -4,6 +4,7 @@ import { addressOf } from '../../shell/address.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { dayText } from '../../water/days.ts'
 import { dayInShort } from '../../ways/dates.ts'
+import { counted } from './counted.ts'
 import type { KeptPlan, Moved } from './kept.ts'
 import { BeforeEachStep } from './plan.tsx'
 import { startOf } from './start-of.ts'
@@ -84,7 +85,7 @@ function Line({ moved, change, system }: LineOf) {
   }
   return (
     <li>
-      {count} {nameOf(taxon)}
+      {counted(count, nameOf(taxon))}
       {isDone(moved) ? `: ${verb}, as logged.` : logged > 0 ? `: ${logged} ${verb} so far.` : ''}{' '}
       {!isDone(moved) && (
         <button type="button" class="key" aria-label={`${press}: ${nameOf(taxon)}`} onClick={log}>

@@ -12,6 +12,7 @@ import type { CrewTold } from '../../worker/answers.ts'
 import { Cautions } from '../identify/cautions.tsx'
 import { kindName, placeName } from '../reach/words.ts'
 import { Barred } from './barred.tsx'
+import { counted } from './counted.ts'
 import { type CrewGround, handFigure, orderFigure } from './figures.ts'
 import { issueText } from './issue-text.ts'
 import { startOf } from './start-of.ts'
@@ -59,6 +60,9 @@ export function PlanView({ plan, told, data, isKept, onKeep, onWithout }: PlanOf
       {steps.length > 0 && <Cautions cautions={measure('crew_add').cautions.map(caution)} inFull />}
       <Mind crew={crew} />
       <h3>Who, and what for</h3>
+      {steps.length === 0 && leave.length === 0 && (
+        <p class="line">Nobody needs to come or go: those that live there hold what grows.</p>
+      )}
       <Members ground={ground} onWithout={onWithout} />
       <Feeding toFeed={toFeed} date={date} />
       {steps.length > 0 && (
@@ -68,7 +72,7 @@ export function PlanView({ plan, told, data, isKept, onKeep, onWithout }: PlanOf
             {steps.map(({ after_days, animals }) => (
               <li key={after_days}>
                 <b>{date(after_days)}</b>:{' '}
-                {animals.map(({ taxon, count }) => `${count} ${names.get(taxon) ?? taxon}`).join(', ')}
+                {animals.map(({ taxon, count }) => counted(count, names.get(taxon) ?? taxon)).join(', ')}
               </li>
             ))}
           </ol>
@@ -78,7 +82,7 @@ export function PlanView({ plan, told, data, isKept, onKeep, onWithout }: PlanOf
       {leave.length > 0 && (
         <p class="line">
           To give away, to another system, a club or a shop:{' '}
-          {leave.map((one) => `${one.leave} ${one.tradeName}`).join(', ')}.
+          {leave.map((one) => counted(one.leave, one.tradeName)).join(', ')}.
         </p>
       )}
       <h3>Left to your hand</h3>
@@ -153,8 +157,9 @@ function Feeding({ toFeed, date }: FeedingOf) {
       <ul class="line">
         {toFeed.map(({ taxon, tradeName, count, g_week, tooMany, within_days }) => (
           <li key={taxon}>
-            {count} {tradeName}: feed {count === 1 ? 'it' : 'them'} by hand from {date(within_days)} on at the
-            latest, with up to {plain(Number(g_week.toPrecision(2)))} g of dried algae a week. Or find{' '}
+            {counted(count, tradeName)}: feed {count === 1 ? 'it' : 'them'} by hand from {date(within_days)}{' '}
+            on at the latest, with up to {plain(Number(g_week.toPrecision(2)))} g of dried algae a week. Or
+            find{' '}
             {tooMany === count
               ? `a home elsewhere for ${count === 1 ? 'it' : 'all of them'}`
               : `homes elsewhere for ${tooMany} of them`}
@@ -220,10 +225,7 @@ function Members({ ground, onWithout }: MembersOf) {
     <ul class="members">
       {plan.crew.map((one) => (
         <li key={one.taxon}>
-          <b>
-            {one.there + one.come - one.leave} {one.tradeName}
-          </b>{' '}
-          <i class="quiet">{one.taxon}</i>
+          <b>{counted(one.there + one.come - one.leave, one.tradeName)}</b> <i class="quiet">{one.taxon}</i>
           <Says
             sentence={[...numbersOf(one, ground), forWhat(told.purposes[one.taxon])]}
             className="line of-member"

@@ -1,7 +1,8 @@
-import type { Alternative, Planned } from '@holdfast/crew-plan'
+import { type Alternative, type Planned, starving } from '@holdfast/crew-plan'
 import { plain } from '../../figure/numbers.ts'
 import { Says } from '../../figure/says.tsx'
 import type { Sentence } from '../../figure/sentence.ts'
+import { counted } from './counted.ts'
 import { type CrewGround, causes, eatsFigure, hungerFigure, lossFigure, waterFigure } from './figures.ts'
 
 /** The months after which the water is told. */
@@ -12,8 +13,14 @@ const told = [
 
 /** How the crew fared in the model, and where the numbers of a plan come from. */
 export function Trial({ ground }: { readonly ground: CrewGround }) {
-  const { check, crew, proved, effect, alternatives, toFeed } = ground.plan
-  const lives = crew.filter(({ taxon }) => check.crew.some((fate) => fate.taxon === taxon))
+  const { check, crew, proved, effect, alternatives, toFeed, steps, byHand } = ground.plan
+  const changes = steps.length > 0 || byHand.length > 0 || crew.some(({ leave }) => leave > 0)
+  const fates = new Map(check.crew.map((fate) => [fate.taxon, fate]))
+  const lives = crew.filter(({ taxon }) => fates.has(taxon))
+  const fed = new Set(toFeed?.map(({ taxon }) => taxon))
+  const thin = lives
+    .filter(({ taxon }) => !fed.has(taxon) && (fates.get(taxon)?.bands.hunger.high ?? 0) > starving)
+    .map(({ tradeName }) => tradeName)
   return (
     <section aria-labelledby="trial">
       <h3 id="trial">Tried for a year in the model</h3>
@@ -21,10 +28,16 @@ export function Trial({ ground }: { readonly ground: CrewGround }) {
         {toFeed ? 'Who comes finds food' : 'Nobody starves'}, and what grows is held with your hand at its
         side.
       </p>
+      {thin.length > 0 && (
+        <p class="line">
+          In some of the simulated tanks too little grows for {thin.join(', ')}: look whether they grow thin,
+          and have dried seaweed at hand.
+        </p>
+      )}
       {lives.map((one) => (
         <Says key={one.taxon} sentence={faring(one, ground)} />
       ))}
-      {told.map(({ month, when }) => {
+      {(changes ? told : []).map(({ month, when }) => {
         const water = effect?.water[month - 1]
         if (!water) return null
         const figure = (what: 'nitrate_mg_L' | 'phosphate_mg_L', crewIs: 'with' | 'without') =>
@@ -94,5 +107,5 @@ function faring(one: Planned, ground: CrewGround): Sentence {
 const comersOf = ({ crew }: Alternative): string =>
   crew
     .filter(({ come }) => come > 0)
-    .map(({ come, tradeName }) => `${come} ${tradeName}`)
+    .map(({ come, tradeName }) => counted(come, tradeName))
     .join(', ')

@@ -10,6 +10,7 @@ import { useAnswer } from '../../worker/use-answer.ts'
 import { ExposedPlaces } from './exposed.tsx'
 import { Grazers } from './grazers.tsx'
 import { Section } from './section.tsx'
+import { SurfaceView } from './surface.tsx'
 import { ReachTable } from './table.tsx'
 
 const reachIn = (told: Answer) => ('reach' in told ? told : undefined)
@@ -62,6 +63,15 @@ export function Reach({ data }: { readonly data: SystemData }) {
           <section aria-labelledby="all-places">
             <h3 id="all-places">Place by place</h3>
             <ReachTable ground={ground} />
+          </section>
+          <section class="surfaces" aria-labelledby="by-surface">
+            <h3 id="by-surface">Surface by surface</h3>
+            <p class="line quiet">
+              As your letter describes it, as you surveyed it last, and as the model has it today.
+            </p>
+            {data.system.surfaces.map((surface) => (
+              <SurfaceView key={surface.id} surface={surface} ground={ground} />
+            ))}
           </section>
         </div>
       )}
