@@ -1,4 +1,4 @@
-import type { CrewAnswer, Wishes } from '@holdfast/crew-plan'
+import { acceptedPlan, type CrewAnswer, type Wishes } from '@holdfast/crew-plan'
 import { composeEntry, momentAt, type SystemLog } from '@holdfast/logbook'
 import { type Where, withLog } from './open-log.ts'
 import { writer } from './writer.ts'
@@ -8,7 +8,7 @@ type Plan = Extract<CrewAnswer, { readonly status: 'plan' | 'refused' }>
 /** Keeps a plan in the log. @returns the id of the entry */
 export const acceptCrew = (
   { system, asOf }: SystemLog,
-  { crew, steps, byHand }: Plan,
+  plan: Plan,
   wishes: Wishes,
   where: Where,
 ): Promise<string> =>
@@ -21,16 +21,7 @@ export const acceptCrew = (
         kind: 'crew-plan',
         ...writer,
         ...momentAt(now, system.timeZone),
-        body: {
-          asOf,
-          wishes: { ...wishes },
-          leave: crew.flatMap(({ taxon, leave }) => (leave > 0 ? [{ taxon, count: leave }] : [])),
-          steps: steps.map(({ after_days, animals }) => ({
-            after_days,
-            animals: animals.map((one) => ({ ...one })),
-          })),
-          byHand: byHand.map((one) => ({ ...one })),
-        },
+        body: acceptedPlan(plan, wishes, asOf),
       },
       now,
     )

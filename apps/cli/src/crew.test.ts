@@ -57,8 +57,8 @@ test('reach is told place by place, in words and as JSON', async () => {
   expect(code).toBe(0)
   const { places } = JSON.parse(out)
   expect(places.length).toBeGreaterThan(0)
-  for (const { grows_g_week, left_g_week } of places)
-    expect(left_g_week).toBeLessThanOrEqual(grows_g_week + 1e-9)
+  for (const { growth_g_week, left_g_week } of places)
+    expect(left_g_week.value).toBeLessThanOrEqual(growth_g_week.value + 1e-9)
   const words = (await runHere(['reach', ...few], data)).out
   expect(words).toMatch(/^Reach of the crew of .+ in the week from 2026-/)
   expect(words).toContain('Who gets where')

@@ -42,6 +42,7 @@ export async function serveSite(folder: string) {
     if (pathname === '/api/systems') return void json([{ id: system.id, name: system.name }])
     const shown = [`/api/systems/${system.id}`, `/api/systems/${system.id}/description`]
     if (shown.includes(pathname)) return void json(exampleData)
+    if (pathname === `/api/systems/${system.id}/entries`) return void json({ lines: [] })
     const entry = exampleEntries.find(({ id }) => pathname === `/api/entries/${id}`)
     if (entry) return void json({ entry: { id: entry.id, at: entry.at }, says: entry.text })
     const path = pathname === '/' ? '/index.html' : pathname

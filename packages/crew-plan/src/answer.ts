@@ -1,4 +1,5 @@
 import type { PlaceWeek } from '@holdfast/ecosystem'
+import type { Band } from './band.ts'
 import type { Barred } from './candidates.ts'
 import type { Step } from './steps.ts'
 import type { Fate } from './trial-run.ts'
@@ -57,6 +58,20 @@ export interface Planned {
   readonly cautions: readonly string[]
 }
 
+/** Animals that are there and for which too little grows: to be fed by hand, or to be given away in part. */
+export interface ToFeed {
+  readonly taxon: string
+  readonly tradeName: string
+  /** Of those that stay. */
+  readonly count: number
+  /** Dried algae that all of them lack when least grows, g a week: at most so much. */
+  readonly g_week: number
+  /** So many fewer would find enough. */
+  readonly tooMany: number
+  /** Until half of what they can live on is used up, and some are lost to hunger; days from today. */
+  readonly within_days: number
+}
+
 /** Animals of a taxon that a year is expected to cost, by cause. */
 export interface Turnover {
   /** Of those that come, in their first month. */
@@ -86,12 +101,14 @@ export interface Effect {
 export interface Water {
   readonly nitrate_mg_L: number
   readonly phosphate_mg_L: number
+  /** The same with their intervals. */
+  readonly bands: Readonly<Record<'nitrate_mg_L' | 'phosphate_mg_L', Band>>
 }
 
 /** Another crew that holds as well for at most a tenth more, half of it or more by other animals. */
 export type Alternative = Pick<
   Extract<CrewAnswer, { readonly status: 'plan' | 'refused' }>,
-  'cost' | 'crew' | 'byHand' | 'steps' | 'check'
+  'cost' | 'crew' | 'byHand' | 'toFeed' | 'steps' | 'check'
 >
 
 /** What is left to the hand. */
@@ -100,11 +117,13 @@ export interface HandWork {
   readonly patch: PlaceWeek['patch']
   readonly kind: string
   readonly grams_dry_per_week: number
+  /** The same with its interval. */
+  readonly band: Band
 }
 
 export type CrewAnswer =
   | {
-      /** 'refused' where somebody starves in the trial run, or something is not held even with the hand's work; `check` says who and what. */
+      /** 'refused' where somebody that comes starves in the trial run, or something is not held even with the hand's work; `check` says who and what. */
       readonly status: 'plan' | 'refused'
       /** False where the gap to the best plan was not proved in time. */
       readonly proved: boolean
@@ -112,6 +131,8 @@ export type CrewAnswer =
       readonly cost: number
       readonly crew: readonly Planned[]
       readonly byHand: readonly HandWork[]
+      /** Of those that are there, who has to be fed while little grows; left out where nobody has. */
+      readonly toFeed?: readonly ToFeed[]
       readonly steps: readonly Step[]
       readonly barred: readonly Barred[]
       /** Others that were tried and hold, the cheapest first; none for a refusal. */

@@ -1,11 +1,16 @@
+import { needLeft } from '@holdfast/ecosystem'
 import { ordinaryReef } from '@holdfast/ecosystem/testing/ordinary-reef'
-import { factsOfSystem } from '@holdfast/facts'
+import { catalogueAlone, factsOfSystem, type Grazer, grazer } from '@holdfast/facts'
 import { beforeAll, describe, expect, test, vi } from 'vitest'
 import { crewPlan } from './crew-plan.ts'
 import type { CrewAnswer } from './index.ts'
+import { issuesOf } from './lessons.ts'
 import type { Wishes } from './question.ts'
+import { settingOf } from './setting.ts'
 import { loadSolver, type Solver } from './solver.ts'
 import { presentOf } from './testing/present-of.ts'
+import { toFeedOf } from './to-feed.ts'
+import { trialRun } from './trial-run.ts'
 
 // A plan lives some years in the model, which a busy machine lets it do slowly.
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 })
@@ -23,6 +28,13 @@ function planFor(wishes: Wishes, present = presentOf(reef)): Answer {
   const answer = crewPlan({ present, wishes }, solver)
   if (answer.status === 'none') throw new Error(answer.issues.map(({ got }) => got).join('; '))
   return answer
+}
+
+const snail = 'Trochus histrio'
+const ofTaxon = (taxon: string): Grazer => {
+  const animal = grazer(taxon)
+  if (!animal) throw new Error(taxon)
+  return animal
 }
 
 /** The same reef, where a hand takes off next to nothing of what it brushes. */
@@ -141,5 +153,71 @@ describe('a plan for a reef of 980 L', () => {
     )
     const sum = (of: 'cover' | 'without'): number => onRock?.reduce((all, one) => all + one[of], 0) ?? 0
     expect(sum('without')).toBeGreaterThan(2 * sum('cover'))
+  })
+})
+
+describe('a reef of 130 L with more snails than find food in a lean year', () => {
+  const crowded = presentOf({
+    ...reef,
+    animals: [...reef.animals, { kind: 'snail', taxon: snail, count: 40, role: 'grazer' }],
+  })
+  const [fed, kept] = [{ only: [snail] }, { only: [snail], keep: 'all' as const }]
+
+  test('is planned all the same, and says how many are too many and what the rest lacks', () => {
+    const { status, toFeed = [], check, crew } = planFor(fed, crowded)
+    expect(status).toBe('plan')
+    const [snails] = toFeed
+    expect(snails).toMatchObject({ taxon: snail })
+    const stay = crew.reduce((sum, { there, leave }) => sum + there - leave, 0)
+    expect(snails.count).toBe(stay)
+    expect(snails.tooMany).toBeGreaterThan(0)
+    expect(snails.tooMany).toBeLessThanOrEqual(stay)
+    // Never more than all of them need, and hunger that a year in the model has shown.
+    expect(snails.g_week).toBeGreaterThan(0)
+    expect(snails.g_week).toBeLessThanOrEqual(7 * stay * needLeft(snail, reef, catalogueAlone))
+    expect(check.crew.find(({ taxon }) => taxon === snail)?.hunger).toBeGreaterThan(0.5)
+  })
+
+  test('without so many as are too many nobody is hungry', () => {
+    const [{ tooMany, count } = { tooMany: 0, count: 0 }] = planFor(kept, crowded).toFeed ?? []
+    expect(count).toBe(40)
+    const { crew } = trialRun(crowded, [{ day: crowded.day, taxon: snail, count: -tooMany }])
+    expect(crew.find(({ taxon }) => taxon === snail)?.hunger).toBeLessThanOrEqual(0.5)
+  })
+
+  test('those that all go are neither hungry nor to be fed, though the model has no food for nobody', () => {
+    const gone = trialRun(crowded, [{ day: crowded.day, taxon: snail, count: -40 }])
+    expect(gone.crew.find(({ taxon }) => taxon === snail)?.hunger).toBeGreaterThan(0.5)
+    const setting = settingOf({ present: crowded, wishes: {} })
+    const crew = {
+      numbers: [{ animal: ofTaxon(snail), there: 40, come: 0, leave: 40 }],
+      byHand: [],
+      steps: [],
+    }
+    expect(issuesOf(crew, gone, () => 1, crowded.day)).toEqual([])
+    expect(toFeedOf(crew, gone, setting)).toEqual([])
+  })
+})
+
+describe('where next to nothing grows', () => {
+  const dark = reef.surfaces.map((surface) => ({ ...surface, light_umol_m2_s: 1 }))
+  const present = presentOf({ ...reef, surfaces: dark })
+
+  test('a wish for a snail is told as what no crew can keep', () => {
+    const answer = crewPlan({ present, wishes: { liked: [snail] } }, solver)
+    expect(answer).toMatchObject({ status: 'none', clashes: [{ limits: [`at least one ${snail}`] }] })
+  })
+
+  test('snails that come all the same starve in the trial, and that is a ground to refuse', () => {
+    const crew = {
+      numbers: [{ animal: ofTaxon(snail), there: 0, come: 10, leave: 0 }],
+      byHand: [],
+      steps: [],
+    }
+    const trial = trialRun(present, [{ day: present.day, taxon: snail, count: 10 }])
+    expect(issuesOf(crew, trial, () => 1, present.day)).toMatchObject([
+      { about: snail, issue: { code: 'starves' } },
+    ])
+    expect(toFeedOf(crew, trial, settingOf({ present, wishes: {} }))).toEqual([])
   })
 })

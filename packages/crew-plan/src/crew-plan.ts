@@ -5,7 +5,7 @@ import { judged } from './candidates.ts'
 import { clashes, issueOf, type Made } from './clash.ts'
 import { crewProgramme } from './crew-programme.ts'
 import { deeper } from './hands.ts'
-import { learntFrom, looseOf } from './lessons.ts'
+import { learntFrom, looseOf, stands } from './lessons.ts'
 import { unsolved } from './not-planned.ts'
 import type { CrewQuestion } from './question.ts'
 import { firstGuess, hindrances, settingOf } from './setting.ts'
@@ -50,7 +50,7 @@ export function crewPlan(
     }
     if (solved.status !== 'solved') return none(unsolved(solved.status))
     const one = tried(setting, made, solved, learnt)
-    if (one.issues.length === 0) {
+    if (stands(one, learnt) || (round === rounds && one.issues.length === 0)) {
       onProgress((rounds + 1) / (rounds + 2))
       const [best, ...others] = withAlternatives(one, setting, learnt, solver, settings, cancelled)
       return {

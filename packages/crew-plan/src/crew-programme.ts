@@ -26,6 +26,8 @@ export interface Learnt {
   readonly closed: boolean
   /** Most of a taxon that was found to be fed. */
   readonly fed: ReadonlyMap<string, number>
+  /** Of those that are there and ran short, how many were found to find enough; the rest is fed, given away or lent. */
+  readonly enoughFor: ReadonlyMap<string, number>
   /** What the hand takes off each week beside what the plan leaves to it, for no crew that is fed holds it. */
   readonly hands: readonly Weekly[]
 }
@@ -59,7 +61,7 @@ export interface CrewProgramme {
 }
 
 /** A taxon that eats, with the columns of what it spends today and finds when less grows. */
-interface Mouth extends Pick<Numbers, 'animal' | 'stay' | 'come'> {
+interface Mouth extends Numbers {
   readonly appetite_g_d: number
   readonly need_g_d: number
   readonly spent: (readonly [number, number])[]
@@ -85,14 +87,15 @@ export function crewProgramme(question: ProgrammeQuestion): CrewProgramme {
   const margin = 1 + (wishes.margin ?? facts.typical('crew_plan.margin'))
   const largest =
     facts.typical('crew_plan.largest') * margin * sum(places.map(({ growth_g_d }) => growth_g_d))
-  const mouths = numbers.flatMap(({ animal, stay, come }): Mouth[] => {
+  const mouths = numbers.flatMap((one): Mouth[] => {
+    const { animal, stay, come } = one
     const intake = demand.intakes.get(animal.taxon)
     if (!intake || programme.columns[stay].upper + programme.columns[come].upper === 0) return []
     // A crew that rests on one animal falls with it.
     if (swims(animal) && intake.appetite_g_d > largest)
       programme.atMost(`largest share ${animal.taxon}`, [[come, 1]], 0)
     const need_g_d = needLeft(animal.taxon, system, facts) - intake.detritus_g_d
-    return [{ animal, stay, come, appetite_g_d: intake.appetite_g_d, need_g_d, spent: [], found: [] }]
+    return [{ ...one, appetite_g_d: intake.appetite_g_d, need_g_d, spent: [], found: [] }]
   })
   const eaten = places.map((place) => ({
     place,
@@ -134,12 +137,36 @@ export function crewProgramme(question: ProgrammeQuestion): CrewProgramme {
     const lean = sum(same.map((one) => learnt.lean.get(one.place.key) ?? 0))
     programme.atMost(`lean ${place.key}`, found, learnt.thrift * lean)
   }
-  for (const { animal, stay, come, appetite_g_d, need_g_d, spent, found } of mouths) {
+  for (const { animal, there, stay, come, appetite_g_d, need_g_d, spent, found } of mouths) {
     const times = (each: number): Row['terms'] => [
       [stay, -each],
       [come, -each],
     ]
     programme.atMost(`appetite ${animal.taxon}`, [...spent, ...times(appetite_g_d)], 0)
+    if (need_g_d > 0 && there > 0) {
+      const enoughFor = learnt.enoughFor.get(animal.taxon)
+      // Nobody goes on a guess: only a trial shows who runs short.
+      const cost = enoughFor === undefined ? Math.min(feeding, (guessed * givingAway) / need_g_d) : feeding
+      const fed = programme.column({ cost })
+      found.push([fed, 1])
+      programme.atMost(
+        `fed ${animal.taxon}`,
+        [
+          [fed, 1],
+          [stay, -need_g_d],
+        ],
+        0,
+      )
+      if (enoughFor !== undefined)
+        programme.atLeast(
+          `short ${animal.taxon}`,
+          [
+            [fed, 1],
+            [stay, -need_g_d],
+          ],
+          -need_g_d * enoughFor,
+        )
+    }
     if (need_g_d > 0) programme.atLeast(`hunger ${animal.taxon}`, [...found, ...times(need_g_d)], 0)
   }
   room(programme, numbers, question)
@@ -225,8 +252,17 @@ function costOf({ animal, tight, hunted }: Candidate, facts: FactsOfSystem): num
   )
 }
 
+/**
+ * Feeding those that are there for a year, US dollars for each gram of dried algae a day: what such a sheet costs in
+ * shops, as recalled; one clip serves all.
+ */
+const feeding = 100
+
+/** Before a trial has shown who runs short, feeding one is this share of what giving it away is. */
+const guessed = 0.9
+
 /** Giving one away is a deed like any other: it costs a little, so that nobody goes without a reason. */
-export const givingAway = 5
+const givingAway = 5
 
 function numbersOf(
   programme: ProgrammeBuilder,
@@ -242,7 +278,7 @@ function numbersOf(
       learnt.fed.get(taxon) ?? (learnt.closed ? 0 : Number.POSITIVE_INFINITY),
       Math.max(candidate?.most ?? 0, there),
     )
-    const stay = programme.column({ upper: Math.min(there, most), whole: true, cost: -givingAway })
+    const stay = programme.column({ upper: there, whole: true, cost: -givingAway })
     const come = programme.column({
       upper: Math.max(0, candidate ? most - there : 0),
       whole: true,

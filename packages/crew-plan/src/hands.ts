@@ -1,6 +1,7 @@
 import type { PlaceWeek } from '@holdfast/ecosystem'
 import type { FactsOfSystem } from '@holdfast/facts'
 import type { HandWork } from './answer.ts'
+import type { Band } from './band.ts'
 
 /** What the hand takes off a kind on a surface once a week: a share of what stands there, in all its patches. */
 export interface Weekly {
@@ -55,12 +56,20 @@ export function deeper(
   return largest([...hands, ...cut])
 }
 
+/** A stand with the interval of its mass. */
+export interface Measured extends PlaceWeek {
+  readonly mass_band_g: Band
+}
+
 /** What such hands take of the stands that are there, week by week. */
-export const takenBy = (hands: readonly Weekly[], stands: readonly PlaceWeek[]): readonly HandWork[] =>
+export const takenBy = (hands: readonly Weekly[], stands: readonly Measured[]): readonly HandWork[] =>
   hands.flatMap(({ surface, kind, share }) =>
     stands
       .filter((stand) => stand.surface === surface && stand.kind === kind)
-      .map(({ patch, mass_g }) => ({ surface, patch, kind, grams_dry_per_week: share * mass_g })),
+      .map(({ patch, mass_g, mass_band_g: { low, value, high } }) => ({
+        ...{ surface, patch, kind, grams_dry_per_week: share * mass_g },
+        band: { low: share * low, value: share * value, high: share * high },
+      })),
   )
 
 /** Of each kind on each surface the largest share. */

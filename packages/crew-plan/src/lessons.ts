@@ -6,14 +6,12 @@ import type { Learnt } from './crew-programme.ts'
 import type { Demand } from './demand.ts'
 import type { Minded, Weekly } from './hands.ts'
 import { patchWords } from './patch-words.ts'
-import type { TrialRun } from './trial-run.ts'
+import { starving, type TrialRun } from './trial-run.ts'
 import type { Tried } from './tried.ts'
 import { waterIssue } from './water-check.ts'
 
 /** A place that was not held is given so much more the next time. */
 const moreEachRound = 2
-/** Reserve used up from which animals are lost to hunger, as in the model. */
-const starving = 0.5
 /** Where somebody starved, so much of the lean food is reckoned with the next time. */
 const thriftier = 0.85
 
@@ -37,7 +35,10 @@ export function mindedOf({ places }: Demand, { typical }: FactsOfSystem): Minded
   }
 }
 
-/** Who starves, what is not held, and when the water is not fit for who comes, where a crew lives in the model. */
+/**
+ * Who of those that come starves, what is not held, and when the water is not fit for who comes, where a crew lives in the
+ * model. Who is there already and starves is no reason against a plan: see `toFeedOf`.
+ */
 export function issuesOf(
   { numbers }: Crew,
   trial: TrialRun,
@@ -45,7 +46,10 @@ export function issuesOf(
   today: number,
 ): readonly Found[] {
   const starve = trial.crew
-    .filter(({ taxon, hunger }) => hunger > starving && numbers.some(({ animal }) => animal.taxon === taxon))
+    .filter(
+      ({ taxon, hunger }) =>
+        hunger > starving && numbers.some(({ animal, come }) => come > 0 && animal.taxon === taxon),
+    )
     .map(({ taxon, hunger }) => ({
       about: taxon,
       issue: {
@@ -104,8 +108,8 @@ export function tooMuchByHand(
  * @param deeper  what the hand would take off then, to hold what this plan did not
  */
 export function learntFrom(
-  { more, fed, thrift, hands }: Learnt,
-  { crew: { numbers }, trial: { lean, crew }, issues }: Tried,
+  { more, fed, thrift, hands, enoughFor }: Learnt,
+  { crew: { numbers }, trial: { lean, crew }, issues, toFeed }: Tried,
   closed: boolean,
   deeper: readonly Weekly[],
 ): Learnt {
@@ -122,6 +126,10 @@ export function learntFrom(
     lean,
     thrift: starved.length > 0 ? thrift * thriftier : thrift,
     fed: new Map([...(closed ? lived : fed), ...fewer]),
+    enoughFor: new Map([
+      ...toFeed.map(({ taxon, count, tooMany }) => [taxon, count - tooMany] as const),
+      ...enoughFor,
+    ]),
     closed,
     hands: closed ? deeper : hands,
     more:
@@ -133,6 +141,10 @@ export function learntFrom(
           ]),
   }
 }
+
+/** Whether a plan holds and knew of everybody who has to be fed. */
+export const stands = ({ issues, toFeed }: Tried, { enoughFor }: Learnt): boolean =>
+  issues.length === 0 && toFeed.every(({ taxon }) => enoughFor.has(taxon))
 
 /** The stands that are not held. */
 export function looseOf(issues: readonly Found[], { held }: TrialRun): readonly PlaceWeek[] {

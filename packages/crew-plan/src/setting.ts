@@ -36,5 +36,6 @@ export const firstGuess = ({ demand: { places }, facts }: Setting): Learnt => ({
   closed: false,
   more: new Map(),
   fed: new Map(),
+  enoughFor: new Map(),
   hands: [],
 })

@@ -1,9 +1,9 @@
 import { quietly, type Running } from '@holdfast/inference'
 import type { CrewAnswer, PlanIssue } from './answer.ts'
 import { openRounds, rounds } from './crew-plan.ts'
-import { type CrewProgramme, crewProgramme, givingAway, priceOf } from './crew-programme.ts'
+import { type CrewProgramme, crewProgramme, priceOf } from './crew-programme.ts'
 import { deeper } from './hands.ts'
-import { learntFrom, looseOf } from './lessons.ts'
+import { learntFrom, looseOf, stands } from './lessons.ts'
 import { unsolved } from './not-planned.ts'
 import { type Programme, ProgrammeBuilder } from './programme.ts'
 import type { CrewQuestion } from './question.ts'
@@ -62,7 +62,7 @@ export function crewPlanOfSeveral(
       const cost = one.programme.columns.reduce((sum, column, c) => sum + column.cost * values[c], 0)
       return tried(all[s], one, { ...solved, values, cost }, learnt[s])
     })
-    if (round === rounds || each.every(({ issues }) => issues.length === 0))
+    if (round === rounds || each.every((one, s) => stands(one, learnt[s])))
       return {
         lent,
         answers: each.map((one, s) => ({
@@ -85,7 +85,7 @@ const lentTo = (system: string, lent: readonly Lent[]): ReadonlyMap<string, numb
   return sums
 }
 
-/** All programmes side by side, with a column for each loan: it saves a price and costs the deed. */
+/** All programmes side by side, with a column for each loan: it saves a price; the deed is counted where the animal leaves. */
 function joined(made: readonly CrewProgramme[], all: readonly Setting[]) {
   const programme = new ProgrammeBuilder()
   const firsts = made.map((one) => appended(programme, one.programme))
@@ -96,7 +96,7 @@ function joined(made: readonly CrewProgramme[], all: readonly Setting[]) {
       const outs = made.flatMap((taker, b): [number, number][] => {
         const same = taker.numbers.find((one) => one.animal.taxon === animal.taxon)
         if (a === b || there === 0 || !same || taker.programme.columns[same.come].upper === 0) return []
-        const cost = givingAway - priceOf(animal, all[b].facts)
+        const cost = -priceOf(animal, all[b].facts)
         const column = programme.column({ upper: there, whole: true, cost })
         loans.push({ taxon: animal.taxon, from: all[a].system.id, to: all[b].system.id, column })
         const come = firsts[b] + same.come

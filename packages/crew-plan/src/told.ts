@@ -1,7 +1,7 @@
 import type { Effect, Planned, Turnover } from './answer.ts'
 import type { Candidate } from './candidates.ts'
 import type { Crew } from './crew.ts'
-import { type TrialRun, trialRun } from './trial-run.ts'
+import { starving, type TrialRun, trialRun } from './trial-run.ts'
 import type { Setting, Tried } from './tried.ts'
 
 /**
@@ -11,13 +11,14 @@ import type { Setting, Tried } from './tried.ts'
  */
 export const told = (
   setting: Setting,
-  { crew, cost, proved, byHand, trial, issues }: Tried,
+  { crew, cost, proved, byHand, toFeed, trial, issues }: Tried,
   lent: ReadonlyMap<string, number> = new Map(),
 ) => ({
   proved,
   cost,
   crew: crew.numbers.map((one) => planned(one, lent.get(one.animal.taxon) ?? 0, trial, setting)),
   byHand,
+  ...(toFeed.length > 0 ? { toFeed } : {}),
   steps: crew.steps,
   check: { crew: trial.crew, issues: issues.map(({ issue }) => issue) },
 })
@@ -57,16 +58,23 @@ function planned(
     order,
     price_usd: { low: order * low, high: order * high },
     lostInYear,
-    turnover: turnoverOf(lostInYear, come * firstMonthLoss, there + come - leave, animal, candidate),
+    turnover: turnoverOf(
+      { lost: lostInYear, early: come * firstMonthLoss, hungry: (fate?.hunger ?? 0) > starving },
+      there + come - leave,
+      animal,
+      candidate,
+    ),
     eats_g_week: 7 * (fate?.eats_g_d ?? 0),
     cautions: candidate?.cautions ?? [],
   }
 }
 
-/** Shares the losses of the trial out by cause: what neither the first month, age nor tank mates explain is hunger. */
+/**
+ * Shares the losses of the trial out by cause: of who went hungry, what neither the first month, age nor tank mates
+ * explain is hunger; nobody is lost to it up to half of the reserve.
+ */
 function turnoverOf(
-  lost: number,
-  early: number,
+  { lost, early, hungry }: { readonly lost: number; readonly early: number; readonly hungry: boolean },
   animals: number,
   { annualMortality }: Candidate['animal'],
   { hunted = 0 }: Partial<Candidate> = {},
@@ -74,12 +82,12 @@ function turnoverOf(
   const firstMonth = Math.min(lost, early)
   const rates = [annualMortality, hunted].map((chance) => -Math.log(1 - Math.min(chance, 0.99)))
   const both = rates[0] + rates[1]
-  const later = Math.min(lost - firstMonth, (animals - firstMonth) * (1 - Math.exp(-both)))
-  const [age, mates] = rates.map((rate) => (both > 0 ? (later * rate) / both : 0))
   const inAYear = lost - firstMonth
+  const later = hungry ? Math.min(inAYear, (animals - firstMonth) * (1 - Math.exp(-both))) : inAYear
+  const mates = both > 0 ? (later * rates[1]) / both : 0
   return {
     firstMonth,
-    age,
+    age: later - mates,
     mates,
     hunger: inAYear - later,
     ...(inAYear > 0 ? { oneEvery_days: 365 / inAYear } : {}),

@@ -16,9 +16,11 @@ import {
 } from '@holdfast/ecosystem'
 import { convert } from '@holdfast/quantities'
 import type { Water } from './answer.ts'
-import type { Weekly } from './hands.ts'
+import { type Band, bandOver } from './band.ts'
+import type { Measured, Weekly } from './hands.ts'
 import { middle } from './middle.ts'
 import type { Present } from './question.ts'
+import { withRoomFor } from './with-room-for.ts'
 
 /** Animals that come or go on a day. */
 export interface Change {
@@ -31,12 +33,14 @@ export interface Change {
 /** What becomes of a crew: medians over the worlds. */
 export interface TrialRun {
   /** The stands three months on. */
-  readonly held: readonly (PlaceWeek & { readonly key: string })[]
+  readonly held: readonly (Measured & { readonly key: string })[]
   /** At the end of each month of thirty days. */
   readonly water: readonly Water[]
   /** Growth in the second half of a lean year, g dry d⁻¹, by the key of the place. */
   readonly lean: ReadonlyMap<string, number>
   readonly crew: readonly Fate[]
+  /** Algae that all of a taxon eat in the second half of a lean year, g dry d⁻¹. */
+  readonly eatenWhenLean_g_d: ReadonlyMap<string, number>
   /** The water before each arrival: the states of every world, by the day. */
   readonly arrivals: ReadonlyMap<number, readonly Float64Array[]>
   readonly model: Model
@@ -52,7 +56,12 @@ export interface Fate {
   readonly livingAfterYear: number
   /** Algae that all of them eat three months on, g dry d⁻¹. */
   readonly eats_g_d: number
+  /** The same with their intervals. */
+  readonly bands: Readonly<Record<'hunger' | 'livingAfterYear' | 'eats_g_d', Band>>
 }
+
+/** Reserve used up from which animals are lost to hunger, as in the model. */
+export const starving = 0.5
 
 const held = 90
 const year = 365
@@ -69,15 +78,10 @@ export function trialRun(
   hands: readonly Weekly[] = [],
 ): TrialRun {
   const { day, worlds, routine } = present
-  const known = new Set(crewOf(present.model.system).map(({ taxon }) => taxon))
-  const comers = [...new Set(changes.map(({ taxon }) => taxon))].filter((taxon) => !known.has(taxon))
-  const system = {
-    ...present.model.system,
-    animals: [
-      ...present.model.system.animals,
-      ...comers.map((taxon) => ({ kind: taxon, taxon, count: 0, role: 'grazer' as const })),
-    ],
-  }
+  const system = withRoomFor(
+    present.model.system,
+    changes.map(({ taxon }) => taxon),
+  )
   const model = assemble(system, present.model.facts)
   const to = day + year + 1
   const events = [...changes.map(eventOf), ...hands.flatMap((weekly) => removals(weekly, day, to))]
@@ -112,12 +116,18 @@ export function trialRun(
       samples,
     }
   })
-  const median = (of: (run: (typeof runs)[number]) => number): number => middle(present, (w) => of(runs[w]))
+  type Run = (typeof runs)[number]
+  const median = (of: (run: Run) => number): number => middle(present, (w) => of(runs[w]))
+  const over = bandOver(present)
+  const band = (of: (run: Run) => number): Band => over((w) => of(runs[w]))
+  const eaten = (places: readonly PlaceWeek[], taxon: string): number =>
+    places.reduce((sum, { grazed_g_d }) => sum + (grazed_g_d.get(taxon) ?? 0), 0)
   return {
     held: runs[0].held.map((place, p) => ({
       ...place,
       key: placeKey(place),
       mass_g: median((run) => run.held[p].mass_g),
+      mass_band_g: band((run) => run.held[p].mass_g),
       cover: median((run) => run.held[p].cover),
       height_mm: median((run) => run.held[p].height_mm),
       growth_g_d: median((run) => run.held[p].growth_g_d),
@@ -128,32 +138,44 @@ export function trialRun(
     crew: crewOf(system).map(({ taxon }) => {
       const hunger = stateIndex(model, hungerOf(taxon).id)
       const living = stateIndex(model, livingOf(taxon).id)
+      const bands = {
+        hunger: band(({ samples }) => Math.max(...samples.map((states) => states[hunger]))),
+        livingAfterYear: band(({ samples }) => samples[samples.length - 1][living]),
+        eats_g_d: band((run) => eaten(run.held, taxon)),
+      }
       return {
         taxon,
-        hunger: median(({ samples }) => Math.max(...samples.map((states) => states[hunger]))),
+        hunger: bands.hunger.value,
         months: months.map((on) => median(({ samples }) => samples[days.indexOf(on)][hunger])),
-        livingAfterYear: median(({ samples }) => samples[samples.length - 1][living]),
-        eats_g_d: median((run) =>
-          run.held.reduce((sum, { grazed_g_d }) => sum + (grazed_g_d.get(taxon) ?? 0), 0),
-        ),
+        livingAfterYear: bands.livingAfterYear.value,
+        eats_g_d: bands.eats_g_d.value,
+        bands,
       }
     }),
+    eatenWhenLean_g_d: new Map(
+      crewOf(system).map(({ taxon }) => [taxon, median((run) => eaten(run.lean, taxon))]),
+    ),
     water: months.map((on) => {
       const inWater = (
         of: 'nitrate' | 'phosphate',
         atom: string,
         unit: Parameters<typeof convert>[2],
-      ): number =>
-        median(({ samples }) =>
+      ): Band =>
+        band(({ samples }) =>
           convert(
             samples[days.indexOf(on)][stateIndex(model, `${water[of].id}/${atom}`)] / model.volume_L,
             'µmol L⁻¹',
             unit,
           ),
         )
-      return {
+      const bands = {
         nitrate_mg_L: inWater('nitrate', 'N', 'mg NO3 L⁻¹'),
         phosphate_mg_L: inWater('phosphate', 'P', 'mg PO4 L⁻¹'),
+      }
+      return {
+        nitrate_mg_L: bands.nitrate_mg_L.value,
+        phosphate_mg_L: bands.phosphate_mg_L.value,
+        bands,
       }
     }),
     arrivals: new Map(come.map((on) => [on, runs.map(({ samples }) => samples[days.indexOf(on)])])),

@@ -1,6 +1,6 @@
 import type { System, Vessel } from '@holdfast/ecosystem'
 import type { FactsOfSystem } from '@holdfast/facts'
-import type { HandWork } from './answer.ts'
+import type { HandWork, ToFeed } from './answer.ts'
 import type { Judged } from './candidates.ts'
 import { type Crew, changesOf, crewOfSolution } from './crew.ts'
 import type { CrewProgramme, Learnt } from './crew-programme.ts'
@@ -9,6 +9,7 @@ import { largest, type Minded, takenBy, type Weekly, weeklyOf } from './hands.ts
 import { type Found, issuesOf, tooMuchByHand } from './lessons.ts'
 import type { CrewQuestion } from './question.ts'
 import type { Solved } from './solver.ts'
+import { toFeedOf } from './to-feed.ts'
 import { type TrialRun, trialRun } from './trial-run.ts'
 
 /** What all rounds of a plan have in common. */
@@ -28,17 +29,19 @@ export interface Tried {
   readonly proved: boolean
   readonly hands: readonly Weekly[]
   readonly byHand: readonly HandWork[]
+  readonly toFeed: readonly ToFeed[]
   readonly trial: TrialRun
   readonly issues: readonly Found[]
 }
 
 /** Lets the crew of a solved programme live a year in the model. */
 export function tried(
-  { present, wishes, facts, minded }: Setting,
+  setting: Setting,
   made: CrewProgramme,
   { values, cost, proved }: Extract<Solved, { readonly status: 'solved' }>,
   learnt: Learnt,
 ): Tried {
+  const { present, wishes, facts, minded } = setting
   const crew = crewOfSolution(made, values, facts.typical('crew_plan.steps'))
   const hands = largest([...learnt.hands, ...weeklyOf(crew.byHand, minded, facts)])
   const trial = trialRun(present, changesOf(crew, present.day), hands)
@@ -49,6 +52,7 @@ export function tried(
     proved,
     hands,
     byHand,
+    toFeed: toFeedOf(crew, trial, setting),
     trial,
     issues: [
       ...issuesOf(crew, trial, minded, present.day),

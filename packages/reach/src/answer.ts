@@ -1,12 +1,6 @@
+import type { Band } from '@holdfast/crew-plan'
 import type { Stand } from '@holdfast/ecosystem'
 import type { Caution, GrazerGroup } from '@holdfast/facts'
-
-/** Weighted median over the worlds that the system may be, with the ends of the 90 % interval. */
-export interface Band {
-  readonly value: number
-  readonly low: number
-  readonly high: number
-}
 
 /** One kind of algae on one patch in the coming week; grams of dry algae. */
 export interface PlaceReach extends Stand {
@@ -26,6 +20,14 @@ export interface PlaceReach extends Stand {
   readonly met: 'eaten' | 'not eaten' | 'not reached'
   /** A kind that keepers like to have. */
   readonly wanted: boolean
+}
+
+/** What covers a surface today, in all its patches together. */
+export interface Covered {
+  readonly surface: string
+  readonly kind: string
+  /** Of the surface, 0 to 1. */
+  readonly cover: Band
 }
 
 /** One taxon of the crew that lives there. */
@@ -64,6 +66,8 @@ export interface ReachAnswer {
   readonly worlds: number
   /** The most exposed first: by what is left on a square metre. */
   readonly places: readonly PlaceReach[]
+  /** Of each kind on each surface, in the order of the description. */
+  readonly covered: readonly Covered[]
   readonly grazers: readonly GrazerReach[]
   /** Three at most. */
   readonly exposed: readonly Exposed[]

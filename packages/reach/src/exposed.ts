@@ -1,9 +1,9 @@
-import type { Present } from '@holdfast/crew-plan'
+import type { BandOver, Present } from '@holdfast/crew-plan'
 import type { PlaceWeek, Surface } from '@holdfast/ecosystem'
 import { surfaceKind } from '@holdfast/facts'
 import type { Exposed, GrazerReach, PlaceReach } from './answer.ts'
 import { deedsFor } from './deeds.ts'
-import { type BandOver, leftAt, patchOf } from './left.ts'
+import { leftAt, patchOf } from './left.ts'
 import { rhythmOf } from './rhythm.ts'
 
 interface Looked {

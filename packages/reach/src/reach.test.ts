@@ -36,6 +36,13 @@ describe('the week of every place', () => {
     }
   })
 
+  test('the parts of a surface together have the cover that it was described with', () => {
+    const { covered } = reachOf(presentOf(overgrown(reef)))
+    expect(covered.map(({ surface }) => surface)).toEqual(reef.surfaces.map(({ id }) => id))
+    for (const { surface, kind, cover } of covered)
+      expect(cover.value, `${kind} on ${surface}`).toBeCloseTo(0.5, 1)
+  })
+
   test('the snails use no more than their appetite, and some of it', () => {
     const [used] = answer.grazers.map((one) => one.used.value)
     expect(used).toBeGreaterThan(0)
@@ -48,6 +55,29 @@ describe('the week of every place', () => {
     expect(density).toEqual(density.toSorted((a, b) => b - a))
     expect(first?.deeds.length).toBeGreaterThan(0)
     expect(answer.exposed.length).toBeLessThanOrEqual(3)
+  })
+
+  test('snails get to the open glass and eat of its film, and eat nowhere that they do not get to', () => {
+    const [snail] = answer.grazers
+    expect(snail?.gets).toContain('glass open')
+    const film = answer.places.find(
+      ({ surface, patch, kind }) => surface === 'glass' && patch === 'open' && kind === 'film_green',
+    )
+    expect(film?.eaten.map(({ taxon }) => taxon)).toEqual([snail?.taxon])
+    for (const { surface, patch, eaten } of answer.places)
+      if (eaten.length > 0) expect(snail?.gets).toContain(`${surface} ${patch}`)
+  })
+
+  test('in a box behind a comb too fine for them all that grows is left', () => {
+    const boxed = reachOf(presentOf({ ...grazed, surfaces: [...grazed.surfaces, overflow] })).places.filter(
+      ({ surface }) => surface === 'overflow',
+    )
+    expect(boxed.length).toBeGreaterThan(0)
+    for (const { met, eaten, growth_g_week, left_g_week } of boxed) {
+      expect(met).toBe('not reached')
+      expect(eaten).toEqual([])
+      expect(left_g_week.value).toBeCloseTo(growth_g_week.value, 9)
+    }
   })
 
   test('without grazers nobody is told to eat, and it is said so', () => {

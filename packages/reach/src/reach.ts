@@ -1,4 +1,4 @@
-import type { Present } from '@holdfast/crew-plan'
+import { type BandOver, bandOver, type Present } from '@holdfast/crew-plan'
 import {
   appetiteOf,
   crewOf,
@@ -13,9 +13,9 @@ import {
 } from '@holdfast/ecosystem'
 import { grazer, taste, wantedKind } from '@holdfast/facts'
 import { quietly, type Running, stopped } from '@holdfast/inference'
-import type { GrazerReach, PlaceReach, ReachAnswer } from './answer.ts'
+import type { Covered, GrazerReach, PlaceReach, ReachAnswer } from './answer.ts'
 import { exposedOf } from './exposed.ts'
-import { type BandOver, bandOver, days, leftAt, patchOf } from './left.ts'
+import { days, leftAt, patchOf } from './left.ts'
 
 /**
  * What grows on every patch in the coming week, who eats of it and what is left, with husbandry unchanged: read off
@@ -41,6 +41,7 @@ export function reachOf(present: Present, running: Running = quietly): ReachAnsw
     to,
     worlds: worlds.length,
     places: places.toSorted((a, b) => density(b) - density(a)),
+    covered: coveredBy(weeks, present, band),
     grazers,
     exposed: exposedOf({ places, weeks, grazers, present, band }),
   }
@@ -81,6 +82,27 @@ function placeOver(
     height_mm: band((w) => weeks[w][p].height_mm).value,
     wanted: wantedKind(kind),
   }
+}
+
+/** Of each kind on each surface, what its patches make together. */
+function coveredBy(
+  weeks: readonly (readonly PlaceWeek[])[],
+  { model: { system, facts } }: Present,
+  band: BandOver,
+): readonly Covered[] {
+  const places = (weeks[0] ?? []).map((place, p) => ({ ...place, p }))
+  return system.surfaces.flatMap((surface) => {
+    const within = places.filter((place) => place.surface === surface.id)
+    return [...new Set(within.map(({ kind }) => kind))].map((kind) => ({
+      surface: surface.id,
+      kind,
+      cover: band((w) =>
+        within
+          .filter((place) => place.kind === kind)
+          .reduce((sum, { patch, p }) => sum + patchShare(surface, patch, facts) * weeks[w][p].cover, 0),
+      ),
+    }))
+  })
 }
 
 function grazersOver(

@@ -1,7 +1,15 @@
-import { type CrewAnswer, crewPlan, loadSolver, patchWords, type Wishes } from '@holdfast/crew-plan'
-import { algaeKind, grazer } from '@holdfast/facts'
+import {
+  type CrewAnswer,
+  crewPlan,
+  loadSolver,
+  patchWords,
+  type ToFeed,
+  type Wishes,
+} from '@holdfast/crew-plan'
+import { algaeKind, caution, grazer, measure } from '@holdfast/facts'
 import { dateOf, type SystemLog } from '@holdfast/logbook'
 import { acceptCrew } from '../accept-crew.ts'
+import { listed } from '../listed.ts'
 import type { Where } from '../open-log.ts'
 import { presentIn } from '../present-in.ts'
 import { progress } from '../progress.ts'
@@ -65,10 +73,11 @@ const wishesOf = ({
 function inWords({ system, asOf }: SystemLog, answer: CrewAnswer): string {
   const title = `Crew of ${system.name} on ${dateOf(asOf, system.timeZone)}`
   if (answer.status === 'none') return [title, ...answer.issues.map(said)].join('\n\n')
-  const { crew, byHand, steps, check, alternatives, effect } = answer
+  const { crew, byHand, toFeed = [], steps, check, alternatives, effect } = answer
+  const fed = toFeed.length > 0 ? 'who comes finds food' : 'nobody starves'
   const verdict =
     answer.status === 'plan'
-      ? 'Tried for a year in the model, with the hand at its side: nobody starves, and what grows is held.'
+      ? `Tried for a year in the model, with the hand at its side: ${fed}, and what grows is held.`
       : 'Tried for a year in the model, this crew does not do. Do not buy it; below it says why.'
   const rows = crew.map(({ tradeName, taxon, there, come, leave, order, price_usd: { low, high } }) => [
     tradeName,
@@ -127,6 +136,7 @@ function inWords({ system, asOf }: SystemLog, answer: CrewAnswer): string {
     ...(crew.length === 0
       ? ['No animal earns its place: little grows, or nothing eats it.']
       : [table(columns, rows), verdict]),
+    ...listed('Too little grows for these of yours', feedingSaid(toFeed)),
     ...listed('When they come', order),
     ...listed('For the hand', hand),
     ...listed('Lost in a year, to be replaced', losses),
@@ -142,6 +152,20 @@ const said = ({ where, got, accepted, next }: CrewIssue): string =>
 
 const nameOf = (taxon: string): string => grazer(taxon)?.tradeName ?? taxon
 
+/** Who has to be fed, the cautions of feeding ahead of how. */
+function feedingSaid(toFeed: readonly ToFeed[]): readonly string[] {
+  if (toFeed.length === 0) return []
+  const { how, cautions } = measure('crew_feed')
+  return [
+    ...cautions.map((key) => caution(key).says),
+    ...toFeed.map(
+      ({ tradeName, count, g_week, tooMany, within_days }) =>
+        `${count} ${tradeName}: fed by your hand from day ${within_days} on at the latest, with up to ${g_week.toPrecision(2)} g of dried algae a week; or find ${tooMany === count ? 'a home elsewhere for all' : `homes elsewhere for ${tooMany} of them`}.`,
+    ),
+    how,
+  ]
+}
+
 type Month = NonNullable<
   Extract<CrewAnswer, { readonly status: 'plan' | 'refused' }>['effect']
 >['water'][number]
@@ -154,6 +178,3 @@ function waterSaid({ nitrate_mg_L, phosphate_mg_L, without }: Month, k: number):
 }
 
 type CrewIssue = Extract<CrewAnswer, { readonly status: 'none' }>['issues'][number]
-
-const listed = (heading: string, lines: readonly string[]): readonly string[] =>
-  lines.length === 0 ? [] : [[heading, ...lines.map((line) => `  ${line}`)].join('\n')]

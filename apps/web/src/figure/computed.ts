@@ -11,6 +11,8 @@ export interface ComputedFigure {
   readonly low: number
   readonly high: number
   readonly unit: string
+  /** Less than this is not worth telling apart: a power of ten, in its unit. */
+  readonly least?: number
   /** Made when it is opened: a table holds hundreds of figures. */
   readonly derivation: () => Derivation
 }
@@ -37,9 +39,11 @@ export interface LogEntry {
 }
 
 /** "4.1 (2.6 to 6.0) mg/L NO3" */
-export function figureText(figure: Pick<ComputedFigure, 'value' | 'low' | 'high' | 'unit'>): string {
-  const { value, low, high } = written(figure.value, figure.low, figure.high)
-  if (isExact(figure)) return `${value} ${figure.unit}`
+export function figureText(
+  figure: Pick<ComputedFigure, 'value' | 'low' | 'high' | 'unit' | 'least'>,
+): string {
+  const { value, low, high } = written(figure.value, figure.low, figure.high, figure.least)
+  if (isExact(figure) || (low === '0' && high === '0')) return `${value} ${figure.unit}`
   return `${value} (${low} to ${high}) ${figure.unit}`
 }
 

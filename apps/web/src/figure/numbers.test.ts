@@ -32,6 +32,15 @@ describe('a computed figure', () => {
     expect(text(16_140, 14_170, 18_300, 'mg N')).toBe('16\u202f100 (14\u202f200 to 18\u202f300) mg N')
   })
 
+  it('that is less than its last digit says so, and no end of it is a row of noughts', () => {
+    expect(text(0.09, 0.0004, 3.1, '%')).toBe('0.09 (0 to 3) %')
+    expect(text(0.00001, 0, 1.7, 'g')).toBe('under 0.0001 (0 to 1.7) g')
+    const told = { low: 0, unit: '%', least: 1 }
+    expect(figureText({ ...told, value: 0.09, high: 3.1 })).toBe('under 1 (0 to 3) %')
+    expect(figureText({ ...told, value: 0.09, high: 0.3 })).toBe('under 1 %')
+    expect(text(32, 0.2, 178, 'mg')).toBe('30 (0 to 180) mg')
+  })
+
   it('writes nought without a sign', () => {
     expect(text(-0.0001, -1, 1, 'mg P')).toBe('0.0 (\u22121.0 to 1.0) mg P')
   })

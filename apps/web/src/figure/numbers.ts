@@ -16,9 +16,12 @@ const skewed = 4
 
 /**
  * No more digits than the interval bears: 4.123 (2.61 to 5.99) reads 4.1 (2.6 to 6.0), and the far end of
- * a skewed interval is told more coarsely than the near one: 9 (1 to 120).
+ * a skewed interval is told more coarsely than the near one: 9 (1 to 120). What is more than nothing and less than
+ * the last digit reads "under" it.
+ *
+ * @param least  what is less is not worth telling apart: a power of ten
  */
-export function written(value: number, low: number, high: number): Written {
+export function written(value: number, low: number, high: number, least = 0): Written {
   const gaps = { low: value - low, high: high - value }
   const known = Object.values(gaps).filter((gap) => gap > 0)
   if (!hasSpread(value, low, high) || known.length === 0) {
@@ -27,11 +30,22 @@ export function written(value: number, low: number, high: number): Written {
   }
   const [near, far] = [Math.min(...known), Math.max(...known)]
   // Where the value lies all but on one end, the other end tells how well it is known.
-  const place = Math.max(placeFor(near), placeFor(far) - finest)
-  const put = (end: number, gap: number) =>
-    rounded(end, far / near > skewed && gap === far ? placeFor(far) : place)
-  return { value: rounded(value, place), low: put(low, gaps.low), high: put(high, gaps.high) }
+  const place = Math.max(placeFor(near), placeFor(far) - finest, least > 0 ? magnitude(least) : -Infinity)
+  const put = (end: number, gap: number) => {
+    const at = far / near > skewed && gap === far ? placeFor(far) : place
+    // Of what cannot be below nothing a row of noughts says no more than one.
+    return low >= 0 && isNought(end, at) ? '0' : rounded(end, at)
+  }
+  const isUnder = low >= 0 && value > 0 && isNought(value, place)
+  return {
+    value: isUnder ? `under ${rounded(10 ** place, place)}` : rounded(value, place),
+    low: put(low, gaps.low),
+    high: put(high, gaps.high),
+  }
 }
+
+/** Whether all that is written of a value to this place is noughts. */
+const isNought = (value: number, place: number) => Math.abs(value) < 10 ** place / 2
 
 /** A sum over many days ends some parts in 10¹² beside itself; that is no spread. */
 export const hasSpread = (value: number, low: number, high: number) =>

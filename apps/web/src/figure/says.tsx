@@ -2,10 +2,6 @@ import { Figure } from './figure.tsx'
 import { Line } from './line.tsx'
 import { figuresIn, type Sentence } from './sentence.ts'
 
-/** The mark that stands right after a figure and may not begin a line without it. */
-const markBefore = (part: Sentence[number] | undefined): string =>
-  typeof part === 'string' ? (/^[.,:;)]+/.exec(part)?.[0] ?? '') : ''
-
 /** A sentence as a line of its own, with figures that open. */
 export function Says({
   sentence,
@@ -17,11 +13,14 @@ export function Says({
   return (
     <Line figures={figuresIn(sentence)} className={className}>
       {sentence.map((part, i) => {
-        if (typeof part === 'string') return i === 0 ? part : part.slice(markBefore(part).length)
-        const mark = markBefore(sentence[i + 1])
-        return (
-          <span key={`${part.id}-${i}`} class="bound">
-            <Figure of={part} />
+        if (typeof part === 'string') return i === 0 ? part : part.slice(markOf(part).length)
+        const mark = markOf(sentence[i + 1])
+        const figure = <Figure key={`${part.id}-${i}`} of={part} />
+        return mark === '' ? (
+          figure
+        ) : (
+          <span key={`${part.id}-${i}`} class="with-mark">
+            {figure}
             {mark}
           </span>
         )
@@ -29,3 +28,7 @@ export function Says({
     </Line>
   )
 }
+
+/** The stop or comma that a part begins with: it stays on the line of the figure before it. */
+const markOf = (part: Sentence[number] | undefined): string =>
+  typeof part === 'string' ? (/^[.,;:)]+/.exec(part)?.[0] ?? '') : ''

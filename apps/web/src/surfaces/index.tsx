@@ -8,8 +8,6 @@ const loadReach = () => import('./reach/index.tsx').then(({ Reach }) => Reach)
 
 const loadCrew = () => import('./crew/index.tsx').then(({ CrewView }) => CrewView)
 
-const loadGrip = () => import('./grip.tsx').then(({ Grip }) => Grip)
-
 /** The key is asked now and then, and brings its table of traits along. */
 const loadIdentify = () => import('./identify/index.tsx').then(({ Identify }) => Identify)
 
@@ -33,7 +31,6 @@ export function Surfaces({ data }: { readonly data: SystemData }) {
       </nav>
       {view === 'reach' && <Later load={loadReach} given={{ data }} />}
       {view === 'crew' && <Later load={loadCrew} given={{ data }} />}
-      {view === 'grip' && <Later load={loadGrip} given={{ data }} />}
       {view === 'identify' && <Later load={loadIdentify} given={{ data }} />}
       {view === 'ladder' && <Later load={loadLadder} given={{ data }} />}
     </>

@@ -4,7 +4,6 @@ export const views = {
   ladder: 'What to do',
   crew: 'Who should live here',
   identify: 'Name a growth',
-  grip: 'Surface by surface',
 } as const
 
 export type View = keyof typeof views

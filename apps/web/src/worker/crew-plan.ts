@@ -1,5 +1,13 @@
-import { crewPlan, loadSolver, presentOfPast, usualSolving, type Wishes } from '@holdfast/crew-plan'
-import type { OutlookQuestion, Past, Running } from '@holdfast/inference'
+import {
+  crewPlan,
+  loadSolver,
+  presentOfPast,
+  usualSolving,
+  type Wishes,
+  withRoomFor,
+} from '@holdfast/crew-plan'
+import { assemble } from '@holdfast/ecosystem'
+import { explanations, type OutlookQuestion, type Past, type Running } from '@holdfast/inference'
 import { type Purpose, purposeOf } from '@holdfast/reach'
 import solver from 'highs/runtime?url'
 import type { CrewTold } from './answers.ts'
@@ -12,9 +20,19 @@ export async function crewOfPast(
   running: Running,
 ): Promise<CrewTold> {
   const solve = await loadSolver(solver)
-  const crew = crewPlan({ present: presentOfPast(past, question), wishes }, solve, usualSolving, running)
+  const present = presentOfPast(past, question)
+  const crew = crewPlan({ present, wishes }, solve, usualSolving, running)
   const planned = crew.status === 'none' ? [] : crew.crew
   const { system, facts } = past.model
   const purposes = planned.map(({ taxon }): [string, Purpose] => [taxon, purposeOf(taxon, system, facts)])
-  return { crew, purposes: Object.fromEntries(purposes), processes: [] }
+  const tried = withRoomFor(
+    system,
+    planned.map(({ taxon }) => taxon),
+  )
+  return {
+    crew,
+    purposes: Object.fromEntries(purposes),
+    worlds: present.worlds.length,
+    processes: planned.length === 0 ? [] : explanations(assemble(tried, facts)),
+  }
 }

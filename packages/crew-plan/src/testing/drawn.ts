@@ -151,7 +151,15 @@ export function instance(
     ),
   }
   const lean = new Map(places.map(({ key, growth_g_d }) => [key, 0.4 * growth_g_d]))
-  const learnt = { lean, thrift: 1, more: new Map(), fed: new Map(), closed: false, hands: [] }
+  const learnt = {
+    lean,
+    thrift: 1,
+    more: new Map(),
+    fed: new Map(),
+    enoughFor: new Map(),
+    closed: false,
+    hands: [],
+  }
   return {
     system,
     candidates,

@@ -1,6 +1,11 @@
 import '../../style/identify.css'
 import '../../style/crew.css'
-import { useState } from 'preact/hooks'
+import type { Wishes } from '@holdfast/crew-plan'
+import { grazer } from '@holdfast/facts'
+import { useEffect, useRef, useState } from 'preact/hooks'
+import { LastAct } from '../../record/log/last-act.tsx'
+import { NotYet } from '../../record/outbox/not-yet.tsx'
+import { outbox } from '../../record/outbox/use-outbox.ts'
 import { addressOf, fromAddress, intoAddress } from '../../shell/address.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
@@ -10,33 +15,53 @@ import type { Answer, Question } from '../../worker/protocol.ts'
 import { useAnswer } from '../../worker/use-answer.ts'
 import { Barred } from './barred.tsx'
 import { issueText } from './issue-text.ts'
+import { KeptPlanView } from './kept-plan.tsx'
 import { PlanView } from './plan.tsx'
+import { useKeptPlan } from './use-kept-plan.ts'
 import { WishForm } from './wish-form.tsx'
-import { type Ticked, textOf, tickedIn, wishesOf } from './wishes.ts'
+import { refused, type Ticked, textOf, tickedIn, wishesOf } from './wishes.ts'
 
 const crewIn = (told: Answer) => ('crew' in told ? told : undefined)
+
+/** What a plan was asked for with. */
+interface AskedFor {
+  readonly ticked: Ticked
+  readonly wishes: Wishes
+  /** The animal that one press left out of the plan before, and what was ticked then. */
+  readonly without?: { readonly taxon: string; readonly before: Ticked }
+}
 
 /** Who should live here: a plan of whole animals, asked for with what the keeper likes and refuses. */
 export function CrewView({ data }: { readonly data: SystemData }) {
   const [ticked, setTicked] = useState(() => tickedIn(fromAddress))
   const [question, setQuestion] = useState<Question | undefined>()
-  /** What was ticked when the plan was asked for. */
-  const [askedFor, setAskedFor] = useState<Ticked | undefined>()
+  const [askedFor, setAskedFor] = useState<AskedFor | undefined>()
   const [issue, setIssue] = useState<string | undefined>()
   const now = useAnswer(question, crewIn)
+  const keeping = useKeptPlan(data)
+  const leftOut = useRef<HTMLButtonElement>(null)
   const change = (next: Ticked) => {
     intoAddress({ ...textOf(next) })
     setTicked(next)
   }
-  const ask = () => {
-    const read = wishesOf(ticked)
+  const ask = (of: Ticked, without?: AskedFor['without']) => {
+    const read = wishesOf(of)
     setIssue('issue' in read ? read.issue : undefined)
     if ('issue' in read) return
     // What is still worked on answers other wishes.
     if (now.working) now.cancel()
-    setAskedFor(ticked)
+    setAskedFor({ ticked: of, wishes: read.wishes, ...(without && { without }) })
     setQuestion({ kind: 'crew', outlook: questionOf(data), wishes: read.wishes })
   }
+  const askWithout = (taxon: string) => {
+    const next = refused(ticked, taxon)
+    change(next)
+    ask(next, { taxon, before: ticked })
+  }
+  const without = askedFor?.without
+  // The button that was pressed goes with its plan: the way back takes the focus.
+  useEffect(() => leftOut.current?.focus(), [without])
+  const isOfNow = !now.old && !now.working && askedFor?.ticked === ticked
   return (
     <section class="view crew" aria-labelledby="crew-title">
       <h2 id="crew-title">Who should live here</h2>
@@ -44,23 +69,96 @@ export function CrewView({ data }: { readonly data: SystemData }) {
         The cheapest crew that eats what <a href={addressOf('surfaces')}>grows on your surfaces</a> and finds
         food when less grows. Each plan lives a year in the model before you see it.
       </p>
-      <WishForm system={data.system} ticked={ticked} issue={issue} onTick={change} onAsk={ask} />
+      <Keeping keeping={keeping} data={data} />
+      <WishForm
+        system={data.system}
+        ticked={ticked}
+        issue={issue}
+        onTick={change}
+        onAsk={() => ask(ticked)}
+      />
       <Working asked={now} what="The crew" />
+      {without && (
+        <p class="line">
+          Without the {grazer(without.taxon)?.tradeName ?? without.taxon}.{' '}
+          <button
+            type="button"
+            class="key"
+            ref={leftOut}
+            onClick={() => {
+              change(without.before)
+              ask(without.before)
+            }}
+          >
+            The plan with it again
+          </button>
+        </p>
+      )}
       {now.answer && (
         <div class={now.old ? 'old' : undefined}>
-          {askedFor !== ticked && (
+          {askedFor?.ticked !== ticked && (
             <p class="line quiet">This answers what you had ticked before. Ask again for the new wishes.</p>
           )}
-          <Told told={now.answer} data={data} />
+          <Told
+            told={now.answer}
+            data={data}
+            keeping={keeping}
+            wishes={isOfNow ? askedFor?.wishes : undefined}
+            onWithout={askWithout}
+          />
         </div>
       )}
     </section>
   )
 }
 
-function Told({ told, data }: { readonly told: CrewTold; readonly data: SystemData }) {
+interface KeepingOf {
+  readonly keeping: ReturnType<typeof useKeptPlan>
+  readonly data: SystemData
+}
+
+/** The plan that is kept, and what was last done with it. */
+function Keeping({ keeping: { kept, trouble, last, outgoing, takeBack, undo }, data }: KeepingOf) {
+  return (
+    <>
+      {trouble && (
+        <p class="issue" role="alert">
+          {trouble} Whether a plan is kept is not shown.
+        </p>
+      )}
+      {kept && <KeptPlanView plan={kept} data={data} onTakeBack={takeBack} />}
+      <LastAct act={last} outgoing={outgoing} onUndo={undo} />
+      <NotYet
+        outgoing={outgoing}
+        onMend={({ entry }) => location.assign(addressOf('record', undefined, { kind: entry.kind }))}
+        onDrop={({ entry }) => outbox.drop(entry.id)}
+      />
+    </>
+  )
+}
+
+interface ToldOf {
+  readonly told: CrewTold
+  readonly data: SystemData
+  readonly keeping: ReturnType<typeof useKeptPlan>
+  /** What it was asked for with; left out where the page asks for something else by now. */
+  readonly wishes: Wishes | undefined
+  readonly onWithout: (taxon: string) => void
+}
+
+function Told({ told, data, keeping, wishes, onWithout }: ToldOf) {
   const { crew } = told
-  if (crew.status !== 'none') return <PlanView plan={crew} told={told} data={data} />
+  if (crew.status !== 'none')
+    return (
+      <PlanView
+        plan={crew}
+        told={told}
+        data={data}
+        isKept={keeping.isKept(crew)}
+        onKeep={wishes && (() => keeping.keep(crew, wishes))}
+        onWithout={onWithout}
+      />
+    )
   return (
     <>
       <h3>No plan</h3>

@@ -1,31 +1,73 @@
-import type { Alternative, Planned } from '@holdfast/crew-plan'
+import { type Alternative, type Planned, starving } from '@holdfast/crew-plan'
 import { plain } from '../../figure/numbers.ts'
-import type { Plan } from './plan.tsx'
+import { Says } from '../../figure/says.tsx'
+import type { Sentence } from '../../figure/sentence.ts'
+import { counted } from './counted.ts'
+import { type CrewGround, causes, eatsFigure, hungerFigure, lossFigure, waterFigure } from './figures.ts'
+
+/** The months after which the water is told. */
+const told = [
+  { month: 3, when: 'After three months' },
+  { month: 12, when: 'After a year' },
+] as const
 
 /** How the crew fared in the model, and where the numbers of a plan come from. */
-export function Trial({ plan }: { readonly plan: Plan }) {
-  const { check, crew, proved, effect, alternatives } = plan
-  const months = [3, 12].flatMap((month) => {
-    const water = effect?.water[month - 1]
-    return water ? [{ when: month === 3 ? 'After three months' : 'After a year', ...water }] : []
-  })
+export function Trial({ ground }: { readonly ground: CrewGround }) {
+  const { check, crew, proved, effect, alternatives, toFeed, steps, byHand } = ground.plan
+  const changes = steps.length > 0 || byHand.length > 0 || crew.some(({ leave }) => leave > 0)
+  const fates = new Map(check.crew.map((fate) => [fate.taxon, fate]))
+  const lives = crew.filter(({ taxon }) => fates.has(taxon))
+  const fed = new Set(toFeed?.map(({ taxon }) => taxon))
+  const thin = lives
+    .filter(({ taxon }) => !fed.has(taxon) && (fates.get(taxon)?.bands.hunger.high ?? 0) > starving)
+    .map(({ tradeName }) => tradeName)
   return (
     <section aria-labelledby="trial">
       <h3 id="trial">Tried for a year in the model</h3>
-      <p class="line">Nobody starves, and what grows is held with your hand at its side.</p>
-      <ul class="line">
-        {crew.map((one) => (
-          <li key={one.taxon}>
-            {one.tradeName}: {hungerOf(one, check.crew)} {lossesOf(one)}
-          </li>
-        ))}
-        {months.map(({ when, nitrate_mg_L, phosphate_mg_L, without }) => (
-          <li key={when}>
-            {when} the water has {short(nitrate_mg_L)} mg/L NO3 and {short(phosphate_mg_L)} mg/L PO4; without
-            this crew {short(without.nitrate_mg_L)} and {short(without.phosphate_mg_L)}.
-          </li>
-        ))}
-      </ul>
+      <p class="line">
+        {toFeed ? 'Who comes finds food' : 'Nobody starves'}, and what grows is held with your hand at its
+        side.
+      </p>
+      {thin.length > 0 && (
+        <p class="line">
+          In some of the simulated tanks too little grows for {thin.join(', ')}: look whether they grow thin,
+          and have dried seaweed at hand.
+        </p>
+      )}
+      {lives.map((one) => (
+        <Says key={one.taxon} sentence={faring(one, ground)} />
+      ))}
+      {(changes ? told : []).map(({ month, when }) => {
+        const water = effect?.water[month - 1]
+        if (!water) return null
+        const figure = (what: 'nitrate_mg_L' | 'phosphate_mg_L', crewIs: 'with' | 'without') =>
+          waterFigure(what, month, crewIs === 'with' ? water : water.without, crewIs, ground)
+        const sentence = [
+          `${when} the water has `,
+          figure('nitrate_mg_L', 'with'),
+          ' and ',
+          figure('phosphate_mg_L', 'with'),
+          '; without this crew ',
+          figure('nitrate_mg_L', 'without'),
+          ' and ',
+          figure('phosphate_mg_L', 'without'),
+          '.',
+        ]
+        return <Says key={month} sentence={sentence} />
+      })}
+      <details>
+        <summary>How a crew is found</summary>
+        <p class="line">
+          What grows and what one animal of each kind would eat of it are read from a few simulated tanks that
+          your readings weigh. The cheapest whole numbers of animals that eat it, find food when less grows,
+          have room and go together are found by an integer programme
+          {proved
+            ? ' to within one in a hundred of the best'
+            : '; how near it is to the best was not proved in time'}
+          . That crew then lives a year in the same tanks; what is found there corrects the next, until it
+          holds.
+        </p>
+      </details>
       {alternatives.length > 0 && (
         <>
           <h3>Others that would do as well</h3>
@@ -36,46 +78,34 @@ export function Trial({ plan }: { readonly plan: Plan }) {
           </ul>
         </>
       )}
-      <details>
-        <summary>Where these numbers come from</summary>
-        <p class="line">
-          What grows and what one animal of each kind would eat of it are read from a few simulated tanks that
-          your readings weigh. The cheapest whole numbers of animals that eat it, find food when less grows,
-          have room and go together are found by an integer programme
-          {proved
-            ? ' to within one in a hundred of the best'
-            : '; how near it is to the best was not proved in time'}
-          . That crew then lives a year in the same tanks; what is found there corrects the next, until it
-          holds. All numbers are medians of these tanks.
-        </p>
-      </details>
     </section>
   )
-}
-
-const short = (value: number): string => plain(Number(value.toPrecision(2)))
-
-function hungerOf({ taxon }: Planned, fates: Plan['check']['crew']): string {
-  const hunger = fates.find((fate) => fate.taxon === taxon)?.hunger
-  return hunger === undefined ? '' : `uses up ${Math.round(100 * hunger)} % of its reserve at the leanest.`
 }
 
 /** Losses worth telling: a year costs at least so many, animals. */
 const worthTelling = 0.05
 
-function lossesOf({ turnover: { firstMonth, age, mates, hunger } }: Planned): string {
-  const causes = [
-    ['in the first month', firstMonth],
-    ['by age', age],
-    ['to tank mates', mates],
-    ['by hunger', hunger],
-  ] as const
-  const told = causes.flatMap(([cause, count]) => (count >= worthTelling ? [`${short(count)} ${cause}`] : []))
-  return told.length === 0 ? '' : `To be lost in a year, on average: ${told.join(', ')}.`
+function faring(one: Planned, ground: CrewGround): Sentence {
+  const [eats, hunger, loss] = [eatsFigure, hungerFigure, lossFigure].map((figure) => figure(one, ground))
+  if (!eats || !hunger || !loss) return []
+  const why = causes(one).filter(([, count]) => count >= worthTelling)
+  const [first] = why
+  const causesTold =
+    why.length === 1 && first
+      ? `, ${first[0]}`
+      : `: ${why.map(([cause, count]) => `${plain(Number(count.toPrecision(2)))} ${cause}`).join(', ')}`
+  return [
+    `${one.tradeName.charAt(0).toUpperCase()}${one.tradeName.slice(1)}: eats `,
+    eats,
+    ' of algae three months on, and at the leanest uses up ',
+    hunger,
+    ' of its reserve.',
+    ...(why.length === 0 ? [] : [' A year costs ', loss, `${causesTold}.`]),
+  ]
 }
 
 const comersOf = ({ crew }: Alternative): string =>
   crew
     .filter(({ come }) => come > 0)
-    .map(({ come, tradeName }) => `${come} ${tradeName}`)
+    .map(({ come, tradeName }) => counted(come, tradeName))
     .join(', ')

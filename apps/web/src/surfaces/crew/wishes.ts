@@ -52,6 +52,10 @@ export function tick(ticked: Ticked, list: 'liked' | 'never', taxon: string): Ti
   }
 }
 
+/** The same with an animal refused, whatever was ticked of it. */
+export const refused = (ticked: Ticked, taxon: string): Ticked =>
+  ticked.never.includes(taxon) ? ticked : tick(ticked, 'never', taxon)
+
 /** The wishes, or what is wrong with a limit that was typed. */
 export function wishesOf(ticked: Ticked): { readonly wishes: Wishes } | { readonly issue: string } {
   const budget = limit('The budget', 'US dollars', ticked.budget)

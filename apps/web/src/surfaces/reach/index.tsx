@@ -10,6 +10,7 @@ import { useAnswer } from '../../worker/use-answer.ts'
 import { ExposedPlaces } from './exposed.tsx'
 import { Grazers } from './grazers.tsx'
 import { Section } from './section.tsx'
+import { SurfaceView } from './surface.tsx'
 import { ReachTable } from './table.tsx'
 
 const reachIn = (told: Answer) => ('reach' in told ? told : undefined)
@@ -27,8 +28,9 @@ export function Reach({ data }: { readonly data: SystemData }) {
     <section class="view reach" aria-labelledby="reach-title">
       <h2 id="reach-title">What grows, who eats it</h2>
       <p class="lead">
-        The coming week on every surface of your <a href={addressOf('record', 'letter')}>letter</a>, with
-        today's water and light and the animals that live there.
+        The week after the last day of your log on every surface of your{' '}
+        <a href={addressOf('record', 'letter')}>letter</a>, with the water and light of that day and the
+        animals that live there.
       </p>
       <Working asked={now} what="Growth and grazing" />
       {ground && (
@@ -62,6 +64,16 @@ export function Reach({ data }: { readonly data: SystemData }) {
           <section aria-labelledby="all-places">
             <h3 id="all-places">Place by place</h3>
             <ReachTable ground={ground} />
+          </section>
+          <section class="surfaces" aria-labelledby="by-surface">
+            <h3 id="by-surface">Surface by surface</h3>
+            <p class="line quiet">
+              As your letter describes it, as you surveyed it last, and as the model has it on the last day of
+              your log.
+            </p>
+            {data.system.surfaces.map((surface) => (
+              <SurfaceView key={surface.id} surface={surface} ground={ground} />
+            ))}
           </section>
         </div>
       )}

@@ -8,6 +8,8 @@ const patchWords: Readonly<Record<PlaceReach['patch'], string>> = {
   hidden: 'hidden',
 }
 
+export const patchName = (patch: PlaceReach['patch']): string => patchWords[patch]
+
 /** A patch as it is called on the page: "rock face, half hidden". */
 export const placeName = ({ surface, patch }: Pick<PlaceReach, 'surface' | 'patch'>): string =>
   `${named(surface)}, ${patchWords[patch]}`

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { exampleData } from '../fixtures/example-system.ts'
+import { exampleData } from '../../fixtures/example-system.ts'
 import { surveysOf } from './surveys.ts'
 
 it('of several surveys of one kind on one surface the last counts', () => {

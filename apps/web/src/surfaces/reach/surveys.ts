@@ -1,5 +1,5 @@
 import { dateOf } from '@holdfast/logbook'
-import type { SystemData } from '../shell/system-data.ts'
+import type { SystemData } from '../../shell/system-data.ts'
 
 export interface Surveyed {
   readonly algae: string
