@@ -47,13 +47,15 @@ export class Integrator {
    *
    * @param count   members that run, 1 or 2
    * @param watch   is told of the steps that some member took, before the states move on
+   * @param after   names what has just happened: after the like, steps set out as they did the last time
    * @throws NotANumber where a rate or a state is none; no error control can see that
    */
-  run(from: number, to: number, count: 1 | 2, watch?: Watch): void {
+  run(from: number, to: number, count: 1 | 2, watch?: Watch, after = ''): void {
     const { lanes, kernel } = this
+    this.quick.begin(after)
     kernel.run.begin()
     for (const member of members) {
-      lanes[member].begin(member < count ? from : Number.POSITIVE_INFINITY)
+      lanes[member].begin(member < count ? from : Number.POSITIVE_INFINITY, after)
       if (member < count) lanes[member].statistics.evaluations++
     }
     for (;;) {
@@ -74,7 +76,7 @@ export class Integrator {
     if (one.wantsRadius || other.wantsRadius) this.findRadius()
     for (const member of members) this.choose(member)
     watch?.begin()
-    this.step(false, watch)
+    this.step(watch)
     for (const member of members) lanes[member].statistics.quickEvaluations += quick.evaluationsOf(member)
     kernel.run.lowest()
     const [first, second] = kernel.answers()
@@ -95,6 +97,7 @@ export class Integrator {
         continue
       }
       lane.judge(errors[member])
+      if (lane.taken) quick.took(member)
     }
   }
 
@@ -110,11 +113,11 @@ export class Integrator {
   }
 
   /** The stages of a step, and between them the quick processes by themselves. */
-  private step(again: boolean, watch?: Watch): void {
+  private step(watch?: Watch): void {
     const { kernel, lanes, quick } = this
     const { run } = kernel
     const [one, other] = lanes
-    quick.beginStep(again)
+    quick.beginStep()
     const number = Math.max(one.stages, other.stages)
     for (let stage = 1; stage <= number; stage++) {
       const from = [dayOf(one, stage - 1), dayOf(other, stage - 1)] as const
@@ -173,7 +176,7 @@ export class Integrator {
     if (!books)
       kernel.withFlows(() => {
         run.begin()
-        this.step(true)
+        this.step()
       })
     for (const member of members) {
       if (!lanes[member].limit) continue

@@ -97,8 +97,11 @@ function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly
       for (const one of watching) one.long(spans)
     },
   }
-  const advance = (start: Day, until: Day): void =>
-    integrator.run(start, until, members.length === 2 ? 2 : 1, watch)
+  let happened: string[] = []
+  const advance = (start: Day, until: Day): void => {
+    integrator.run(start, until, members.length === 2 ? 2 : 1, watch, happened.join())
+    happened = []
+  }
   let day = from
   samples.upTo(day)
   marks.upTo(day)
@@ -106,6 +109,7 @@ function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly
     if (moment.day >= to) break
     if (day < moment.day) advance(day, moment.day)
     day = Math.max(day, moment.day)
+    happened.push(whatOf(moment))
     if ('happens' in moment) happen(moment, settings)
     else {
       changeSettings(settings, slots, moment)
@@ -123,4 +127,11 @@ function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly
     settings: Float64Array.from(settings),
     statistics: integrator.lanes[member].statistics,
   }))
+}
+
+/** What a moment changes, but not by how much. */
+function whatOf(moment: Moment): string {
+  if ('happens' in moment) return `${moment.happens} ${Object.keys(moment.with).join()}`
+  const values = 'set' in moment ? moment.set : 'add' in moment ? moment.add : moment.multiply
+  return Object.keys(values).join()
 }
