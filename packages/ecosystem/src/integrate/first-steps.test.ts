@@ -17,7 +17,7 @@ function dosedDaily(named: (day: number) => string) {
   })
   const { memory } = kernel
   const integrator = new Integrator(kernel)
-  let states = Float64Array.of(0, 1)
+  let states: Float64Array = Float64Array.of(0, 1)
   for (let day = 0; day < 20; day++) {
     states[0] += 1
     memory.set(memory.at.start, 0, states)

@@ -110,7 +110,7 @@ function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly
     if (day < moment.day) advance(day, moment.day)
     day = Math.max(day, moment.day)
     happened.push(whatOf(moment))
-    if ('happens' in moment) happen(moment, settings)
+    if ('happens' in moment) happen(moment)
     else {
       changeSettings(settings, slots, moment)
       compiled.changeSettings(settings)
