@@ -21,7 +21,7 @@ function dosedDaily(named: (day: number) => string) {
   for (let day = 0; day < 20; day++) {
     states[0] += 1
     memory.set(memory.at.start, 0, states)
-    integrator.run(day, day + 1, 1, undefined, named(day))
+    integrator.run(day, day + 1, 1, undefined, { after: named(day) })
     states = memory.get(memory.at.start, 0)
   }
   return { states, ...integrator.lanes[0].statistics }

@@ -11,6 +11,14 @@ import type { Watch } from './watch.ts'
 
 const members = [0, 1] as const
 
+/** What was just before a run. */
+export interface Before {
+  /** Names what has happened: after the like, steps set out as they did the last time. */
+  readonly after?: string
+  /** Whether slow rates at the start are known from the run before, with what has happened put into them. */
+  readonly known?: boolean
+}
+
 /**
  * Advances two members of one model through time, from event to event.
  *
@@ -47,16 +55,22 @@ export class Integrator {
    *
    * @param count   members that run, 1 or 2
    * @param watch   is told of the steps that some member took, before the states move on
-   * @param after   names what has just happened: after the like, steps set out as they did the last time
+   * @param before  what was just before
    * @throws NotANumber where a rate or a state is none; no error control can see that
    */
-  run(from: number, to: number, count: 1 | 2, watch?: Watch, after = ''): void {
+  run(
+    from: number,
+    to: number,
+    count: 1 | 2,
+    watch?: Watch,
+    { after = '', known = false }: Before = {},
+  ): void {
     const { lanes, kernel } = this
     this.quick.begin(after)
-    kernel.run.begin()
+    kernel.run.begin(known ? 1 : 0)
     for (const member of members) {
       lanes[member].begin(member < count ? from : Number.POSITIVE_INFINITY, after)
-      if (member < count) lanes[member].statistics.evaluations++
+      if (member < count && !known) lanes[member].statistics.evaluations++
     }
     for (;;) {
       for (const lane of lanes) lane.plan(to)
@@ -175,7 +189,7 @@ export class Integrator {
     const [one, other] = lanes
     if (!books)
       kernel.withFlows(() => {
-        run.begin()
+        run.begin(1)
         this.step()
       })
     for (const member of members) {

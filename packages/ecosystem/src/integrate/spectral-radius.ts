@@ -70,7 +70,7 @@ export class FastestDecay {
   /** What leaves an account in a day as a share of what it holds, the largest of each member. */
   private emptying(): readonly number[] {
     const { kernel } = this
-    kernel.withFlows(kernel.run.begin)
+    kernel.withFlows(() => kernel.run.begin(1))
     kernel.run.fastestLoss(shift)
     return Array.from(kernel.answers())
   }

@@ -11,7 +11,8 @@ import { changeSettings, slotsOf } from './change-settings.ts'
 import { happenings } from './happen.ts'
 import { type Mark, Marks } from './marks.ts'
 import { kernelOf } from './model-kernel.ts'
-import type { Moment } from './moment.ts'
+import { changedBy, type Moment } from './moment.ts'
+import { movedRatesOf } from './moved-rates.ts'
 import { Samples } from './samples.ts'
 
 /** What the members of a run have in common. */
@@ -97,24 +98,38 @@ function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly
       for (const one of watching) one.long(spans)
     },
   }
+  const moved = movedRatesOf(model)
+  // Whether slow rates at the start are known, from the run before.
+  let known = false
   let happened: string[] = []
   const advance = (start: Day, until: Day): void => {
-    integrator.run(start, until, members.length === 2 ? 2 : 1, watch, happened.join())
+    integrator.run(start, until, members.length === 2 ? 2 : 1, watch, { after: happened.join(), known })
+    known = true
     happened = []
+  }
+  const occur = (moments: readonly Moment[]): void => {
+    const some = known ? moved.by(moments) : undefined
+    for (const index of some ?? []) kernel.run.leaveOut(index)
+    for (const moment of moments) {
+      happened.push(`${'happens' in moment ? moment.happens : ''} ${changedBy(moment).join()}`)
+      if ('happens' in moment) happen(moment)
+      else {
+        changeSettings(settings, slots, moment)
+        compiled.changeSettings(settings)
+      }
+    }
+    for (const index of some ?? []) kernel.run.putIn(index)
+    known = some !== undefined
   }
   let day = from
   samples.upTo(day)
   marks.upTo(day)
-  for (const moment of question.timeline) {
-    if (moment.day >= to) break
-    if (day < moment.day) advance(day, moment.day)
-    day = Math.max(day, moment.day)
-    happened.push(whatOf(moment))
-    if ('happens' in moment) happen(moment)
-    else {
-      changeSettings(settings, slots, moment)
-      compiled.changeSettings(settings)
-    }
+  for (const moments of byDay(question.timeline)) {
+    const next = moments[0].day
+    if (next >= to) break
+    if (day < next) advance(day, next)
+    day = Math.max(day, next)
+    occur(moments)
   }
   if (day < to) advance(day, to)
   samples.upTo(to)
@@ -129,9 +144,13 @@ function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly
   }))
 }
 
-/** What a moment changes, but not by how much. */
-function whatOf(moment: Moment): string {
-  if ('happens' in moment) return `${moment.happens} ${Object.keys(moment.with).join()}`
-  const values = 'set' in moment ? moment.set : 'add' in moment ? moment.add : moment.multiply
-  return Object.keys(values).join()
+/** Moments one after the other, those of one day together. */
+function byDay(timeline: readonly Moment[]): readonly (readonly Moment[])[] {
+  const days: Moment[][] = []
+  for (const moment of timeline) {
+    const last = days.at(-1)
+    if (last && last[0].day === moment.day) last.push(moment)
+    else days.push([moment])
+  }
+  return days
 }
