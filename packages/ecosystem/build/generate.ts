@@ -67,6 +67,11 @@ export function slowProcesses(): void {
   ${rating(slow).join('\n  ')}
 }
 
+/** One slow process at the states of the stage, by the sums as they are. */
+export function slowProcess(index: i32): void {
+  ${choice('rates', slow).join('\n  ')}
+}
+
 /** Quick processes at the states of the stage. */
 export function quickProcesses(): void {
   ${[...summing(quick), ...rating(quick)].join('\n  ')}
@@ -219,6 +224,9 @@ function rates${index}(at: usize): void {
       heldEach: memory.heldEach.length,
       kept: memory.kept.length,
       sums: gathers.length,
+      summed: [...madeOf(gathers)].flatMap((value) =>
+        value.type === 'found' && value.found !== 'volume' ? [value.found.input] : [],
+      ),
       fluxes: fluxes.length,
     },
   }

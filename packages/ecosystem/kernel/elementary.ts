@@ -11,8 +11,10 @@
  * place of branches, so that the bits are the same. A test holds them so.
  */
 
+import { powerOfTwo, remez } from './exponent'
 import { add, both, div, mul, sub, where } from './pair'
 import { power } from './power'
+import { isPlain, powers } from './powers'
 
 const LN2_HIGH: f64 = 0.6931471803691238
 const LN2_LOW: f64 = 1.9082149292705877e-10
@@ -20,6 +22,8 @@ const PER_LN2: f64 = Math.LOG2E
 const HALF_LN2: f64 = 0.34657359027997264
 const LARGEST_EXPONENT: f64 = 709.782712893384
 const LEAST_EXPONENT: f64 = -745.1332191019411
+/** Exponents up to this need one factor only. */
+const PLAIN: f64 = 700
 
 /** e to the power x. */
 export function exp(x: v128): v128 {
@@ -29,7 +33,11 @@ export function exp(x: v128): v128 {
   const reduced = sub(high, low)
   const c = remez(reduced)
   const fraction = div(mul(reduced, c), sub(both(2), c))
-  const result = scaled(sub(both(1), sub(sub(low, fraction), high)), k)
+  const mantissa = sub(both(1), sub(sub(low, fraction), high))
+  // The power is a normal number, and the product rounded by nothing.
+  if (!v128.any_true(f64x2.gt(f64x2.abs(x), both(PLAIN))))
+    return mul(mantissa, powerOfTwo(i32x4.trunc_sat_f64x2_s_zero(k)))
+  const result = scaled(mantissa, k)
   const held = where(f64x2.gt(x, both(LARGEST_EXPONENT)), both(Infinity), result)
   return where(f64x2.lt(x, both(LEAST_EXPONENT)), both(0), held)
 }
@@ -40,24 +48,11 @@ function periods(x: v128): v128 {
   return v128.and(k, f64x2.gt(f64x2.abs(x), both(HALF_LN2)))
 }
 
-function remez(x: v128): v128 {
-  const t = mul(x, x)
-  let sum = add(both(-0.0000016533902205465252), mul(t, both(4.1381367970572385e-8)))
-  sum = add(both(0.00006613756321437934), mul(t, sum))
-  sum = add(both(-0.0027777777777015593), mul(t, sum))
-  sum = add(both(0.16666666666666602), mul(t, sum))
-  return sub(x, mul(t, sum))
-}
-
 /** y × 2^k, rounded once: in two factors, of which the first keeps the product normal. */
 function scaled(y: v128, k: v128): v128 {
   const n = i32x4.trunc_sat_f64x2_s_zero(k)
   const first = i32x4.shr_s(n, 1)
   return mul(mul(y, powerOfTwo(first)), powerOfTwo(i32x4.sub(n, first)))
-}
-
-function powerOfTwo(n: v128): v128 {
-  return i64x2.shl(i64x2.extend_low_i32x4_s(i32x4.add(n, i32x4.splat(1023))), 52)
 }
 
 /**
@@ -66,6 +61,16 @@ function powerOfTwo(n: v128): v128 {
  */
 export function tanh(x: v128): v128 {
   const size = f64x2.abs(x)
+  const sign = v128.and(x, both(-0.0))
+  const near = f64x2.lt(size, both(0.625))
+  if (i64x2.all_true(near)) return v128.or(byQuotient(x), sign)
+  const away = sub(both(1), div(both(2), add(exp(mul(both(2), size)), both(1))))
+  const large = where(f64x2.ge(size, both(22)), both(1), away)
+  if (!v128.any_true(near)) return v128.or(large, sign)
+  return v128.or(where(near, byQuotient(x), large), sign)
+}
+
+function byQuotient(x: v128): v128 {
   const z = mul(x, x)
   const over = sub(
     mul(sub(mul(both(-0.9643991794250522), z), both(99.28772310019185)), z),
@@ -75,17 +80,15 @@ export function tanh(x: v128): v128 {
     mul(add(mul(add(z, both(112.81167849163293)), z), both(2235.4883906010045)), z),
     both(4844.063053251255),
   )
-  const byQuotient = add(x, mul(mul(x, z), div(over, under)))
-  const near = f64x2.lt(size, both(0.625))
-  if (i64x2.all_true(near)) return v128.or(byQuotient, v128.and(x, both(-0.0)))
-  const away = sub(both(1), div(both(2), add(exp(mul(both(2), size)), both(1))))
-  const large = where(f64x2.ge(size, both(22)), both(1), away)
-  const result = where(near, byQuotient, large)
-  return v128.or(result, v128.and(x, both(-0.0)))
+  return add(x, mul(mul(x, z), div(over, under)))
 }
 
-/** x to the power y, member by member. */
+/** x to the power y. */
 export function pow(x: v128, y: v128): v128 {
+  if (isPlain(x, y)) {
+    const together = powers(x, y)
+    if (i64x2.all_true(f64x2.eq(together, together))) return together
+  }
   const first = power(f64x2.extract_lane(x, 0), f64x2.extract_lane(y, 0))
   const second = power(f64x2.extract_lane(x, 1), f64x2.extract_lane(y, 1))
   return f64x2.replace_lane(f64x2.splat(first), 1, second)

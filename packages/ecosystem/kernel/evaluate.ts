@@ -9,6 +9,8 @@ import {
   quickSlope,
   quickSums,
   slope,
+  stage,
+  start,
   sums,
 } from './memory'
 import { add, both, gain, mul, negative } from './pair'
@@ -60,8 +62,9 @@ export function evaluateQuick(): void {
   quickProcesses()
 }
 
-/** What one event moves, at the states of the stage. */
+/** What one event moves, at the states at the start. */
 export function happen(index: i32): void {
+  memory.copy(stage, start, all)
   if (eventReadsSums(index)) {
     memory.fill(gathered, 0, sums)
     allSums()

@@ -18,12 +18,14 @@ import {
   totals,
   wholeFlows,
 } from './memory'
-import { add, both, div, gain, mask, mul, negative, pair, where } from './pair'
+import { add, both, div, gain, mask, mul, negative, pair, sub, where } from './pair'
+import { slowProcess } from './processes'
 import { slowChange } from './stages'
 import { weight } from './weight'
 
-/** Rates at the start of a run or after an event. */
-export function begin(): void {
+/** Rates at the start of a run or after an event; where those inside are known, what books need beside them. */
+export function begin(known: bool): void {
+  if (known && !books) return
   memory.copy(stage, start, all)
   evaluateSlow()
   memory.copy(gatheredStart, gathered, sums)
@@ -32,7 +34,29 @@ export function begin(): void {
     evaluateOutside()
     memory.copy(flowsStart, flows, overFlows)
   }
-  memory.copy(slopeStart, slope, all)
+  if (known) memory.copy(slopeStart + inside, slope + inside, all - inside)
+  else memory.copy(slopeStart, slope, all)
+}
+
+/**
+ * Takes what one slow process gives out of the rates at the start, or puts it in: before and after an event that
+ * changes nothing that any other reads, and none of the sums that slow ones read.
+ */
+export function leaveOut(index: i32): void {
+  evaluateAlone(index)
+  for (let i: usize = 0; i < inside; i += 16)
+    v128.store(slopeStart + i, sub(v128.load(slopeStart + i), v128.load(slope + i)))
+}
+export function putIn(index: i32): void {
+  evaluateAlone(index)
+  for (let i: usize = 0; i < inside; i += 16) gain(slopeStart + i, v128.load(slope + i))
+}
+
+function evaluateAlone(index: i32): void {
+  memory.copy(stage, start, all)
+  memory.copy(gathered, gatheredStart, sums)
+  memory.fill(slope, 0, all)
+  slowProcess(index)
 }
 
 /** The least of the states inside at the stage, a member each. */

@@ -23,6 +23,8 @@ declare module 'virtual:holdfast-kernel' {
     readonly heldEach: number
     readonly kept: number
     readonly sums: number
+    /** Inputs that its sums are made of. */
+    readonly summed: readonly number[]
     readonly fluxes: number
   }
   export const kernel: Readonly<Record<string, CompiledProcess>>

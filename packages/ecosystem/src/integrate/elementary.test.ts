@@ -15,7 +15,7 @@ beforeAll(async () => {
   const { exports } = new WebAssembly.Instance(new WebAssembly.Module(Uint8Array.from(binary)))
   // The exports of a module have no types of their own.
   compiled = exports as unknown as Compiled
-})
+}, 60_000)
 
 const draw = chance(8)
 const spread = (reach: number): readonly number[] =>

@@ -11,6 +11,14 @@ import type { Watch } from './watch.ts'
 
 const members = [0, 1] as const
 
+/** What was just before a run. */
+export interface Before {
+  /** Names what has happened: after the like, steps set out as they did the last time. */
+  readonly after?: string
+  /** Whether slow rates at the start are known from the run before, with what has happened put into them. */
+  readonly known?: boolean
+}
+
 /**
  * Advances two members of one model through time, from event to event.
  *
@@ -47,14 +55,22 @@ export class Integrator {
    *
    * @param count   members that run, 1 or 2
    * @param watch   is told of the steps that some member took, before the states move on
+   * @param before  what was just before
    * @throws NotANumber where a rate or a state is none; no error control can see that
    */
-  run(from: number, to: number, count: 1 | 2, watch?: Watch): void {
+  run(
+    from: number,
+    to: number,
+    count: 1 | 2,
+    watch?: Watch,
+    { after = '', known = false }: Before = {},
+  ): void {
     const { lanes, kernel } = this
-    kernel.run.begin()
+    this.quick.begin(after)
+    kernel.run.begin(known ? 1 : 0)
     for (const member of members) {
-      lanes[member].begin(member < count ? from : Number.POSITIVE_INFINITY)
-      if (member < count) lanes[member].statistics.evaluations++
+      lanes[member].begin(member < count ? from : Number.POSITIVE_INFINITY, after)
+      if (member < count && !known) lanes[member].statistics.evaluations++
     }
     for (;;) {
       for (const lane of lanes) lane.plan(to)
@@ -74,7 +90,7 @@ export class Integrator {
     if (one.wantsRadius || other.wantsRadius) this.findRadius()
     for (const member of members) this.choose(member)
     watch?.begin()
-    this.step(false, watch)
+    this.step(watch)
     for (const member of members) lanes[member].statistics.quickEvaluations += quick.evaluationsOf(member)
     kernel.run.lowest()
     const [first, second] = kernel.answers()
@@ -95,6 +111,7 @@ export class Integrator {
         continue
       }
       lane.judge(errors[member])
+      if (lane.taken) quick.took(member)
     }
   }
 
@@ -110,11 +127,11 @@ export class Integrator {
   }
 
   /** The stages of a step, and between them the quick processes by themselves. */
-  private step(again: boolean, watch?: Watch): void {
+  private step(watch?: Watch): void {
     const { kernel, lanes, quick } = this
     const { run } = kernel
     const [one, other] = lanes
-    quick.beginStep(again)
+    quick.beginStep()
     const number = Math.max(one.stages, other.stages)
     for (let stage = 1; stage <= number; stage++) {
       const from = [dayOf(one, stage - 1), dayOf(other, stage - 1)] as const
@@ -172,8 +189,8 @@ export class Integrator {
     const [one, other] = lanes
     if (!books)
       kernel.withFlows(() => {
-        run.begin()
-        this.step(true)
+        run.begin(1)
+        this.step()
       })
     for (const member of members) {
       if (!lanes[member].limit) continue

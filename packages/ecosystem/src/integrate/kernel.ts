@@ -10,7 +10,9 @@ export interface Exports {
   readonly useForeign: (on: number) => void
   readonly settle: (block: number) => void
   readonly happen: (block: number) => void
-  readonly begin: () => void
+  readonly begin: (known: number) => void
+  readonly leaveOut: (block: number) => void
+  readonly putIn: (block: number) => void
   readonly firstStage: (...of: StepOfBoth) => void
   readonly nextStage: (number: number, ...of: StepOfBoth) => void
   readonly closeStages: () => void

@@ -1,8 +1,9 @@
+import { FirstSteps } from './first-steps.ts'
 import { paceOf } from './pace.ts'
 import type { IntegratorSettings, Statistics } from './settings.ts'
 
 /** Accepted steps after which the fastest decay is looked for again. */
-const radiusHolds = 25
+const radiusHolds = 50
 
 /**
  * One member's own way through time: its day, its step, its stages. Two members share the arithmetic and
@@ -23,12 +24,14 @@ export class Lane {
   private step = 0.1
   private sinceRadius = radiusHolds
   private rejectedBefore = false
+  private readonly firstSteps = new FirstSteps()
 
   constructor(private readonly settings: IntegratorSettings) {}
 
-  /** Sets out from a day on which something may have changed. */
-  begin(day: number): void {
+  /** Sets out from a day on which something may have changed; `after` names what. */
+  begin(day: number, after: string): void {
     this.day = day
+    this.step = this.firstSteps.after(after, this.step)
   }
 
   /** The next step towards a day. */
@@ -94,6 +97,7 @@ export class Lane {
     const proposal = this.days * Math.max(0.2, paceOf(error))
     // A step before an event may be short for that reason alone: do not learn from it.
     this.step = this.days < this.step && proposal > this.days ? Math.max(proposal, this.step) : proposal
+    this.firstSteps.took(this.step)
   }
 
   move(): void {

@@ -1,3 +1,4 @@
+import { FirstSteps } from './first-steps.ts'
 import type { Kernel } from './kernel.ts'
 import { paceOf } from './pace.ts'
 import type { IntegratorSettings } from './settings.ts'
@@ -15,9 +16,10 @@ interface Walk {
   end: number
   days: number
   taken: boolean
-  /** The step that the error allows, and as it was when the way began. */
+  /** The step that the error allows, and as it was when the long step began. */
   step: number
   stepBefore: number
+  readonly firstSteps: FirstSteps
   evaluations: number
 }
 
@@ -42,19 +44,28 @@ export class Quick {
       taken: false,
       step: 0.02,
       stepBefore: 0.02,
+      firstSteps: new FirstSteps(),
       evaluations: 0,
     })
     this.walks = [walk(), walk()]
     this.any = kernel.memory.hasQuick
   }
 
-  /** Sets out on a step, or on the same step once more. */
-  beginStep(again: boolean): void {
+  /** Sets out from a day on which something may have changed; `after` names what. */
+  begin(after: string): void {
+    for (const walk of this.walks) walk.stepBefore = walk.firstSteps.after(after, walk.stepBefore)
+  }
+
+  /** Sets out on a long step, perhaps once more. */
+  beginStep(): void {
     this.kernel.run.beginQuick()
-    for (const walk of this.walks) {
-      if (again) walk.step = walk.stepBefore
-      else walk.stepBefore = walk.step
-    }
+    for (const walk of this.walks) walk.step = walk.stepBefore
+  }
+
+  /** The long step of a member was taken. */
+  took(member: 0 | 1): void {
+    const walk = this.walks[member]
+    walk.stepBefore = walk.step
   }
 
   /** Walks each member to a day; `watch` is told of every short step that some member took. */
@@ -97,6 +108,7 @@ export class Quick {
       walk.taken = true
       const proposal = walk.days * paceOf(error)
       walk.step = walk.days < walk.step ? Math.max(proposal, walk.step) : proposal
+      walk.firstSteps.took(walk.step)
     }
     if (!one.taken && !other.taken) return
     watch?.short(walks)

@@ -17,6 +17,7 @@ test('an account that empties fast and moves no other is seen, though the kept d
   })
   const { memory } = kernel
   memory.set(memory.at.start, 0, Float64Array.of(3, 1))
+  kernel.run.begin(0)
   const decay = new FastestDecay(kernel, usualSettings.tolerance, 1)
   memory.set(memory.at.direction, 0, Float64Array.of(1, 0))
   let fastest = 0

@@ -14,6 +14,9 @@ const members = [0, 1] as const
  * no other. The direction found is kept for the next call, which then needs few iterations.
  */
 export class FastestDecay {
+  /** Of each member the largest found by the iteration when it was last asked for. */
+  private readonly radius: [number, number] = [0, 0]
+
   constructor(
     private readonly kernel: Kernel,
     private readonly relative: number,
@@ -42,7 +45,7 @@ export class FastestDecay {
     let size = this.length()
     for (const member of members) if (!(size[member] > 0)) this.mix(member)
     if (!(size[0] > 0 && size[1] > 0)) size = this.length()
-    const radius = [0, 0]
+    const { radius } = this
     const evaluations = [1, 1]
     const open = [...wants]
     for (let iteration = 0; iteration < mostIterations && (open[0] || open[1]); iteration++) {
@@ -55,7 +58,7 @@ export class FastestDecay {
         size[member] = lengths[member]
         const next = lengths[member] / shift
         const change = Math.abs(next - radius[member])
-        open[member] = next > 0 && !(iteration > 1 && change <= 0.02 * next)
+        open[member] = next > 0 && !(iteration > 0 && change <= 0.02 * next)
         if (next > 0) radius[member] = next
       }
     }
@@ -67,7 +70,7 @@ export class FastestDecay {
   /** What leaves an account in a day as a share of what it holds, the largest of each member. */
   private emptying(): readonly number[] {
     const { kernel } = this
-    kernel.withFlows(kernel.run.begin)
+    kernel.withFlows(() => kernel.run.begin(1))
     kernel.run.fastestLoss(shift)
     return Array.from(kernel.answers())
   }

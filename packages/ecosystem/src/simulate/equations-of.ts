@@ -18,7 +18,7 @@ export function equationsOf(model: Model, parameters: Float64Array, settings: Fl
         compiled.setSettings(settings)
       }
       for (const member of [0, 1]) memory.set(memory.at.start, member, y)
-      kernel.withFlows(kernel.run.begin)
+      kernel.withFlows(() => kernel.run.begin(0))
       memory.getFlows(memory.at.flows, 0, out)
     },
   }

@@ -1,6 +1,6 @@
 import type { Block, Model } from '../assemble/model.ts'
 import { type LimiterWork, limit, limiterWork, type Shape, scatter } from '../integrate/index.ts'
-import { changeSettings, type Slots, slotsOf } from './change-settings.ts'
+import { type Slots, slotsOf } from './change-settings.ts'
 import type { ModelKernel } from './model-kernel.ts'
 import type { Happening } from './moment.ts'
 import { ends } from './shape-of.ts'
@@ -16,6 +16,10 @@ interface Touched {
   readonly work: LimiterWork
 }
 
+/** Worked out when an event first happens to a model. */
+const touchedInside = new WeakMap<Block, Touched>()
+const touchedWithBooks = new WeakMap<Block, Touched>()
+
 /**
  * Events are flows at an instant: worked out from the states before, limited alike, added whole. One maker
  * for a run; `sums` are the flows of all events so far, a list for each member. Accounts outside change with
@@ -26,9 +30,9 @@ export function happenings(
   compiled: ModelKernel,
   sums: readonly Float64Array[],
   books: boolean,
-): (moment: Happening, settings: Float64Array) => void {
+): (moment: Happening) => void {
   const slots: Slots = slotsOf(model)
-  const touched = new Map<string, Touched>()
+  const touched = books ? touchedWithBooks : touchedInside
   const { memory } = compiled.kernel
   const apply = ({ block, states, shape, held, flows, work }: Touched, member: number): void => {
     const amounts = memory.doubles(memory.at.eventFlows, 2 * model.eventFluxes.length)
@@ -40,14 +44,16 @@ export function happenings(
     for (let i = 0; i < states.length; i++) start[2 * memory.lines[states[i]] + member] = held[i]
     for (let k = 0; k < flows.length; k++) sums[member][block.firstFlux + k] += flows[k]
   }
-  return (moment, settings) => {
+  return (moment) => {
     const block = model.events.get(moment.happens)
     if (!block) return
-    const part = touched.get(moment.happens) ?? touchedBy(model, block, books)
-    touched.set(moment.happens, part)
-    const during = Float64Array.from(settings)
-    changeSettings(during, slots, { day: moment.day, set: moment.with })
-    compiled.happen(block, during)
+    const part = touched.get(block) ?? touchedBy(model, block, books)
+    touched.set(block, part)
+    const own = Object.entries(moment.with).flatMap(([id, value]) => {
+      const slot = slots.get(id)
+      return slot === undefined ? [] : [{ slot, value }]
+    })
+    compiled.happen(block, own)
     for (const member of sums.keys()) apply(part, member)
   }
 }

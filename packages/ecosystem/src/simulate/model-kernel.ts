@@ -6,6 +6,12 @@ import { shapeOf } from './shape-of.ts'
 
 const members = [0, 1] as const
 
+/** The value of a setting, by its place in the list of a model. */
+export interface Setting {
+  readonly slot: number
+  readonly value: number
+}
+
 /**
  * A model in a kernel: its formulas with the addresses of what they read and change, for two members of one
  * husbandry. Parameters are each member's own; settings are the same for both.
@@ -58,17 +64,18 @@ export class ModelKernel {
     for (const index of stale) this.kernel.run.settle(index)
   }
 
-  /** What an event would move with these settings, left among the flows of events; before any limit. */
-  happen(block: Block, settings: Float64Array): void {
+  /** What an event would move, left among the flows of events; before any limit. Its own settings hold just for it. */
+  happen(block: Block, own: readonly Setting[]): void {
     const { kernel } = this
-    const { at, shape } = kernel.memory
-    const before = Float64Array.from(this.settings)
-    this.put(settings)
-    const length = 2 * shape.states
-    kernel.memory.doubles(at.stage, length).set(kernel.memory.doubles(at.start, length))
+    for (const { slot, value } of own) this.putOne(slot, value)
     kernel.run.settle(block.compiled.index)
     kernel.withFlows(() => kernel.run.happen(block.compiled.index))
-    this.put(before)
+    for (const { slot } of own) this.putOne(slot, this.settings[slot])
+  }
+
+  private putOne(slot: number, value: number): void {
+    const { memory } = this.kernel
+    memory.doubles(memory.at.settings + row * slot, members.length).fill(value)
   }
 
   private put(settings: Float64Array): void {

@@ -13,6 +13,12 @@ export type Moment = { readonly day: Day } & (
   | { readonly happens: string; readonly with: Values }
 )
 
+/** Ids of the settings that a moment changes, or fills for what happens. */
+export function changedBy(moment: Moment): readonly string[] {
+  if ('happens' in moment) return Object.keys(moment.with)
+  return Object.keys('set' in moment ? moment.set : 'add' in moment ? moment.add : moment.multiply)
+}
+
 /** A moment at which something happens to what the system holds. */
 export type Happening = Extract<Moment, { readonly happens: string }>
 

@@ -11,7 +11,8 @@ import { changeSettings, slotsOf } from './change-settings.ts'
 import { happenings } from './happen.ts'
 import { type Mark, Marks } from './marks.ts'
 import { kernelOf } from './model-kernel.ts'
-import type { Moment } from './moment.ts'
+import { changedBy, type Moment } from './moment.ts'
+import { movedRatesOf } from './moved-rates.ts'
 import { Samples } from './samples.ts'
 
 /** What the members of a run have in common. */
@@ -97,20 +98,38 @@ function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly
       for (const one of watching) one.long(spans)
     },
   }
-  const advance = (start: Day, until: Day): void =>
-    integrator.run(start, until, members.length === 2 ? 2 : 1, watch)
+  const moved = movedRatesOf(model)
+  // Whether slow rates at the start are known, from the run before.
+  let known = false
+  let happened: string[] = []
+  const advance = (start: Day, until: Day): void => {
+    integrator.run(start, until, members.length === 2 ? 2 : 1, watch, { after: happened.join(), known })
+    known = true
+    happened = []
+  }
+  const occur = (moments: readonly Moment[]): void => {
+    const some = known ? moved.by(moments) : undefined
+    for (const index of some ?? []) kernel.run.leaveOut(index)
+    for (const moment of moments) {
+      happened.push(`${'happens' in moment ? moment.happens : ''} ${changedBy(moment).join()}`)
+      if ('happens' in moment) happen(moment)
+      else {
+        changeSettings(settings, slots, moment)
+        compiled.changeSettings(settings)
+      }
+    }
+    for (const index of some ?? []) kernel.run.putIn(index)
+    known = some !== undefined
+  }
   let day = from
   samples.upTo(day)
   marks.upTo(day)
-  for (const moment of question.timeline) {
-    if (moment.day >= to) break
-    if (day < moment.day) advance(day, moment.day)
-    day = Math.max(day, moment.day)
-    if ('happens' in moment) happen(moment, settings)
-    else {
-      changeSettings(settings, slots, moment)
-      compiled.changeSettings(settings)
-    }
+  for (const moments of byDay(question.timeline)) {
+    const next = moments[0].day
+    if (next >= to) break
+    if (day < next) advance(day, next)
+    day = Math.max(day, next)
+    occur(moments)
   }
   if (day < to) advance(day, to)
   samples.upTo(to)
@@ -123,4 +142,15 @@ function runPair(question: RunQuestion, members: readonly MemberRun[]): readonly
     settings: Float64Array.from(settings),
     statistics: integrator.lanes[member].statistics,
   }))
+}
+
+/** Moments one after the other, those of one day together. */
+function byDay(timeline: readonly Moment[]): readonly (readonly Moment[])[] {
+  const days: Moment[][] = []
+  for (const moment of timeline) {
+    const last = days.at(-1)
+    if (last && last[0].day === moment.day) last.push(moment)
+    else days.push([moment])
+  }
+  return days
 }

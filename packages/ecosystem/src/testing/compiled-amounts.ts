@@ -16,7 +16,7 @@ export function compiledAmounts(
   compiled.setParameters(0, parameters)
   compiled.setSettings(settings)
   memory.set(memory.at.start, 0, y)
-  compiled.happen(block, settings)
+  compiled.happen(block, [])
   memory.getList(memory.at.eventFlows, 0, out)
   return out
 }
