@@ -4,6 +4,7 @@ import {
   crewOf,
   type Event,
   hungerOf,
+  ledger,
   livingOf,
   type Model,
   type PlaceWeek,
@@ -16,6 +17,7 @@ import {
 } from '@holdfast/ecosystem'
 import { convert } from '@holdfast/quantities'
 import type { Water } from './answer.ts'
+import { type Books, yearOf } from './books.ts'
 import type { Weekly } from './hands.ts'
 import { middle } from './middle.ts'
 import type { Present } from './question.ts'
@@ -37,6 +39,8 @@ export interface TrialRun {
   /** Growth in the second half of a lean year, g dry d⁻¹, by the key of the place. */
   readonly lean: ReadonlyMap<string, number>
   readonly crew: readonly Fate[]
+  /** Of the whole year. */
+  readonly books: Books
   /** Algae that all of a taxon eat in the second half of a lean year, g dry d⁻¹. */
   readonly eatenWhenLean_g_d: ReadonlyMap<string, number>
   /** The water before each arrival: the states of every world, by the day. */
@@ -109,18 +113,27 @@ export function trialRun(
       to,
       timeline: moments,
       samples: days,
-      marks: [day + held - 7, day + held, day + 180, day + year],
+      marks: [day, day + held - 7, day + held, day + 180, day + year],
     })
     return {
-      held: placesBetween(model, carried, marks[0], marks[1]),
-      lean: placesBetween(model, carried, marks[2], marks[3]),
+      held: placesBetween(model, carried, marks[1], marks[2]),
+      lean: placesBetween(model, carried, marks[3], marks[4]),
+      ledger: ledger(model, marks[0], marks[4]),
       samples,
     }
   })
   const median = (of: (run: (typeof runs)[number]) => number): number => middle(present, (w) => of(runs[w]))
   const eatenIn = (of: (run: (typeof runs)[number]) => readonly PlaceWeek[], taxon: string): number =>
     median((run) => of(run).reduce((sum, { grazed_g_d }) => sum + (grazed_g_d.get(taxon) ?? 0), 0))
+  const booksOf = (atom: keyof Books): Books[keyof Books] => {
+    const each = runs.map((run) => yearOf(run.ledger, atom))
+    const streams = [...new Set(each.flatMap((books) => [...books.keys()]))]
+    return new Map(
+      streams.map((stream) => [stream, middle(present, (w) => each[w].get(stream) ?? 0)] as const),
+    )
+  }
   return {
+    books: { N: booksOf('N'), P: booksOf('P') },
     held: runs[0].held.map((place, p) => ({
       ...place,
       key: placeKey(place),
