@@ -1,3 +1,5 @@
+import { readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import type { CrewAnswer } from '@holdfast/crew-plan'
 import { temporaryFolder } from '@holdfast/testing'
 import { expect, test, vi } from 'vitest'
@@ -38,6 +40,7 @@ test('a crew is told with its trial, within the budget and without whom the keep
   expect((await runHere(['log', 'list'], data)).out).toContain('Crew plan accepted')
   expect(words).toMatch(/^Crew of .+ on 2026-/)
   expect(words).toContain('nobody starves')
+  expect(words).toMatch(/algae eaten +\d/)
   for (const { taxon, tradeName, come } of answer.crew) {
     expect(words).toContain(tradeName)
     const lots = answer.steps.flatMap(({ animals }) => animals.filter((one) => one.taxon === taxon))
@@ -49,6 +52,28 @@ test('wishes that clash are told with what would do', async () => {
   const { out } = await runHere(['crew', ...few, '--like', 'blenny', '--budget', '1'], await described())
   expect(out).toMatch(/cannot be had together: a budget of 1 US\$; at least one blenny/)
   expect(out).toMatch(/Raise the budget to \d+ US\$, or do without blenny/)
+})
+
+test('one plan over two systems says in words and as JSON who lends to whom, and what each crew is', async () => {
+  const data = await described()
+  const other = join(temporaryFolder(), 'other.json')
+  writeFileSync(
+    other,
+    JSON.stringify({ ...JSON.parse(readFileSync(systemFile(), 'utf8')), id: 'other', name: 'Other' }),
+  )
+  await runHere(['system', 'add', other, '--from', '2026-01-01'], data)
+  const [one] = JSON.parse((await runHere(['system', 'list', '--json'], data)).out)
+  const asked = ['crew', ...few, '--system', one.id, '--with', 'other', '--only', 'snail']
+  const { systems, lent } = JSON.parse((await runHere([...asked, '--json'], data)).out)
+  expect(systems.map(({ system }: { readonly system: string }) => system)).toEqual([one.id, 'other'])
+  // Two alike: neither has an animal to spare.
+  expect(lent).toEqual([])
+  const words = (await runHere(asked, data)).out
+  expect(words).toContain('Nobody is lent')
+  expect(words).toContain('Crew of Other on ')
+  const alone = await runHere(['crew', ...few, '--with', 'other'], data)
+  expect(alone.code).toBe(1)
+  expect(alone.err).toContain('--system')
 })
 
 test('reach is told place by place, in words and as JSON', async () => {

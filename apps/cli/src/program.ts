@@ -158,6 +158,12 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
     async (options) => (await import('./commands/reach.ts')).reachCommand(options, terminal),
   )
   run('crew', 'Which animals hold what grows, how many and in what order, and who would starve.')
+    .option(
+      '--with <system>',
+      'another system for one plan over both, in which one lends to the other; repeat for each',
+      gathered,
+      [],
+    )
     .option('--with-caution', 'also animals that are safe with caution only')
     .option('--never <animal>', 'a taxon or group that is not to come; repeat for each', gathered, [])
     .option('--only <animal>', 'a taxon or group of which alone to plan; repeat for each', gathered, [])

@@ -6,10 +6,18 @@ import { buildPages } from './example-site.ts'
 
 const { system, workspace } = exampleData
 
-/** Builds the real server with the pages beside it. @returns its file */
-export async function buildServer(asker: string): Promise<string> {
+/**
+ * Builds the real server with the pages beside it.
+ *
+ * @param mode  'example' for pages whose model is put together by hand
+ * @returns its file
+ */
+export async function buildServer(
+  asker: string,
+  mode: 'example' | 'production' = 'production',
+): Promise<string> {
   const program = await buildProgram('apps/server/src/main.ts', asker)
-  await buildPages('production', join(dirname(program), 'web'))
+  await buildPages(mode, join(dirname(program), 'web'))
   return program
 }
 

@@ -98,6 +98,15 @@ export interface Effect {
   }[]
 }
 
+/** One stream of the books of the coming year, mg a day, with a plan and without; medians. */
+export interface BookLine {
+  /** In words: what the crew moves inside, what comes in and goes out, and what is inside more at the end. */
+  readonly stream: string
+  readonly N_mg_day: number
+  readonly P_mg_day: number
+  readonly without: { readonly N_mg_day: number; readonly P_mg_day: number }
+}
+
 export interface Water {
   readonly nitrate_mg_L: number
   readonly phosphate_mg_L: number
@@ -139,6 +148,8 @@ export type CrewAnswer =
       readonly alternatives: readonly Alternative[]
       /** Left out of a refusal. */
       readonly effect?: Effect
+      /** What the plan adds to the ledger; left out of a refusal. */
+      readonly books?: readonly BookLine[]
       readonly check: { readonly crew: readonly Fate[]; readonly issues: readonly PlanIssue[] }
     }
   | {

@@ -3,7 +3,7 @@ import { ordinaryReef } from '@holdfast/ecosystem/testing/ordinary-reef'
 import { catalogueAlone, factsOfSystem, type Grazer, grazer } from '@holdfast/facts'
 import { beforeAll, describe, expect, test, vi } from 'vitest'
 import { crewPlan } from './crew-plan.ts'
-import type { CrewAnswer } from './index.ts'
+import type { BookLine, CrewAnswer } from './index.ts'
 import { issuesOf } from './lessons.ts'
 import type { Wishes } from './question.ts'
 import { settingOf } from './setting.ts'
@@ -143,6 +143,30 @@ describe('a plan for a reef of 980 L', () => {
       expect(Math.min(firstMonth, age, mates, hunger), taxon).toBeGreaterThanOrEqual(0)
       expect(firstMonth, taxon).toBeGreaterThan(0)
     }
+  })
+
+  test('has books that balance: what comes in is what goes out and what is inside more, with it and without', () => {
+    const { books = [] } = answer
+    const sum = (of: (line: BookLine) => number, start: string): number =>
+      books.filter(({ stream }) => stream.startsWith(start)).reduce((all, line) => all + of(line), 0)
+    for (const of of [
+      ({ N_mg_day }: BookLine) => N_mg_day,
+      ({ P_mg_day }: BookLine) => P_mg_day,
+      ({ without }: BookLine) => without.N_mg_day,
+      ({ without }: BookLine) => without.P_mg_day,
+    ]) {
+      const comes = sum(of, 'in: ')
+      expect(comes).toBeGreaterThan(0)
+      expect((sum(of, 'out: ') + sum(of, 'more inside')) / comes).toBeCloseTo(1, 6)
+    }
+    // What is eaten comes back but for what stays in bodies.
+    const [eaten, water, droppings] = ['algae eaten', 'of it back into the water', 'of it as droppings'].map(
+      (stream) => books.find((line) => line.stream === stream),
+    )
+    expect(eaten?.N_mg_day).toBeGreaterThan(eaten?.without.N_mg_day ?? 0)
+    const back = (water?.N_mg_day ?? 0) + (droppings?.N_mg_day ?? 0)
+    expect(back).toBeGreaterThan(0)
+    expect(back).toBeLessThanOrEqual((eaten?.N_mg_day ?? 0) + 1e-9)
   })
 
   test('says what becomes of water and algae with it and without, and with it less stands on the rock', () => {

@@ -58,7 +58,7 @@ export function crewPlan(
         ...told(setting, best),
         barred,
         alternatives: others.map((other) => told(setting, other)),
-        effect: effectOf(setting, best),
+        ...effectOf(setting, best),
       }
     }
     if (round === rounds) return { status: 'refused', ...told(setting, one), barred, alternatives: [] }

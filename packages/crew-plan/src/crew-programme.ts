@@ -40,6 +40,8 @@ export interface ProgrammeQuestion {
   readonly candidates: readonly Candidate[]
   readonly demand: Demand
   readonly learnt: Learnt
+  /** True: as it is written down, without what only makes it quicker to solve. The best crew is the same. */
+  readonly loose?: boolean
 }
 
 /** Columns of one taxon: how many stay of those that are there, how many come. */
@@ -60,16 +62,16 @@ export interface CrewProgramme {
   readonly byHand: readonly { readonly place: Place; readonly column: number; readonly share: number }[]
 }
 
-/** A taxon that eats, with the columns of what it spends today and finds when less grows. */
+/** A taxon that eats: what it takes today, and what it needs when less grows. */
 interface Mouth extends Numbers {
   readonly appetite_g_d: number
   readonly need_g_d: number
-  readonly spent: (readonly [number, number])[]
-  readonly found: (readonly [number, number])[]
 }
 
 /** A place where less than this share of all growth grows is left out. */
 const nothing = 0.003
+/** Of rounding, where a number is counted down to whole animals. */
+const slack = 1e-9
 
 /**
  * The cheapest crew that eats what grows with something to spare and finds food when less grows. Each animal has
@@ -77,7 +79,7 @@ const nothing = 0.003
  * which is what the simulation has it do, so that no row promises more than is ever eaten.
  */
 export function crewProgramme(question: ProgrammeQuestion): CrewProgramme {
-  const { system, home, facts, demand, learnt, wishes } = question
+  const { system, home, facts, demand, learnt, wishes, loose = false } = question
   const programme = new ProgrammeBuilder()
   const numbers = numbersOf(programme, question)
   const inHome = new Set(system.surfaces.filter(({ vessel }) => vessel === home.id).map(({ id }) => id))
@@ -95,85 +97,131 @@ export function crewProgramme(question: ProgrammeQuestion): CrewProgramme {
     if (swims(animal) && intake.appetite_g_d > largest)
       programme.atMost(`largest share ${animal.taxon}`, [[come, 1]], 0)
     const need_g_d = needLeft(animal.taxon, system, facts) - intake.detritus_g_d
-    return [{ ...one, appetite_g_d: intake.appetite_g_d, need_g_d, spent: [], found: [] }]
+    return [{ ...one, appetite_g_d: intake.appetite_g_d, need_g_d }]
   })
-  const eaten = places.map((place) => ({
-    place,
-    wanted: margin * (learnt.more.get(place.key) ?? 1) * place.growth_g_d,
-    by: mouths.flatMap((mouth) => {
-      const taste = tasteFor(mouth.animal, place, question)
-      return taste > 0 ? [{ mouth, taste }] : []
-    }),
+  const wanted_g_d = places.map(({ key, growth_g_d }) => margin * (learnt.more.get(key) ?? 1) * growth_g_d)
+  const lean_g_d = places.map(({ key }) => learnt.thrift * (learnt.lean.get(key) ?? 0))
+  const tastes = new Map(
+    mouths.map((mouth) => [mouth, places.map((place) => tasteFor(mouth.animal, place, question))] as const),
+  )
+  const tastesOf = (mouth: Mouth): readonly number[] => tastes.get(mouth) ?? []
+  for (const mouth of loose ? [] : mouths) limitBy(programme, mouth, tastesOf(mouth), wanted_g_d, lean_g_d)
+  // Mouths that eat the same from the same places spend one appetite together.
+  const diets = alike(mouths, (mouth) => (loose ? [mouth.animal.taxon] : tastesOf(mouth))).map((members) => ({
+    members,
+    tastes: tastesOf(members[0]),
+    spent: [] as [number, number][],
   }))
-  const byHand = alike(eaten, ({ place, by }) => [
-    stubbornKind(place.kind),
-    ...by.map(({ mouth, taste }) => `${mouth.animal.taxon} ${taste}`),
+  const byHand = alike([...places.keys()], (p) => [
+    stubbornKind(places[p].kind),
+    ...diets.map((diet) => diet.tastes[p]),
   ]).flatMap((same) => {
-    const [{ place, by }] = same
-    const together = sum(same.map(({ wanted }) => wanted))
+    const [first] = same
+    const together = sum(same.map((p) => wanted_g_d[p]))
+    const { key, kind } = places[first]
     const worth =
-      facts.typical('crew_plan.hand') *
-      (stubbornKind(place.kind) ? facts.typical('crew_plan.hand_stubborn') : 1)
+      facts.typical('crew_plan.hand') * (stubbornKind(kind) ? facts.typical('crew_plan.hand_stubborn') : 1)
     const column = programme.column({ cost: worth })
-    const spent = by.map(({ mouth, taste }) => {
+    const spent = diets.flatMap((diet) => {
+      const taste = diet.tastes[first]
+      if (taste === 0) return []
       const today = programme.column({})
-      mouth.spent.push([today, 1])
-      return [today, taste] as const
-    })
-    programme.atLeast(`cover ${place.key}`, [...spent, [column, 1]], together)
-    return same.map((one) => ({ place: one.place, column, share: one.wanted / together }))
-  })
-  const hungry = eaten.map(({ place, by }) => ({
-    place,
-    by: by.filter(({ mouth }) => mouth.need_g_d > 0).map(({ mouth }) => mouth),
-  }))
-  for (const same of alike(hungry, ({ by }) => by.map(({ animal }) => animal.taxon))) {
-    const [{ place, by }] = same
-    const found = by.map((mouth) => {
-      const later = programme.column({})
-      mouth.found.push([later, 1])
-      return [later, 1] as const
-    })
-    const lean = sum(same.map((one) => learnt.lean.get(one.place.key) ?? 0))
-    programme.atMost(`lean ${place.key}`, found, learnt.thrift * lean)
-  }
-  for (const { animal, there, stay, come, appetite_g_d, need_g_d, spent, found } of mouths) {
-    const times = (each: number): Row['terms'] => [
-      [stay, -each],
-      [come, -each],
-    ]
-    programme.atMost(`appetite ${animal.taxon}`, [...spent, ...times(appetite_g_d)], 0)
-    if (need_g_d > 0 && there > 0) {
-      const enoughFor = learnt.enoughFor.get(animal.taxon)
-      // Nobody goes on a guess: only a trial shows who runs short.
-      const cost = enoughFor === undefined ? Math.min(feeding, (guessed * givingAway) / need_g_d) : feeding
-      const fed = programme.column({ cost })
-      found.push([fed, 1])
-      programme.atMost(
-        `fed ${animal.taxon}`,
-        [
-          [fed, 1],
-          [stay, -need_g_d],
-        ],
-        0,
-      )
-      if (enoughFor !== undefined)
-        programme.atLeast(
-          `short ${animal.taxon}`,
+      diet.spent.push([today, 1])
+      // An animal takes no more from a place than grows there: said of each one, a part of an animal buys little.
+      if (!loose && diet.members.some((mouth) => mouth.appetite_g_d * taste > together))
+        programme.atMost(
+          `spent ${key}`,
           [
-            [fed, 1],
-            [stay, -need_g_d],
+            [today, 1],
+            ...diet.members.flatMap((mouth) => times(mouth, Math.min(mouth.appetite_g_d, together / taste))),
           ],
-          -need_g_d * enoughFor,
+          0,
         )
-    }
-    if (need_g_d > 0) programme.atLeast(`hunger ${animal.taxon}`, [...found, ...times(need_g_d)], 0)
+      return [[today, taste] as const]
+    })
+    programme.atLeast(`cover ${key}`, [...spent, [column, 1]], together)
+    return same.map((p) => ({ place: places[p], column, share: wanted_g_d[p] / together }))
+  })
+  for (const { members, spent } of diets)
+    programme.atMost(
+      `appetite ${namesOf(members)}`,
+      [...spent, ...members.flatMap((mouth) => times(mouth, mouth.appetite_g_d))],
+      0,
+    )
+  const ranges = alike(
+    mouths.filter(({ need_g_d }) => need_g_d > 0),
+    (mouth) => (loose ? [mouth.animal.taxon] : tastesOf(mouth).map((taste) => taste > 0)),
+  ).map((members) => ({ members, gets: tastesOf(members[0]), found: [] as [number, number][] }))
+  for (const same of alike([...places.keys()], (p) => ranges.map(({ gets }) => gets[p] > 0))) {
+    const [first] = same
+    const found = ranges
+      .filter(({ gets }) => gets[first] > 0)
+      .map((range) => {
+        const later = programme.column({})
+        range.found.push([later, 1])
+        return [later, 1] as const
+      })
+    programme.atMost(`lean ${places[first].key}`, found, sum(same.map((p) => lean_g_d[p])))
   }
+  for (const { members, found } of ranges)
+    programme.atLeast(
+      `hunger ${namesOf(members)}`,
+      [
+        ...found,
+        ...members.flatMap((mouth) => [
+          ...fedByHand(programme, mouth, learnt),
+          ...times(mouth, mouth.need_g_d),
+        ]),
+      ],
+      0,
+    )
   room(programme, numbers, question)
   company(programme, numbers, roomOf(home))
   wanted(programme, numbers, byHand, question)
   const offset = givingAway * sum(numbers.map(({ there }) => there))
   return { programme, offset, numbers, byHand }
+}
+
+/** So much of each that stays or comes, on the other side of a row. */
+const times = ({ stay, come }: Mouth, each: number): Row['terms'] => [
+  [stay, -each],
+  [come, -each],
+]
+
+const namesOf = (mouths: readonly Mouth[]): string => mouths.map(({ animal }) => animal.taxon).join(', ')
+
+/** More than find food when less grows cannot come; more than eat all that is wanted do not come, whatever they cost. */
+function limitBy(
+  programme: ProgrammeBuilder,
+  { come, appetite_g_d, need_g_d }: Mouth,
+  tastes: readonly number[],
+  wanted_g_d: readonly number[],
+  lean_g_d: readonly number[],
+): void {
+  const found = sum(tastes.map((taste, p) => (taste > 0 ? lean_g_d[p] : 0)))
+  const useful = sum(tastes.map((taste, p) => (taste > 0 ? wanted_g_d[p] / taste : 0)))
+  if (need_g_d > 0) programme.limit(come, Math.floor(found / need_g_d + slack))
+  if (appetite_g_d > 0) programme.limit(come, Math.max(1, Math.ceil(useful / appetite_g_d)))
+}
+
+/** What the hand feeds of those that are there: a column where they need food at all. */
+function fedByHand(
+  programme: ProgrammeBuilder,
+  { animal, there, stay, need_g_d }: Mouth,
+  learnt: Learnt,
+): Row['terms'] {
+  if (there === 0) return []
+  const enoughFor = learnt.enoughFor.get(animal.taxon)
+  // Nobody goes on a guess: only a trial shows who runs short.
+  const cost = enoughFor === undefined ? Math.min(feeding, (guessed * givingAway) / need_g_d) : feeding
+  const fed = programme.column({ cost })
+  const terms: Row['terms'] = [
+    [fed, 1],
+    [stay, -need_g_d],
+  ]
+  programme.atMost(`fed ${animal.taxon}`, terms, 0)
+  if (enoughFor !== undefined) programme.atLeast(`short ${animal.taxon}`, terms, -need_g_d * enoughFor)
+  return [[fed, 1]]
 }
 
 /** What the keeper alone asks for. */

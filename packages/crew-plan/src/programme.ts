@@ -31,6 +31,12 @@ export class ProgrammeBuilder {
     return this.columns.push({ cost, lower, upper, whole }) - 1
   }
 
+  /** Lowers the upper end of a column; never raises it. */
+  limit(column: number, upper: number): void {
+    const known = this.columns[column]
+    this.columns[column] = { ...known, upper: Math.max(known.lower, Math.min(known.upper, upper)) }
+  }
+
   atMost(limit: string, terms: Row['terms'], upper: number): void {
     this.row({ limit, terms, lower: Number.NEGATIVE_INFINITY, upper })
   }

@@ -39,7 +39,14 @@ export async function loadSolver(wasm?: string): Promise<Solver> {
   const highs = await loadHighs(wasm === undefined ? {} : { locateFile: () => wasm })
   return (programme, { gap, seconds, cancelled }) =>
     highs.withModel({ format: 'lp', data: lpText(programme) }, (model): Solved => {
-      model.options.set({ output_flag: false, mip_rel_gap: gap, time_limit: seconds, random_seed: 1 })
+      model.options.set({
+        output_flag: false,
+        mip_rel_gap: gap,
+        time_limit: seconds,
+        random_seed: 1,
+        // What a restart finds it had found already: it doubled the time.
+        mip_allow_restart: false,
+      })
       let stopped = false
       model.run({
         [highs.constants.callbackType.mipInterrupt]: (event) => {

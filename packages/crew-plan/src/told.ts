@@ -1,4 +1,5 @@
-import type { Effect, Planned, Turnover } from './answer.ts'
+import type { BookLine, Effect, Planned, Turnover } from './answer.ts'
+import { bookLines } from './books.ts'
 import type { Candidate } from './candidates.ts'
 import type { Crew } from './crew.ts'
 import { starving, type TrialRun, trialRun } from './trial-run.ts'
@@ -23,16 +24,20 @@ export const told = (
   check: { crew: trial.crew, issues: issues.map(({ issue }) => issue) },
 })
 
-/** What a crew makes of water and algae, beside husbandry unchanged. */
-export function effectOf({ present }: Setting, { trial }: Tried): Effect {
+/** What a crew makes of water, algae and books, beside husbandry unchanged. */
+export function effectOf(
+  { present, facts }: Setting,
+  { trial, toFeed }: Tried,
+): { readonly effect: Effect; readonly books: readonly BookLine[] } {
   const without = trialRun(present, [])
-  return {
+  const effect: Effect = {
     water: trial.water.map((month, m) => ({ ...month, without: without.water[m] })),
     cover: trial.held.map(({ surface, patch, kind, cover, key }) => ({
       ...{ surface, patch, kind, cover },
       without: without.held.find((place) => place.key === key)?.cover ?? 0,
     })),
   }
+  return { effect, books: bookLines(trial.books, without.books, toFeed, facts) }
 }
 
 function planned(

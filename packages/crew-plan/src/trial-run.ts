@@ -4,6 +4,7 @@ import {
   crewOf,
   type Event,
   hungerOf,
+  ledger,
   livingOf,
   type Model,
   type PlaceWeek,
@@ -17,6 +18,7 @@ import {
 import { convert } from '@holdfast/quantities'
 import type { Water } from './answer.ts'
 import { type Band, bandOver } from './band.ts'
+import { type Books, yearOf } from './books.ts'
 import type { Measured, Weekly } from './hands.ts'
 import { middle } from './middle.ts'
 import type { Present } from './question.ts'
@@ -39,6 +41,8 @@ export interface TrialRun {
   /** Growth in the second half of a lean year, g dry d⁻¹, by the key of the place. */
   readonly lean: ReadonlyMap<string, number>
   readonly crew: readonly Fate[]
+  /** Of the whole year. */
+  readonly books: Books
   /** Algae that all of a taxon eat in the second half of a lean year, g dry d⁻¹. */
   readonly eatenWhenLean_g_d: ReadonlyMap<string, number>
   /** The water before each arrival: the states of every world, by the day. */
@@ -108,11 +112,12 @@ export function trialRun(
       to,
       timeline: moments,
       samples: days,
-      marks: [day + held - 7, day + held, day + 180, day + year],
+      marks: [day, day + held - 7, day + held, day + 180, day + year],
     })
     return {
-      held: placesBetween(model, carried, marks[0], marks[1]),
-      lean: placesBetween(model, carried, marks[2], marks[3]),
+      held: placesBetween(model, carried, marks[1], marks[2]),
+      lean: placesBetween(model, carried, marks[3], marks[4]),
+      ledger: ledger(model, marks[0], marks[4]),
       samples,
     }
   })
@@ -122,7 +127,15 @@ export function trialRun(
   const band = (of: (run: Run) => number): Band => over((w) => of(runs[w]))
   const eaten = (places: readonly PlaceWeek[], taxon: string): number =>
     places.reduce((sum, { grazed_g_d }) => sum + (grazed_g_d.get(taxon) ?? 0), 0)
+  const booksOf = (atom: keyof Books): Books[keyof Books] => {
+    const each = runs.map((run) => yearOf(run.ledger, atom))
+    const streams = [...new Set(each.flatMap((books) => [...books.keys()]))]
+    return new Map(
+      streams.map((stream) => [stream, middle(present, (w) => each[w].get(stream) ?? 0)] as const),
+    )
+  }
   return {
+    books: { N: booksOf('N'), P: booksOf('P') },
     held: runs[0].held.map((place, p) => ({
       ...place,
       key: placeKey(place),

@@ -1,23 +1,25 @@
 import {
-  type CrewAnswer,
   crewPlan,
+  crewPlanOfSeveral,
+  type Lent,
   loadSolver,
-  patchWords,
-  type ToFeed,
+  type Present,
   type Wishes,
 } from '@holdfast/crew-plan'
-import { algaeKind, caution, grazer, measure } from '@holdfast/facts'
 import { dateOf, type SystemLog } from '@holdfast/logbook'
 import { acceptCrew } from '../accept-crew.ts'
 import { listed } from '../listed.ts'
 import type { Where } from '../open-log.ts'
 import { presentIn } from '../present-in.ts'
 import { progress } from '../progress.ts'
-import { table } from '../table.ts'
+import { refuse } from '../refuse.ts'
 import type { Terminal } from '../terminal.ts'
+import { crewInWords, nameOf } from './crew-words.ts'
 
 export interface CrewOptions extends Where {
   readonly system?: string
+  /** Other systems that share one plan with it. */
+  readonly with: readonly string[]
   readonly members: number
   readonly seed: number
   readonly withCaution?: true
@@ -34,6 +36,7 @@ export interface CrewOptions extends Where {
 
 /** The animals that hold what grows on the last day of the log and find food when less grows, after a trial in the model. */
 export async function crewCommand(options: CrewOptions, terminal: Terminal): Promise<void> {
+  if (options.with.length > 0) return await together(options, terminal)
   const { log, present } = await presentIn(options, 'Crew', terminal)
   const { system, asOf } = log
   const running = progress(terminal, 'Plans tried for a year')
@@ -46,7 +49,7 @@ export async function crewCommand(options: CrewOptions, terminal: Terminal): Pro
   terminal.out(
     options.json
       ? JSON.stringify({ system: system.id, as_of: asOfDate, ...answer, entry }, null, 2)
-      : `${inWords(log, answer)}${entry === null ? '' : `\n\nKept in the log. To take it back: holdfast log undo ${entry}`}`,
+      : `${crewInWords(log, answer)}${entry === null ? '' : `\n\nKept in the log. To take it back: holdfast log undo ${entry}`}`,
   )
 }
 
@@ -70,111 +73,51 @@ const wishesOf = ({
   ...(withCaution ? { withCaution: 'all' } : {}),
 })
 
-function inWords({ system, asOf }: SystemLog, answer: CrewAnswer): string {
-  const title = `Crew of ${system.name} on ${dateOf(asOf, system.timeZone)}`
-  if (answer.status === 'none') return [title, ...answer.issues.map(said)].join('\n\n')
-  const { crew, byHand, toFeed = [], steps, check, alternatives, effect } = answer
-  const fed = toFeed.length > 0 ? 'who comes finds food' : 'nobody starves'
-  const verdict =
-    answer.status === 'plan'
-      ? `Tried for a year in the model, with the hand at its side: ${fed}, and what grows is held.`
-      : 'Tried for a year in the model, this crew does not do. Do not buy it; below it says why.'
-  const rows = crew.map(({ tradeName, taxon, there, come, leave, order, price_usd: { low, high } }) => [
-    tradeName,
-    taxon,
-    `${there}`,
-    `${come}`,
-    `${leave}`,
-    `${order}`,
-    order === 0 ? '' : `${low} to ${high}`,
-  ])
-  const right = { stands: 'right' } as const
-  const columns = [
-    { heading: 'Animal' },
-    { heading: 'Taxon' },
-    { heading: 'There', ...right },
-    { heading: 'Come', ...right },
-    { heading: 'Leave', ...right },
-    { heading: 'To order', ...right },
-    { heading: 'Price, US$', ...right },
-  ]
-  const hand = byHand
-    .filter(({ grams_dry_per_week }) => grams_dry_per_week >= 0.05)
-    .map(
-      ({ surface, patch, kind, grams_dry_per_week }) =>
-        `${algaeKind(kind).title} on ${surface}, ${patchWords[patch]}: ${grams_dry_per_week.toPrecision(2)} g dry a week`,
+/** One plan over several systems, in which one lends to another before any is bought. */
+async function together(options: CrewOptions, terminal: Terminal): Promise<void> {
+  const { system: first, with: others } = options
+  if (first === undefined)
+    throw refuse(
+      'which-system',
+      'System',
+      'none is named beside --with',
+      'The system that the others are planned with.',
+      'Name it with --system.',
     )
-  const cautions = crew
-    .filter(({ come }) => come > 0)
-    .flatMap(({ tradeName, cautions: words }) => words.map((word) => `${tradeName}: ${word}`))
-  const order = steps.map(
-    ({ after_days, animals }) =>
-      `${dateOf(asOf + after_days, system.timeZone)}: ${animals.map(({ taxon, count }) => `${count} ${nameOf(taxon)}`).join(', ')}`,
-  )
-  const losses = crew
-    .filter(({ lostInYear }) => lostInYear >= 0.05)
-    .map(({ tradeName, lostInYear, turnover: { firstMonth, age, mates, hunger } }) => {
-      const causes = {
-        'in the first month': firstMonth,
-        'by age': age,
-        'to tank mates': mates,
-        'by hunger': hunger,
-      }
-      const told = Object.entries(causes).flatMap(([cause, count]) =>
-        count >= 0.05 ? [`${count.toFixed(1)} ${cause}`] : [],
-      )
-      return `${tradeName}: ${lostInYear.toFixed(1)} (${told.join(', ')})`
-    })
-  const others = alternatives.map((other) => {
-    const comers = other.crew.filter(({ come }) => come > 0)
-    const price = comers.reduce((sum, { price_usd }) => sum + price_usd.high, 0)
-    return `${comers.map(({ tradeName, come }) => `${come} ${tradeName}`).join(', ')} (up to ${price} US$)`
+  const each: { readonly log: SystemLog; readonly present: Present }[] = []
+  for (const system of new Set([first, ...others]))
+    each.push(await presentIn({ ...options, system }, `Crew of ${system}`, terminal))
+  const wishes = wishesOf(options)
+  const running = progress(terminal, 'Plans tried for a year')
+  const questions = each.map(({ present }) => ({ present, wishes }))
+  const { answers, lent } = crewPlanOfSeveral(questions, await loadSolver(), undefined, running)
+  running.done()
+  const stands = answers.every(({ status }) => status === 'plan')
+  const entries: (string | null)[] = []
+  for (const [s, answer] of answers.entries())
+    entries.push(
+      options.accept && stands && answer.status !== 'none'
+        ? await acceptCrew(each[s].log, answer, wishes, options)
+        : null,
+    )
+  const systems = answers.map((answer, s) => {
+    const { system, asOf } = each[s].log
+    return { system: system.id, as_of: dateOf(asOf, system.timeZone), ...answer, entry: entries[s] }
   })
-  const water = effect === undefined ? [] : [effect.water[2], effect.water[11]].map(waterSaid)
-  return [
-    title,
-    ...(crew.length === 0
-      ? ['No animal earns its place: little grows, or nothing eats it.']
-      : [table(columns, rows), verdict]),
-    ...listed('Too little grows for these of yours', feedingSaid(toFeed)),
-    ...listed('When they come', order),
-    ...listed('For the hand', hand),
-    ...listed('Lost in a year, to be replaced', losses),
-    ...listed('The water with this crew, and without it', water),
-    ...listed('Crews that would do as well', others),
-    ...listed('Mind', cautions),
-    ...listed('What the trial says', check.issues.map(said)),
-  ].join('\n\n')
+  const kept = entries.flatMap((entry) => (entry === null ? [] : [`holdfast log undo ${entry}`]))
+  terminal.out(
+    options.json
+      ? JSON.stringify({ systems, lent }, null, 2)
+      : [
+          ...listed('Lent from one system to another, with quarantine on the way', lent.map(lentSaid)),
+          ...(lent.length === 0
+            ? ['Nobody is lent: no system has animals to spare that another would buy.']
+            : []),
+          ...answers.map((answer, s) => crewInWords(each[s].log, answer)),
+          ...listed('Kept in the log. To take it back', kept),
+        ].join('\n\n'),
+  )
 }
 
-const said = ({ where, got, accepted, next }: CrewIssue): string =>
-  `${where} ${got}${accepted === '' ? '' : `; accepted: ${accepted}`}. ${next}`
-
-const nameOf = (taxon: string): string => grazer(taxon)?.tradeName ?? taxon
-
-/** Who has to be fed, the cautions of feeding ahead of how. */
-function feedingSaid(toFeed: readonly ToFeed[]): readonly string[] {
-  if (toFeed.length === 0) return []
-  const { how, cautions } = measure('crew_feed')
-  return [
-    ...cautions.map((key) => caution(key).says),
-    ...toFeed.map(
-      ({ tradeName, count, g_week, tooMany, within_days }) =>
-        `${count} ${tradeName}: fed by your hand from day ${within_days} on at the latest, with up to ${g_week.toPrecision(2)} g of dried algae a week; or find ${tooMany === count ? 'a home elsewhere for all' : `homes elsewhere for ${tooMany} of them`}.`,
-    ),
-    how,
-  ]
-}
-
-type Month = NonNullable<
-  Extract<CrewAnswer, { readonly status: 'plan' | 'refused' }>['effect']
->['water'][number]
-
-function waterSaid({ nitrate_mg_L, phosphate_mg_L, without }: Month, k: number): string {
-  const figures = (of: Pick<Month, 'nitrate_mg_L' | 'phosphate_mg_L'>): string =>
-    `${of.nitrate_mg_L.toPrecision(2)} mg/L NO3, ${of.phosphate_mg_L.toPrecision(2)} mg/L PO4`
-  const when = k === 0 ? 'After three months' : 'After a year'
-  return `${when}: ${figures({ nitrate_mg_L, phosphate_mg_L })}; without ${figures(without)}`
-}
-
-type CrewIssue = Extract<CrewAnswer, { readonly status: 'none' }>['issues'][number]
+const lentSaid = ({ taxon, count, from, to }: Lent): string =>
+  `${count} ${nameOf(taxon)}: from ${from} to ${to}`

@@ -115,6 +115,7 @@ export function instance(
   drawn: Drawn,
   wishes: Wishes,
   takes: (animal: Grazer) => boolean = () => true,
+  loose = false,
 ): Instance {
   const system = drawnSystem(drawn)
   const home = homeOf(system)
@@ -163,6 +164,6 @@ export function instance(
   return {
     system,
     candidates,
-    crew: crewProgramme({ system, home, facts: catalogueAlone, wishes, candidates, demand, learnt }),
+    crew: crewProgramme({ system, home, facts: catalogueAlone, wishes, candidates, demand, learnt, loose }),
   }
 }

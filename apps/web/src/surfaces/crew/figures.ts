@@ -93,12 +93,12 @@ export function lossFigure(one: Planned, ground: CrewGround): ComputedFigure | u
         [
           {
             formula: 'lost = there + come − given away − living after a year',
-            withValues: `${short(lostInYear)} = ${there} + ${come} − ${leave} − ${short(value)}`,
+            withValues: `${plain(lost(value))} = ${there} + ${come} − ${leave} − ${plain(value)}`,
           },
           {
             formula: 'lost = in the first month + by age + to tank mates + by hunger',
-            withValues: `${short(lostInYear)} = ${causes(one)
-              .map(([, count]) => short(count))
+            withValues: `${plain(lostInYear)} = ${causes(one)
+              .map(([, count]) => plain(count))
               .join(' + ')}`,
           },
         ],
@@ -173,7 +173,7 @@ export function waterFigure(
   const { key, name, unit, least } = waterNames[what]
   return {
     id: `crew.${key}.${month}.${crew}`,
-    name: `${name} after ${month} months, ${crew} this crew`,
+    name: `${name} after ${month} months, ${crew} this plan`,
     ...water.bands[what],
     unit,
     least,

@@ -47,7 +47,7 @@ export function Trial({ ground }: { readonly ground: CrewGround }) {
           figure('nitrate_mg_L', 'with'),
           ' and ',
           figure('phosphate_mg_L', 'with'),
-          '; without this crew ',
+          '; without this plan ',
           figure('nitrate_mg_L', 'without'),
           ' and ',
           figure('phosphate_mg_L', 'without'),

@@ -33,6 +33,8 @@ interface GrazerOf extends Pick<GrazersOf, 'ground' | 'onPick'> {
 
 function Grazer({ grazer, ground, isPicked, onPick }: GrazerOf) {
   const { taxon, tradeName, living, gets } = grazer
+  const isOne = Math.round(living) === 1
+  const they = isOne ? 'it' : 'they'
   const surfaces = ground.data.system.surfaces.length * 3
   return (
     <>
@@ -46,11 +48,11 @@ function Grazer({ grazer, ground, isPicked, onPick }: GrazerOf) {
       </button>
       <Says
         sentence={[
-          `Living: ${Math.round(living)}. Eaten by all together: `,
+          isOne ? 'One lives here. It eats ' : `${Math.round(living)} live here. They eat `,
           eatenFigure(grazer, ground),
-          ' of algae, with ',
+          ' of algae, ',
           usedFigure(grazer, ground),
-          ` of the appetite. Within reach: ${gets.length} of ${surfaces} places.`,
+          ` of what ${they} could. ${isOne ? 'It gets' : 'They get'} to ${gets.length} of ${surfaces} places.`,
         ]}
       />
     </>
