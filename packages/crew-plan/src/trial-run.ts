@@ -5,6 +5,7 @@ import {
   type Event,
   hungerOf,
   ledger,
+  livesAt,
   livingOf,
   type Model,
   type PlaceWeek,
@@ -18,6 +19,7 @@ import {
 import { convert } from '@holdfast/quantities'
 import type { Water } from './answer.ts'
 import { type Books, yearOf } from './books.ts'
+import { homeOf } from './candidates.ts'
 import type { Weekly } from './hands.ts'
 import { middle } from './middle.ts'
 import type { Present } from './question.ts'
@@ -71,20 +73,24 @@ const year = 365
  * starves.
  *
  * @param hands  what is taken off each week
+ * @param home  vessel in which those that come live and eat
  */
 export function trialRun(
   present: Present,
   changes: readonly Change[],
   hands: readonly Weekly[] = [],
+  home = homeOf(present.model.system).id,
 ): TrialRun {
   const { day, worlds, routine } = present
-  const known = new Set(crewOf(present.model.system).map(({ taxon }) => taxon))
-  const comers = [...new Set(changes.map(({ taxon }) => taxon))].filter((taxon) => !known.has(taxon))
+  const there = present.model.system.animals
+  const isHere = (taxon: string): boolean =>
+    there.some((one) => one.taxon === taxon) && livesAt(present.model.system, taxon, { vessel: home })
+  const comers = [...new Set(changes.map(({ taxon }) => taxon))].filter((taxon) => !isHere(taxon))
   const system = {
     ...present.model.system,
     animals: [
       ...present.model.system.animals,
-      ...comers.map((taxon) => ({ kind: taxon, taxon, count: 0, role: 'grazer' as const })),
+      ...comers.map((taxon) => ({ kind: taxon, taxon, count: 0, role: 'grazer' as const, vessel: home })),
     ],
   }
   const model = assemble(system, present.model.facts)
