@@ -7,7 +7,7 @@ import { plain } from './numbers.ts'
 
 export const spreadWords = (of: ComputedFigure) =>
   isExact(of)
-    ? 'It follows from what you described and has no spread.'
+    ? 'It has no spread: it is the same in every simulated tank.'
     : 'In nine cases of ten it lies between the two numbers in brackets.'
 
 /** A declared formula with the signs of print. */

@@ -5,6 +5,7 @@ import { takenIn } from '../../figure/entry-ids.ts'
 import { plain } from '../../figure/numbers.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { CrewTold } from '../../worker/answers.ts'
+import { several } from '../counted.ts'
 import { kindName, placeName } from '../reach/words.ts'
 import type { Plan } from './plan.tsx'
 
@@ -25,7 +26,7 @@ export function eatsFigure(one: About, ground: CrewGround): ComputedFigure | und
   return (
     fate && {
       id: `crew.eats.${one.taxon}`,
-      name: `What the ${one.tradeName} eat three months on`,
+      name: `What the ${several(one.tradeName)} eat three months on`,
       ...times(fate.bands.eats_g_d, 7),
       unit: 'g dry a week',
       least: 0.01,
@@ -81,7 +82,7 @@ export function lossFigure(one: Planned, ground: CrewGround): ComputedFigure | u
   const { low, value, high } = fate.bands.livingAfterYear
   return {
     id: `crew.lost.${one.taxon}`,
-    name: `Animals of ${one.tradeName} that a year costs`,
+    name: `${several(one.tradeName)} that a year costs`,
     value: lost(value),
     low: lost(high),
     high: lost(low),
@@ -125,13 +126,15 @@ export function orderFigure(one: Planned, ground: CrewGround): ComputedFigure {
     .find(({ id }) => id === 'crew.first_month_loss')
   const inAll = (share: number): number => Math.max(one.come, Math.round(one.come / (1 - share)))
   const price = grazer(one.taxon)?.price_usd
+  const most = loss ? Math.max(one.order, inAll(loss.high)) : one.order
   return {
     id: `crew.order.${one.taxon}`,
-    name: `${one.tradeName} to be ordered`,
+    name: `${several(one.tradeName)} to be ordered`,
     value: one.order,
     low: loss ? Math.min(one.order, inAll(loss.low)) : one.order,
-    high: loss ? Math.max(one.order, inAll(loss.high)) : one.order,
-    unit: one.order === 1 ? 'animal' : 'animals',
+    high: most,
+    unit: most === 1 ? 'animal' : 'animals',
+    least: 1,
     derivation: () => ({
       ...derived(
         ground,
@@ -236,7 +239,7 @@ function derived(
   instance: string,
 ): Derivation {
   return {
-    says: `${worlds} simulated tanks, which your readings weigh, live a year with this crew and your hand; the figure is their median.`,
+    says: `${worlds} simulated tanks, which your readings weigh, live a year with this crew and your hand; the figure is their median. So few tell the ends only roughly.`,
     steps,
     processes: processes.filter(
       (one) => from.some((each) => one.process.startsWith(each)) && one.instance.includes(instance),

@@ -9,10 +9,10 @@ import { today } from '../../record/log/when.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { dayText } from '../../water/days.ts'
 import type { CrewTold } from '../../worker/answers.ts'
+import { counted } from '../counted.ts'
 import { Cautions } from '../identify/cautions.tsx'
 import { kindName, placeName } from '../reach/words.ts'
 import { Barred } from './barred.tsx'
-import { counted } from './counted.ts'
 import { type CrewGround, handFigure, orderFigure } from './figures.ts'
 import { issueText } from './issue-text.ts'
 import { startOf } from './start-of.ts'
@@ -44,7 +44,7 @@ export function PlanView({ plan, told, data, isKept, onKeep, onWithout }: PlanOf
   const date = (days: number): string => dayText(first + days, timeZone)
   const hand = byHand.filter(({ grams_dry_per_week }) => grams_dry_per_week >= nothing)
   const leave = crew.filter((one) => one.leave > 0)
-  if (status === 'refused') return <Refused ground={ground} names={names} />
+  if (status === 'refused') return <Refused ground={ground} />
   if (crew.length === 0)
     return (
       <>
@@ -100,13 +100,8 @@ export function PlanView({ plan, told, data, isKept, onKeep, onWithout }: PlanOf
   )
 }
 
-interface RefusedOf {
-  readonly ground: CrewGround
-  readonly names: ReadonlyMap<string, string>
-}
-
 /** The best that was found, and why it does not do. */
-function Refused({ ground, names }: RefusedOf) {
+function Refused({ ground }: { readonly ground: CrewGround }) {
   const { crew, check, barred } = ground.plan
   const isHungry = check.issues.some(
     ({ code, where }) => code === 'starves' && crew.some(({ taxon, there }) => taxon === where && there > 0),
@@ -120,7 +115,7 @@ function Refused({ ground, names }: RefusedOf) {
       </p>
       <ul class="line">
         {check.issues.map((issue) => (
-          <li key={issue.where + issue.got}>{issueText(issue, names)}</li>
+          <li key={issue.where + issue.got}>{issueText(issue)}</li>
         ))}
       </ul>
       {isHungry && (

@@ -2,7 +2,7 @@ import { type Alternative, type Planned, starving } from '@holdfast/crew-plan'
 import { plain } from '../../figure/numbers.ts'
 import { Says } from '../../figure/says.tsx'
 import type { Sentence } from '../../figure/sentence.ts'
-import { counted } from './counted.ts'
+import { counted, several } from '../counted.ts'
 import { type CrewGround, causes, eatsFigure, hungerFigure, lossFigure, waterFigure } from './figures.ts'
 
 /** The months after which the water is told. */
@@ -20,7 +20,7 @@ export function Trial({ ground }: { readonly ground: CrewGround }) {
   const fed = new Set(toFeed?.map(({ taxon }) => taxon))
   const thin = lives
     .filter(({ taxon }) => !fed.has(taxon) && (fates.get(taxon)?.bands.hunger.high ?? 0) > starving)
-    .map(({ tradeName }) => tradeName)
+    .map(({ tradeName }) => several(tradeName))
   return (
     <section aria-labelledby="trial">
       <h3 id="trial">Tried for a year in the model</h3>

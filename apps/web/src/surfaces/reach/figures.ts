@@ -6,6 +6,7 @@ import { takenIn } from '../../figure/entry-ids.ts'
 import { plain } from '../../figure/numbers.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import type { ReachTold } from '../../worker/answers.ts'
+import { several } from '../counted.ts'
 import { kindName, patchName, placeName } from './words.ts'
 
 export interface ReachGround {
@@ -101,7 +102,7 @@ export const exposedFigure = (place: Exposed, ground: ReachGround): ComputedFigu
 export const eatenFigure = (grazer: GrazerReach, ground: ReachGround): ComputedFigure =>
   figure(
     `reach.eats.${grazer.taxon}`,
-    `What the ${grazer.tradeName} eat`,
+    `What the ${several(grazer.tradeName)} eat`,
     grazer.eaten_g_week,
     ground,
     () => {
@@ -126,7 +127,7 @@ const mostMeals = 4
 /** Share of the appetite that finds algae, per cent. */
 export const usedFigure = (grazer: GrazerReach, ground: ReachGround): ComputedFigure => ({
   id: `reach.used.${grazer.taxon}`,
-  name: `Share of the appetite of the ${grazer.tradeName} that is used`,
+  name: `Share of the appetite of the ${several(grazer.tradeName)} that is used`,
   ...times(grazer.used, 100),
   unit: '%',
   least: 1,

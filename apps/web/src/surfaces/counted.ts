@@ -3,9 +3,13 @@
  *
  * @example counted(2, 'bicolor blenny') // '2 bicolor blennies'
  */
-export function counted(count: number, tradeName: string): string {
+export const counted = (count: number, tradeName: string): string =>
+  `${count} ${count === 1 ? tradeName : several(tradeName)}`
+
+/** The same where it is not said how many. */
+export function several(tradeName: string): string {
   const [, name = tradeName, more = ''] = /^(.*?)(,.*| \([^)]*\))?$/.exec(tradeName) ?? []
-  return `${count} ${count === 1 ? name : plural(name)}${more}`
+  return `${plural(name)}${more}`
 }
 
 function plural(name: string): string {
