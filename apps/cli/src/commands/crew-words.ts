@@ -6,7 +6,11 @@ import { listed } from '../listed.ts'
 import { table } from '../table.ts'
 
 /** A crew plan as the terminal tells it. */
-export function crewInWords({ system, asOf }: SystemLog, answer: CrewAnswer): string {
+export function crewInWords(
+  { system, asOf }: SystemLog,
+  answer: CrewAnswer,
+  untold: readonly string[] = [],
+): string {
   const title = `Crew of ${system.name} on ${dateOf(asOf, system.timeZone)}`
   if (answer.status === 'none') return [title, ...answer.issues.map(said)].join('\n\n')
   const { crew, byHand, toFeed = [], steps, check, alternatives, effect, books = [] } = answer
@@ -73,6 +77,11 @@ export function crewInWords({ system, asOf }: SystemLog, answer: CrewAnswer): st
     ...(crew.length === 0
       ? ['No animal earns its place: little grows, or nothing eats it.']
       : [table(columns, rows), verdict]),
+    ...(untold.length === 0
+      ? []
+      : [
+          `Reckoned with though the log does not tell of it: ${untold.map((kind) => algaeKind(kind).title).join(', ')}. It grows in every lit tank; a survey makes the plan better.`,
+        ]),
     ...listed('Too little grows for these of yours', feedingSaid(toFeed)),
     ...listed('When they come', order),
     ...listed('For the hand', hand),

@@ -4,7 +4,9 @@ import {
   type Lent,
   loadSolver,
   type Present,
+  untold,
   type Wishes,
+  withEverPresent,
 } from '@holdfast/crew-plan'
 import { dateOf, type SystemLog } from '@holdfast/logbook'
 import { acceptCrew } from '../accept-crew.ts'
@@ -39,7 +41,7 @@ export interface CrewOptions extends Where {
 /** The animals that hold what grows on the last day of the log and find food when less grows, after a trial in the model. */
 export async function crewCommand(options: CrewOptions, terminal: Terminal): Promise<void> {
   if (options.with.length > 0) return await together(options, terminal)
-  const { log, present } = await presentIn(options, 'Crew', terminal)
+  const { log, present, question } = await presentIn(options, 'Crew', terminal, withEverPresent)
   const { system, asOf } = log
   vesselIn(system, options.vessel)
   const running = progress(terminal, 'Plans tried for a year')
@@ -51,8 +53,12 @@ export async function crewCommand(options: CrewOptions, terminal: Terminal): Pro
   const asOfDate = dateOf(asOf, system.timeZone)
   terminal.out(
     options.json
-      ? JSON.stringify({ system: system.id, as_of: asOfDate, ...answer, entry }, null, 2)
-      : `${crewInWords(log, answer)}${entry === null ? '' : `\n\nKept in the log. To take it back: holdfast log undo ${entry}`}`,
+      ? JSON.stringify(
+          { system: system.id, as_of: asOfDate, ...answer, untold: untold(question), entry },
+          null,
+          2,
+        )
+      : `${crewInWords(log, answer, untold(question))}${entry === null ? '' : `\n\nKept in the log. To take it back: holdfast log undo ${entry}`}`,
   )
 }
 
@@ -104,7 +110,7 @@ async function together(options: CrewOptions, terminal: Terminal): Promise<void>
     )
   const each: { readonly log: SystemLog; readonly present: Present }[] = []
   for (const system of new Set([first, ...others]))
-    each.push(await presentIn({ ...options, system }, `Crew of ${system}`, terminal))
+    each.push(await presentIn({ ...options, system }, `Crew of ${system}`, terminal, withEverPresent))
   for (const { log } of each) vesselIn(log.system, options.vessel)
   const wishes = wishesOf(options)
   const running = progress(terminal, 'Plans tried for a year')

@@ -35,6 +35,8 @@ export interface CrewTold {
   readonly crew: CrewAnswer
   /** By taxon. */
   readonly purposes: Readonly<Record<string, Purpose>>
+  /** Kinds of algae that the plan reckons with though nobody told of them. */
+  readonly untold: readonly string[]
   /** Simulated tanks in which the crew was tried. */
   readonly worlds: number
   readonly processes: LedgerAnswer['processes']

@@ -2,6 +2,7 @@ import {
   crewPlan,
   loadSolver,
   presentOfPast,
+  untold,
   usualSolving,
   type Wishes,
   withRoomFor,
@@ -12,10 +13,18 @@ import { type Purpose, purposeOf } from '@holdfast/reach'
 import solver from 'highs/runtime?url'
 import type { CrewTold } from './answers.ts'
 
-/** The crew plan for a past that is known; the solver is a file of ours, fetched when a plan is asked for. */
+export { withEverPresent } from '@holdfast/crew-plan'
+
+/**
+ * The crew plan for a past that is known; the solver is a file of ours, fetched when a plan is asked for.
+ *
+ * @param question  what the past was asked with
+ * @param told  what the keeper told, without what grows in every tank
+ */
 export async function crewOfPast(
   past: Past,
   question: OutlookQuestion,
+  told: OutlookQuestion,
   wishes: Wishes,
   running: Running,
 ): Promise<CrewTold> {
@@ -32,6 +41,7 @@ export async function crewOfPast(
   return {
     crew,
     purposes: Object.fromEntries(purposes),
+    untold: untold(told),
     worlds: present.worlds.length,
     processes: planned.length === 0 ? [] : explanations(assemble(tried, facts)),
   }

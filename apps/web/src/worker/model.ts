@@ -163,9 +163,10 @@ export function openModel(crew: Crew): Model {
       })
     },
     async crew(question, wishes, { onProgress, cancelled }) {
-      const past = await pastOf(question, (share) => onProgress(shareBeforePlan * share)).coming
-      const { crewOfPast } = await import('./crew-plan.ts')
-      return crewOfPast(past, question, wishes, {
+      const { crewOfPast, withEverPresent } = await import('./crew-plan.ts')
+      const asked = withEverPresent(question)
+      const past = await pastOf(asked, (share) => onProgress(shareBeforePlan * share)).coming
+      return crewOfPast(past, asked, question, wishes, {
         onProgress: (share) => onProgress(shareBeforePlan + (1 - shareBeforePlan) * share),
         cancelled,
       })

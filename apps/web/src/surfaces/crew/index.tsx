@@ -1,7 +1,7 @@
 import '../../style/identify.css'
 import '../../style/crew.css'
 import type { Wishes } from '@holdfast/crew-plan'
-import { grazer } from '@holdfast/facts'
+import { algaeKind, grazer } from '@holdfast/facts'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { LastAct } from '../../record/log/last-act.tsx'
 import { NotYet } from '../../record/outbox/not-yet.tsx'
@@ -99,6 +99,7 @@ export function CrewView({ data }: { readonly data: SystemData }) {
           {askedFor?.ticked !== ticked && (
             <p class="line quiet">This answers what you had ticked before. Ask again for the new wishes.</p>
           )}
+          <Untold kinds={now.answer.untold} />
           <Told
             told={now.answer}
             data={data}
@@ -109,6 +110,17 @@ export function CrewView({ data }: { readonly data: SystemData }) {
         </div>
       )}
     </section>
+  )
+}
+
+/** What the plan feeds its animals with although no survey has it. */
+function Untold({ kinds }: { readonly kinds: readonly string[] }) {
+  return kinds.length === 0 ? null : (
+    <p class="line quiet">
+      Your log does not tell of {kinds.map((kind) => algaeKind(kind).title).join(' and ')}. They grow in every
+      lit tank, so the plan reckons with them;{' '}
+      <a href={addressOf('record', undefined, { kind: 'survey' })}>a survey</a> makes it better.
+    </p>
   )
 }
 
