@@ -48,6 +48,12 @@ test('a crew is told with its trial, within the budget and without whom the keep
   }
 })
 
+test('a vessel that is not there is refused with those that are', async () => {
+  const { code, err } = await runHere(['crew', ...few, '--vessel', 'attic'], await described())
+  expect(code).toBe(1)
+  expect(err).toMatch(/"attic" is not in hall\. There are: display, sump\./)
+})
+
 test('wishes that clash are told with what would do', async () => {
   const { out } = await runHere(['crew', ...few, '--like', 'blenny', '--budget', '1'], await described())
   expect(out).toMatch(/cannot be had together: a budget of 1 US\$; at least one blenny/)

@@ -164,6 +164,7 @@ export function program(terminal: Terminal, end: (code: number) => void): Comman
       gathered,
       [],
     )
+    .option('--vessel <id>', 'vessel that the crew is for (default: the one with the largest surfaces)')
     .option('--with-caution', 'also animals that are safe with caution only')
     .option('--never <animal>', 'a taxon or group that is not to come; repeat for each', gathered, [])
     .option('--only <animal>', 'a taxon or group of which alone to plan; repeat for each', gathered, [])

@@ -42,9 +42,8 @@ export function bookLines(
   toFeed: readonly ToFeed[],
   facts: FactsOfSystem,
 ): readonly BookLine[] {
-  const streams = [
-    ...new Set([...withPlan.N.keys(), ...withPlan.P.keys(), ...without.N.keys(), ...without.P.keys()]),
-  ]
+  const known = [withPlan, without].flatMap(({ N, P }) => [...N.keys(), ...P.keys()])
+  const streams = [...new Set(known)].sort((a, b) => rank(a) - rank(b))
   const lines = streams.map((stream): BookLine => {
     const of = ({ N, P }: Books) => ({ N_mg_day: N.get(stream) ?? 0, P_mg_day: P.get(stream) ?? 0 })
     return { stream, ...of(withPlan), without: of(without) }
@@ -60,6 +59,10 @@ export function bookLines(
     { stream: 'in: fed by your hand, at most', ...fed, without: { N_mg_day: 0, P_mg_day: 0 } },
   ]
 }
+
+/** What moves inside first, then what comes in, what goes out, and what stays. */
+const rank = (stream: string): number =>
+  stream in inside ? 0 : ['in: ', 'out: ', ''].findIndex((start) => stream.startsWith(start)) + 1
 
 /** Of both atoms, medians over the worlds. */
 export interface Books {

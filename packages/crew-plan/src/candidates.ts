@@ -65,7 +65,7 @@ export const roomOf = ({ glass_volume_L, volume_L }: Vessel): number => glass_vo
 export function judged(system: System, home: Vessel, wishes: Wishes, facts: FactsOfSystem): Judged {
   const candidates: Candidate[] = []
   const barred: Barred[] = []
-  const mates = matesOf(system)
+  const mates = matesOf(system, home)
   for (const animal of grazers()) {
     const no = refusal(animal, system, home, wishes, mates, facts)
     if (no) barred.push({ taxon: animal.taxon, ...no })
@@ -81,10 +81,11 @@ export function judged(system: System, home: Vessel, wishes: Wishes, facts: Fact
   return { candidates, barred }
 }
 
-/** Neighbours that live there: other animals, corals, and what the description names. */
-function matesOf(system: System): readonly Neighbour[] {
+/** Neighbours that live in a vessel: other animals, and corals; an animal of which no vessel is told may be anywhere. */
+function matesOf(system: System, home: Vessel): readonly Neighbour[] {
   const corals = system.corals ? neighboursNamed(system.corals.kind) : []
-  return [...new Set([...system.animals.flatMap(rowsOf), ...corals])]
+  const near = system.animals.filter(({ vessel = home.id }) => vessel === home.id)
+  return [...new Set([...near.flatMap((one) => rowsOf(one)), ...corals])]
 }
 
 type Refusal = Omit<Barred, 'taxon'>

@@ -223,6 +223,32 @@ describe('a reef of 130 L with more snails than find food in a lean year', () =>
   })
 })
 
+test('snails of another vessel are no part of the crew, and those that come eat where the crew is for alone', () => {
+  const shelf = { ...reef.surfaces[0], id: 'shelf', vessel: 'sump', area_m2: 0.1 }
+  const present = presentOf({
+    ...reef,
+    vessels: [...reef.vessels, { id: 'sump', kind: 'sump', volume_L: 30, glass_volume_L: 40 }],
+    surfaces: [...reef.surfaces, shelf],
+    algae: [...reef.algae, { kind: 'film_green', surface: 'shelf', cover: 0.5 }],
+    animals: [...reef.animals, { kind: 'snail', taxon: snail, count: 3, role: 'grazer', vessel: 'sump' }],
+  })
+  const setting = settingOf({ present, wishes: {} })
+  expect(setting.home.id).toBe(reef.vessels[0].id)
+  expect([...setting.demand.living.keys()]).toEqual([])
+  const other = 'Turbo bruneus'
+  const { held } = trialRun(present, [{ day: present.day, taxon: other, count: 4 }])
+  const eaten = (surface: string): number =>
+    held
+      .filter((place) => place.surface === surface)
+      .reduce((sum, { grazed_g_d }) => sum + (grazed_g_d.get(other) ?? 0), 0)
+  expect(eaten('shelf')).toBe(0)
+  expect(eaten('rock_face')).toBeGreaterThan(0)
+  // Room is that of the vessel meant: what needs more than the sump has is not to come there.
+  const inSump = settingOf({ present, wishes: { vessel: 'sump' } })
+  expect(inSump.barred.find(({ taxon }) => taxon === 'Mespilia globulus')).toMatchObject({ code: 'no room' })
+  expect(inSump.demand.living.get(snail)).toBe(3)
+})
+
 describe('where next to nothing grows', () => {
   const dark = reef.surfaces.map((surface) => ({ ...surface, light_umol_m2_s: 1 }))
   const present = presentOf({ ...reef, surfaces: dark })

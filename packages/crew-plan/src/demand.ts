@@ -2,6 +2,7 @@ import {
   crewOf,
   type Intake,
   intakes,
+  livesAt,
   livingOf,
   type PlaceWeek,
   placeKey,
@@ -28,7 +29,7 @@ export interface Place {
 export interface Demand {
   readonly places: readonly Place[]
   readonly intakes: ReadonlyMap<string, Intake>
-  /** Of the crew that is there, how many live, whole animals by taxon. */
+  /** Of the crew that is at home there, how many live, whole animals by taxon. */
   readonly living: ReadonlyMap<string, number>
 }
 
@@ -41,8 +42,10 @@ const weeks = [
 /**
  * The larger growth of the coming week and of the week two months on with husbandry unchanged, and the larger
  * intakes; medians over the worlds that the system may be. A film that has only begun is no film to plan for.
+ *
+ * @param home  vessel that the crew is for
  */
-export function demandOf(present: Present, taxa: readonly string[]): Demand {
+export function demandOf(present: Present, taxa: readonly string[], home: string): Demand {
   const { model, day, worlds, routine } = present
   const moments = routine(day + weeks[1][1])
   const looks = worlds.map((world) => {
@@ -60,7 +63,10 @@ export function demandOf(present: Present, taxa: readonly string[]): Demand {
       const [first, last] = [marks[2 * w], marks[2 * w + 1]]
       const places = placesBetween(model, world, first, last)
       const then = { ...world, states: first.states }
-      return { places, intakes: new Map(intakes(model, then, taxa, places).map((one) => [one.taxon, one])) }
+      return {
+        places,
+        intakes: new Map(intakes(model, then, taxa, places, home).map((one) => [one.taxon, one])),
+      }
     })
   })
   const largest = (world: number, of: (look: (typeof looks)[number][number]) => number): number =>
@@ -80,7 +86,8 @@ export function demandOf(present: Present, taxa: readonly string[]): Demand {
   })
   const of = (taxon: string, what: 'appetite_g_d' | 'algae_g_d' | 'detritus_g_d'): number =>
     middle(present, (w) => largest(w, (look) => look.intakes.get(taxon)?.[what] ?? 0))
-  const living = crewOf(model.system).map(({ taxon }) => {
+  const here = crewOf(model.system).filter(({ taxon }) => livesAt(model.system, taxon, { vessel: home }))
+  const living = here.map(({ taxon }) => {
     const index = stateIndex(model, livingOf(taxon).id)
     return [taxon, Math.round(middle(present, (w) => worlds[w].states[index]))] as const
   })

@@ -19,7 +19,7 @@ export function settingOf({ present, wishes }: CrewQuestion): Setting {
   const home = homeOf(system, wishes.vessel)
   const { candidates, barred } = judged(system, home, wishes, facts)
   const taxa = [...new Set([...named(present), ...candidates.map(({ animal }) => animal.taxon)])]
-  const demand = demandOf(present, taxa)
+  const demand = demandOf(present, taxa, home.id)
   return { present, wishes, system, home, facts, candidates, barred, demand, minded: mindedOf(demand, facts) }
 }
 

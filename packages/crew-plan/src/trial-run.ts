@@ -19,6 +19,7 @@ import { convert } from '@holdfast/quantities'
 import type { Water } from './answer.ts'
 import { type Band, bandOver } from './band.ts'
 import { type Books, yearOf } from './books.ts'
+import { homeOf } from './candidates.ts'
 import type { Measured, Weekly } from './hands.ts'
 import { middle } from './middle.ts'
 import type { Present } from './question.ts'
@@ -75,16 +76,19 @@ const year = 365
  * starves.
  *
  * @param hands  what is taken off each week
+ * @param home  vessel in which those that come live and eat
  */
 export function trialRun(
   present: Present,
   changes: readonly Change[],
   hands: readonly Weekly[] = [],
+  home = homeOf(present.model.system).id,
 ): TrialRun {
   const { day, worlds, routine } = present
   const system = withRoomFor(
     present.model.system,
     changes.map(({ taxon }) => taxon),
+    home,
   )
   const model = assemble(system, present.model.facts)
   const to = day + year + 1

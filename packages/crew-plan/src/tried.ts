@@ -41,10 +41,10 @@ export function tried(
   { values, cost, proved }: Extract<Solved, { readonly status: 'solved' }>,
   learnt: Learnt,
 ): Tried {
-  const { present, wishes, facts, minded } = setting
+  const { present, wishes, facts, minded, home } = setting
   const crew = crewOfSolution(made, values, facts.typical('crew_plan.steps'))
   const hands = largest([...learnt.hands, ...weeklyOf(crew.byHand, minded, facts)])
-  const trial = trialRun(present, changesOf(crew, present.day), hands)
+  const trial = trialRun(present, changesOf(crew, present.day), hands, home.id)
   const byHand = takenBy(hands, trial.held)
   return {
     crew,

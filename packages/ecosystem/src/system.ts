@@ -261,6 +261,8 @@ export interface Animals {
   readonly mass_g?: number
   readonly adult_size_cm?: number
   readonly role: 'fish' | 'grazer' | 'other'
+  /** Id of the vessel that they live and eat in; without it they eat wherever their kind gets to. */
+  readonly vessel?: string
 }
 
 export interface Corals {

@@ -48,7 +48,8 @@ function isUnreached(
 ): boolean {
   if (!surface.enclosed && !built.includes(surface.kind)) return false
   const eaters = system.animals.filter(
-    ({ taxon, count }) => count > 0 && taxon !== undefined && taste(taxon, kind).preference >= eats,
+    ({ taxon, count, vessel = surface.vessel }) =>
+      count > 0 && vessel === surface.vessel && taxon !== undefined && taste(taxon, kind).preference >= eats,
   )
   return !eaters.some(({ taxon = '', adult_size_cm }) =>
     patches.some((patch) => reaches(surface, taxon, patch, adult_size_cm, facts)),

@@ -1,5 +1,5 @@
 import { homeOf, judged, type Present } from '@holdfast/crew-plan'
-import { reaches, type Surface, tasteAtHeight } from '@holdfast/ecosystem'
+import { livesAt, reaches, type Surface, tasteAtHeight } from '@holdfast/ecosystem'
 import { caution, controlsOf, type Grazer, grazer, measure, stubbornKind, surfaceKind } from '@holdfast/facts'
 import type { Deed, GrazerReach, PlaceReach } from './answer.ts'
 import { daysUntilMinded, longest, rhythmInWords, rhythmOf } from './rhythm.ts'
@@ -54,7 +54,9 @@ function animals(
   const { system, facts } = present.model
   const gets = (animal: Grazer): boolean =>
     eats(animal, place, present) && reaches(surface, animal.taxon, place.patch, undefined, facts)
-  const there = crew.flatMap(({ taxon }) => grazer(taxon) ?? []).filter(gets)
+  const there = crew
+    .flatMap(({ taxon }) => grazer(taxon) ?? [])
+    .filter((animal) => gets(animal) && livesAt(system, animal.taxon, surface))
   const isSpare = crew.some(
     ({ taxon, used }) => used.value < spare && there.some((one) => one.taxon === taxon),
   )

@@ -2,6 +2,7 @@ import { type BandOver, bandOver, type Present } from '@holdfast/crew-plan'
 import {
   appetiteOf,
   crewOf,
+  livesAt,
   livingOf,
   type PlaceWeek,
   patches,
@@ -135,15 +136,12 @@ function grazersOver(
   })
 }
 
-const getsTo = (
-  { surfaces, animals }: System,
-  taxon: string,
-  facts: Present['model']['facts'],
-): readonly string[] => {
+const getsTo = (system: System, taxon: string, facts: Present['model']['facts']): readonly string[] => {
+  const { surfaces, animals } = system
   const size = animals.find((one) => one.taxon === taxon)?.adult_size_cm
   return surfaces.flatMap((surface) =>
     patches
-      .filter((patch) => reaches(surface, taxon, patch, size, facts))
+      .filter((patch) => livesAt(system, taxon, surface) && reaches(surface, taxon, patch, size, facts))
       .map((patch) => patchOf({ surface: surface.id, patch })),
   )
 }

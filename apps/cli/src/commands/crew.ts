@@ -22,6 +22,8 @@ export interface CrewOptions extends Where {
   readonly with: readonly string[]
   readonly members: number
   readonly seed: number
+  /** Vessel that the crew is for; without it the one with the largest surfaces. */
+  readonly vessel?: string
   readonly withCaution?: true
   readonly never: readonly string[]
   readonly only: readonly string[]
@@ -39,6 +41,7 @@ export async function crewCommand(options: CrewOptions, terminal: Terminal): Pro
   if (options.with.length > 0) return await together(options, terminal)
   const { log, present } = await presentIn(options, 'Crew', terminal)
   const { system, asOf } = log
+  vesselIn(system, options.vessel)
   const running = progress(terminal, 'Plans tried for a year')
   const wishes = wishesOf(options)
   const answer = crewPlan({ present, wishes }, await loadSolver(), undefined, running)
@@ -54,6 +57,7 @@ export async function crewCommand(options: CrewOptions, terminal: Terminal): Pro
 }
 
 const wishesOf = ({
+  vessel,
   never,
   only,
   like,
@@ -65,6 +69,7 @@ const wishesOf = ({
 }: CrewOptions): Wishes => ({
   never,
   liked: like,
+  ...(vessel === undefined ? {} : { vessel }),
   ...(only.length > 0 ? { only } : {}),
   ...(keep ? { keep: 'all' } : {}),
   ...(mostOfOne === undefined ? {} : { mostOfOne }),
@@ -72,6 +77,19 @@ const wishesOf = ({
   ...(budget === undefined ? {} : { budget_usd: budget }),
   ...(withCaution ? { withCaution: 'all' } : {}),
 })
+
+/** @throws Refused where a vessel is meant that is not there */
+function vesselIn({ id, vessels }: SystemLog['system'], meant?: string): void {
+  if (meant === undefined || vessels.some((vessel) => vessel.id === meant)) return
+  const accepted = `There are: ${vessels.map((vessel) => vessel.id).join(', ')}.`
+  throw refuse(
+    'no-such-vessel',
+    'Vessel',
+    `"${meant}" is not in ${id}`,
+    accepted,
+    'Name one of them with --vessel.',
+  )
+}
 
 /** One plan over several systems, in which one lends to another before any is bought. */
 async function together(options: CrewOptions, terminal: Terminal): Promise<void> {
@@ -87,6 +105,7 @@ async function together(options: CrewOptions, terminal: Terminal): Promise<void>
   const each: { readonly log: SystemLog; readonly present: Present }[] = []
   for (const system of new Set([first, ...others]))
     each.push(await presentIn({ ...options, system }, `Crew of ${system}`, terminal))
+  for (const { log } of each) vesselIn(log.system, options.vessel)
   const wishes = wishesOf(options)
   const running = progress(terminal, 'Plans tried for a year')
   const questions = each.map(({ present }) => ({ present, wishes }))

@@ -1,5 +1,6 @@
 import {
   crewPlan,
+  homeOf,
   loadSolver,
   presentOfPast,
   usualSolving,
@@ -28,6 +29,7 @@ export async function crewOfPast(
   const tried = withRoomFor(
     system,
     planned.map(({ taxon }) => taxon),
+    homeOf(system, wishes.vessel).id,
   )
   return {
     crew,

@@ -3,23 +3,26 @@ import { patches } from '../accounts/index.ts'
 import { fact, gathered, setting } from '../declare/index.ts'
 import type { Surface } from '../system.ts'
 import { living, type Member } from './crew.ts'
-import { reaches } from './reach.ts'
+import { livesAt, reaches } from './reach.ts'
 import { temperature } from './readings.ts'
 import { patchShare } from './stands.ts'
 
 type Eater = Pick<Member, 'system' | 'taxon' | 'animal' | 'animals'>
 
-/** What a taxon gets to of some surfaces, m². */
+/** What a taxon gets to of some surfaces, in the vessels that it lives in, m². */
 export const reachedOf = (
   surfaces: readonly Surface[],
-  { taxon, animals }: Eater,
+  { system, taxon, animals }: Eater,
   facts: FactsOfSystem,
 ): number =>
   surfaces.reduce(
     (sum, surface) =>
       sum +
       patches
-        .filter((patch) => reaches(surface, taxon, patch, animals.adult_size_cm, facts))
+        .filter(
+          (patch) =>
+            livesAt(system, taxon, surface) && reaches(surface, taxon, patch, animals.adult_size_cm, facts),
+        )
         .reduce((part, patch) => part + surface.area_m2 * patchShare(surface, patch, facts), 0),
     0,
   )

@@ -4,7 +4,7 @@ import { change, fact, process, setting, split } from '../declare/index.ts'
 import type { System } from '../system.ts'
 import { appetite } from './appetite.ts'
 import { absorbed, bodyFacts, crewOf, growth, type Member } from './crew.ts'
-import { reaches } from './reach.ts'
+import { livesAt, reaches } from './reach.ts'
 import {
   covering,
   type Growing,
@@ -40,6 +40,7 @@ export const mouthsOf = (
     standsOf(system)
       .filter(
         ({ surface, stand }) =>
+          livesAt(system, member.taxon, surface) &&
           reaches(surface, member.taxon, stand.patch, member.animals.adult_size_cm, facts) &&
           taste(member.taxon, stand.kind).preference > 0,
       )

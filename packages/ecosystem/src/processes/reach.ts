@@ -1,12 +1,22 @@
 import { type FactsOfSystem, grazer } from '@holdfast/facts'
 import { patches } from '../accounts/index.ts'
-import type { Surface } from '../system.ts'
+import type { Surface, System } from '../system.ts'
 import { patchShare } from './stands.ts'
 
 /** Does the animal get into a surface behind a comb: half of its size passes the slot. */
 export function passes(surface: Surface, adultSize_cm: number): boolean {
   if (!surface.enclosed) return true
   return surface.opening_mm !== undefined && (adultSize_cm * 10) / 2 <= surface.opening_mm
+}
+
+/** Is any of a taxon at home where a surface is: it lives in that vessel, or nobody told in which. */
+export const livesAt = (
+  { animals }: Pick<System, 'animals'>,
+  taxon: string,
+  { vessel }: Pick<Surface, 'vessel'>,
+): boolean => {
+  const entries = animals.filter((one) => one.taxon === taxon)
+  return entries.length === 0 || entries.some((one) => one.vessel === undefined || one.vessel === vessel)
 }
 
 /**

@@ -3,7 +3,7 @@ import { livingOf, standAccount } from '../accounts/index.ts'
 import { assemble } from '../assemble/assemble.ts'
 import { type Model, stateIndex } from '../assemble/model.ts'
 import { equationsOf } from '../simulate/equations-of.ts'
-import type { System } from '../system.ts'
+import type { Animals, System } from '../system.ts'
 import { tasteAtHeight } from './taste-at-height.ts'
 import { eatersOf, type PlaceWeek } from './week.ts'
 import { carriedOver, parameterOf, type World } from './world.ts'
@@ -24,14 +24,16 @@ export interface Intake {
  * food is shared over stands and not over mouths, so that none of them makes a difference to another.
  *
  * @param places  the stands of today, for their height
+ * @param vessel  in which those live that the description does not have
  */
 export function intakes(
   model: Model,
   world: World,
   taxa: readonly string[],
   places: readonly PlaceWeek[],
+  vessel?: string,
 ): readonly Intake[] {
-  const trial = assemble(withOneOfEach(model.system, taxa), model.facts)
+  const trial = assemble(withOneOfEach(model.system, taxa, vessel), model.facts)
   const carried = carriedOver(model, world, trial)
   for (const taxon of taxa) carried.states[stateIndex(trial, livingOf(taxon).id)] = 1
   const rates = new Float64Array(trial.fluxes.length)
@@ -64,12 +66,22 @@ export function intakes(
 const share = (part: number, whole: number): number => (whole > 0 ? part / whole : 0)
 
 /** The same system with one animal of each taxon and no other grazer. */
-function withOneOfEach(system: System, taxa: readonly string[]): System {
+function withOneOfEach(system: System, taxa: readonly string[], vessel?: string): System {
   const others = system.animals.filter(({ taxon }) => taxon === undefined || !grazer(taxon))
   return {
     ...system,
-    animals: [...others, ...taxa.map((taxon) => ({ kind: taxon, taxon, count: 1, role: 'grazer' as const }))],
+    animals: [...others, ...taxa.flatMap((taxon) => oneOf(system, taxon, vessel))],
   }
+}
+
+/** One animal of a taxon, at home where those of it are that live there. */
+function oneOf({ animals }: System, taxon: string, vessel?: string): readonly Animals[] {
+  const known = animals.filter((one) => one.taxon === taxon)
+  const at = known.length > 0 ? known.map((one) => one.vessel) : [vessel]
+  return at.map((home, k) => ({
+    ...{ kind: taxon, taxon, count: k === 0 ? 1 : 0, role: 'grazer' },
+    ...(home === undefined ? {} : { vessel: home }),
+  }))
 }
 
 function standsByCarbon(model: Model, places: readonly PlaceWeek[]): ReadonlyMap<number, PlaceWeek> {

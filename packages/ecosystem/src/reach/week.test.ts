@@ -46,6 +46,26 @@ describe('the week of every surface', () => {
     expect(grazed(week(reef).places)).toBe(0)
   })
 
+  test('snails of the sump eat there and not in the display, and those of no vessel in both', () => {
+    const shelf: Surface = { ...reef.surfaces[0], id: 'shelf', vessel: 'sump', area_m2: 0.1 }
+    const grazedIn = (vessel?: string) => {
+      const homed = snails.map((one) => ({ ...one, ...(vessel === undefined ? {} : { vessel }) }))
+      const { places } = week({
+        ...reef,
+        vessels: [...reef.vessels, { id: 'sump', kind: 'sump', volume_L: 30 }],
+        surfaces: [...reef.surfaces, shelf],
+        animals: [...reef.animals, ...homed],
+      })
+      const inSump = grazed(on(places, 'shelf'))
+      return { inSump, inDisplay: grazed(places) - inSump }
+    }
+    expect(grazedIn('sump').inDisplay).toBe(0)
+    expect(grazedIn('sump').inSump).toBeGreaterThan(0)
+    expect(grazedIn(reef.vessels[0].id).inSump).toBe(0)
+    expect(grazedIn(reef.vessels[0].id).inDisplay).toBeGreaterThan(0)
+    expect(Math.min(...Object.values(grazedIn()))).toBeGreaterThan(0)
+  })
+
   test('a surface behind a comb of 5 mm gets no grazing from a snail of 3 cm', () => {
     const overflow: Surface = {
       id: 'overflow',

@@ -201,6 +201,7 @@ export const systemDescription: z.ZodMiniType<System> = z.object({
       mass_g: z.exactOptional(positive),
       adult_size_cm: z.exactOptional(positive),
       role: z.enum(animalRoles),
+      vessel: z.exactOptional(name),
     }),
   ),
   corals: z.exactOptional(z.object({ kind: name, area_m2: notNegative })),

@@ -154,6 +154,7 @@ const animals = z.strictObject({
   mass: optional(text.grams),
   'adult size': optional(text.centimetres),
   role: z.enum(animalRoles),
+  vessel: optional(name),
 })
 
 /** A share of a surface, 0 to 1. */

@@ -341,6 +341,17 @@ test('a key of a refugium that is misspelt is refused, and a vessel that is not 
   expect(said.join('\n')).toContain('there is no vessel "attic"')
 })
 
+test('animals have the vessel that is told, and one that is not there is refused', () => {
+  const snails = { kind: 'snail', taxon: 'Trochus histrio', count: 6, role: 'grazer' }
+  const [{ id }] = hall.vessels
+  const read = readSystemFile(changed({ animals: [{ ...snails, vessel: id }, snails] }))
+  if (!read.ok) throw new Error(read.issues.map(issueInWords).join('\n'))
+  expect(read.system.animals.map(({ vessel }) => vessel)).toEqual([id, undefined])
+  expect(issuesOf(changed({ animals: [{ ...snails, vessel: 'attic' }] })).join('\n')).toContain(
+    'there is no vessel "attic"',
+  )
+})
+
 test('a ration that a letter leaves unsaid is one that the model takes wide', () => {
   const read = readSystemFile(JSON.stringify({ ...hall, unsaid: ['feeds 1, amount', 'vessels 1, water'] }))
   expect(read).toHaveProperty('system.feeds.0.untold', true)

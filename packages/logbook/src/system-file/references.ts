@@ -23,6 +23,9 @@ export function misfits(document: unknown): readonly Issue[] {
     ...surfaces.flatMap((one, place) =>
       missing(`surfaces ${place + 1}, vessel`, one.vessel, 'vessel', vessels),
     ),
+    ...parts(document, 'animals').flatMap((one, place) =>
+      missing(`animals ${place + 1}, vessel`, one.vessel, 'vessel', vessels),
+    ),
     ...parts(document, 'algae').flatMap((one, place) =>
       missing(`algae ${place + 1}, surface`, one.surface, 'surface', surfaces),
     ),

@@ -54,13 +54,14 @@ export function toSystem(document: SystemDocument): System {
       ...given('untold', document.unsaid?.includes(`feeds ${place + 1}, amount`) || undefined),
     })),
     equipment: document.equipment.map((one) => equipment(one, timeZone)),
-    animals: document.animals.map(({ kind, taxon, count, mass, 'adult size': size, role }) => ({
+    animals: document.animals.map(({ kind, taxon, count, mass, 'adult size': size, role, vessel }) => ({
       kind,
       ...given('taxon', taxon),
       count,
       ...given('mass_g', mass),
       ...given('adult_size_cm', size),
       role,
+      ...given('vessel', vessel),
     })),
     ...given('corals', corals && { kind: corals.kind, area_m2: corals.area }),
     algae: document.algae,
