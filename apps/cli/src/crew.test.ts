@@ -48,6 +48,24 @@ test('a crew is told with its trial, within the budget and without whom the keep
   }
 })
 
+test('who is there and lacks food is told with what to feed, the caution first', async () => {
+  const data = temporaryFolder()
+  const file = join(temporaryFolder(), 'crowded.json')
+  const told = JSON.parse(readFileSync(systemFile(), 'utf8'))
+  const snails = { kind: 'snail', taxon: 'Trochus histrio', count: 400, role: 'grazer' }
+  const algae = told.surfaces.map(({ id }: { readonly id: string }) => ({
+    kind: 'film_green',
+    surface: id,
+    cover: 0.3,
+  }))
+  writeFileSync(file, JSON.stringify({ ...told, animals: [snails], algae }))
+  await runHere(['system', 'add', file, '--from', '2026-01-01'], data)
+  const { out } = await runHere(['crew', ...few, '--only', 'snail', '--keep'], data)
+  const [, feeding = ''] = out.split('Too little grows for these of yours')
+  expect(feeding).toMatch(/^\s+When growth ends, .+\n\s+400 banded trochus snail: .+ g of dried algae a week/)
+  expect(out).toContain('do not replace them')
+})
+
 test('a vessel that is not there is refused with those that are', async () => {
   const { code, err } = await runHere(['crew', ...few, '--vessel', 'attic'], await described())
   expect(code).toBe(1)

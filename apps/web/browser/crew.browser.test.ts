@@ -18,7 +18,7 @@ it.each(looks)(
     )
     expect(await page.locator('.steps-of-crew > li').count()).toBe(2)
     await page.getByText('Animals you would like, or never want').click()
-    await page.getByText('Urchins').click()
+    await page.getByText('Urchins', { exact: true }).click()
     expect(await accessibilityIssues(page)).toEqual([])
     const small = await page.evaluate(() =>
       [...document.querySelectorAll('.crew :is(button, summary, select, label)')]
@@ -35,7 +35,7 @@ it.each(looks)(
 it('what is refused stands in the address, and where wishes clash the page says what would give', async () => {
   const { page } = await visit(site.browser, open('&budget=10'), { from: 'heading' })
   await page.getByText('Animals you would like, or never want').press('Enter')
-  await page.getByText('Urchins').press('Enter')
+  await page.getByText('Urchins', { exact: true }).press('Enter')
   await page.getByRole('checkbox', { name: 'Never: tuxedo urchin, Mespilia globulus' }).press('Space')
   await page.waitForFunction(() => location.search.includes('never=Mespilia'))
   await page.getByRole('button', { name: 'Work out a crew' }).press('Enter')

@@ -1,5 +1,4 @@
-import type { BookLine, CrewAnswer, ToFeed } from '@holdfast/crew-plan'
-import { patchWords } from '@holdfast/crew-plan'
+import { type BookLine, type CrewAnswer, type Planned, patchWords, type ToFeed } from '@holdfast/crew-plan'
 import { algaeKind, caution, grazer, measure } from '@holdfast/facts'
 import { dateOf, type SystemLog } from '@holdfast/logbook'
 import { listed } from '../listed.ts'
@@ -53,7 +52,7 @@ export function crewInWords(
   )
   const losses = crew
     .filter(({ lostInYear }) => lostInYear >= 0.05)
-    .map(({ tradeName, lostInYear, turnover: { firstMonth, age, mates, hunger } }) => {
+    .map(({ taxon, tradeName, lostInYear, turnover: { firstMonth, age, mates, hunger } }) => {
       const causes = {
         'in the first month': firstMonth,
         'by age': age,
@@ -63,7 +62,10 @@ export function crewInWords(
       const told = Object.entries(causes).flatMap(([cause, count]) =>
         count >= 0.05 ? [`${count.toFixed(1)} ${cause}`] : [],
       )
-      return `${tradeName}: ${lostInYear.toFixed(1)} (${told.join(', ')})`
+      const mind = toFeed.some((one) => one.taxon === taxon)
+        ? '; do not replace them, fed fewer are lost'
+        : ''
+      return `${tradeName}: ${lostInYear.toFixed(1)} (${told.join(', ')})${mind}`
     })
   const others = alternatives.map((other) => {
     const comers = other.crew.filter(({ come }) => come > 0)
@@ -83,9 +85,10 @@ export function crewInWords(
           `Reckoned with though the log does not tell of it: ${untold.map((kind) => algaeKind(kind).title).join(', ')}. It grows in every lit tank; a survey makes the plan better.`,
         ]),
     ...listed('Too little grows for these of yours', feedingSaid(toFeed)),
+    ...listed('To be given away', givingSaid(crew)),
     ...listed('When they come', order),
     ...listed('For the hand', hand),
-    ...listed('Lost in a year, to be replaced', losses),
+    ...listed('Lost in a year', losses),
     ...listed('The water with this crew, and without it', water),
     ...(books.length === 0
       ? []
@@ -104,6 +107,18 @@ const said = ({ where, got, accepted, next }: CrewIssue): string =>
 
 /** A taxon as keepers call it. */
 export const nameOf = (taxon: string): string => grazer(taxon)?.tradeName ?? taxon
+
+/** Who goes, the cautions ahead of how. */
+function givingSaid(crew: readonly Planned[]): readonly string[] {
+  const leave = crew.filter((one) => one.leave > 0)
+  if (leave.length === 0) return []
+  const { how, cautions } = measure('crew_reduce')
+  return [
+    ...cautions.map((key) => caution(key).says),
+    ...leave.map((one) => `${one.leave} ${one.tradeName}`),
+    how,
+  ]
+}
 
 /** Who has to be fed, the cautions of feeding ahead of how. */
 function feedingSaid(toFeed: readonly ToFeed[]): readonly string[] {

@@ -37,6 +37,7 @@ describe('a computed figure', () => {
     expect(text(0.00001, 0, 1.7, 'g')).toBe('under 0.0001 (0 to 1.7) g')
     const told = { low: 0, unit: '%', least: 1 }
     expect(figureText({ ...told, value: 0.09, high: 3.1 })).toBe('under 1 (0 to 3) %')
+    expect(figureText({ ...told, value: 0.09, high: 1.6 })).toBe('under 1 (0 to 2) %')
     expect(figureText({ ...told, value: 0.09, high: 0.3 })).toBe('under 1 %')
     expect(text(32, 0.2, 178, 'mg')).toBe('30 (0 to 180) mg')
   })

@@ -30,9 +30,10 @@ export function written(value: number, low: number, high: number, least = 0): Wr
   }
   const [near, far] = [Math.min(...known), Math.max(...known)]
   // Where the value lies all but on one end, the other end tells how well it is known.
-  const place = Math.max(placeFor(near), placeFor(far) - finest, least > 0 ? magnitude(least) : -Infinity)
+  const smallestPlace = least > 0 ? magnitude(least) : Number.NEGATIVE_INFINITY
+  const place = Math.max(placeFor(near), placeFor(far) - finest, smallestPlace)
   const put = (end: number, gap: number) => {
-    const at = far / near > skewed && gap === far ? placeFor(far) : place
+    const at = far / near > skewed && gap === far ? Math.max(placeFor(far), smallestPlace) : place
     // Of what cannot be below nothing a row of noughts says no more than one.
     return low >= 0 && isNought(end, at) ? '0' : rounded(end, at)
   }

@@ -1,5 +1,6 @@
 import {
   crewPlan,
+  homeOf,
   loadSolver,
   presentOfPast,
   untold,
@@ -37,6 +38,7 @@ export async function crewOfPast(
   const tried = withRoomFor(
     system,
     planned.map(({ taxon }) => taxon),
+    homeOf(system, wishes.vessel).id,
   )
   return {
     crew,
