@@ -50,4 +50,6 @@ export interface Model {
   reach(question: OutlookQuestion, asking: Asking<ReachTold>): Promise<ReachTold>
   crew(question: OutlookQuestion, wishes: Wishes, asking: Asking<CrewTold>): Promise<CrewTold>
   ladder(question: OutlookQuestion, wishes: LadderWishes, asking: Asking<LadderTold>): Promise<LadderTold>
+  /** Nobody waits for anything: what is under way is dropped. */
+  rest(): void
 }

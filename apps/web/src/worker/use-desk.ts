@@ -10,7 +10,7 @@ export interface DeskInUse {
   readonly cancel: () => void
 }
 
-/** A worker of a view's own, ended with the view. */
+/** A line of a view's own to the worker of the page, ended with the view. */
 export function useDesk(onAnswer: (answer: Answer, inputsHash: string) => void): DeskInUse {
   const [state, setState] = useState<DeskState>({})
   const desk = useRef<Desk | null>(null)
