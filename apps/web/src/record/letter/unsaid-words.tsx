@@ -1,4 +1,5 @@
-import { blanksOf, unsaidOf } from './letter.ts'
+import { blanksOf } from './blanks-of.ts'
+import { unsaidOf } from './letter.ts'
 import type { Letter } from './paragraph.ts'
 
 /** How much of the letter nobody has said, and what follows from it. */
