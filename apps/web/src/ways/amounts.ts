@@ -28,3 +28,9 @@ export function amount(of: Amount, kept: number): string {
   const unit = unitOf(of)
   return `${plain(convert(kept, units[of].kept, unit))} ${unit}`
 }
+
+/** The same to two digits, for what is told as "some". @example roughly('volume', 300) // '300 L', or '79 US gal' */
+export function roughly(of: Amount, kept: number): string {
+  const unit = unitOf(of)
+  return `${plain(Number(convert(kept, units[of].kept, unit).toPrecision(2)))} ${unit}`
+}
