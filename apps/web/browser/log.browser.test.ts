@@ -83,8 +83,8 @@ describe('a reading', () => {
     await logNitrate(page, '5 mg/L NO3')
     await list(page).getByText('Nitrate 5 mg/L NO3').waitFor()
     /**
-     * To point and press takes 1.1 s, a key 0.28 s (Card, Moran & Newell 1980, Commun. ACM 23:396-410, from
-     * memory: a mouse and a keyboard; a thumb on glass is no slower).
+     * To point at something takes 1.1 s, a key 0.28 s (Card, Moran & Newell 1980, Commun. ACM 23:396-410, from
+     * memory). They were measured with a mouse and a keyboard; we take them for a thumb too.
      */
     const pointing_ms = 1100
     const key_ms = 280

@@ -162,8 +162,8 @@ export function openModel(shared: Crew): Model {
         courses.push(
           ...(await crew(wanted).run(future, members.slice(courses.length, courses.length + slice))),
         )
-        onProgress(shareOfPast + (1 - shareOfPast) * (courses.length / members.length))
         if (isFirst && courses.length === firstMembers) first(outlookOf(past, question, courses))
+        onProgress(shareOfPast + (1 - shareOfPast) * (courses.length / members.length))
       }
       return outlookOf(past, question, courses)
     },

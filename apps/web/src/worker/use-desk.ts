@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { afterReply, begun, type DeskState, overASecond } from './asked.ts'
 import { type Desk, openDesk } from './desk.ts'
 import type { Answer, Question } from './protocol.ts'
@@ -18,7 +18,8 @@ export function useDesk(onAnswer: (answer: Answer, inputsHash: string) => void):
   hear.current = onAnswer
   const second = useRef<ReturnType<typeof setTimeout> | undefined>(undefined)
 
-  useEffect(() => {
+  // Open before any effect of the view asks.
+  useLayoutEffect(() => {
     const opened = openDesk(spawn, (reply) => {
       setState((before) => afterReply(before, reply))
       if (reply.type === 'done' || reply.type === 'partial') hear.current(reply.answer, reply.inputsHash)
