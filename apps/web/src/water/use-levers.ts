@@ -38,11 +38,11 @@ export function useLevers(data: SystemData): LeversInHand {
     move,
     settle: (next) => {
       move(next)
-      const said = Object.fromEntries(
-        settings.map((key) => [inAddress[key], next[key] === start[key] ? undefined : String(next[key])]),
+      intoAddress(
+        Object.fromEntries(
+          settings.map((key) => [inAddress[key], next[key] === start[key] ? undefined : String(next[key])]),
+        ),
       )
-      // To write an address takes the browser some milliseconds: the question goes first.
-      setTimeout(() => intoAddress(said))
     },
     variants,
     keepVariants: (next) => {
