@@ -1,30 +1,12 @@
-/** A figure with the ends of its 90 % interval. */
-export interface Banded {
-  readonly value: number
-  readonly low: number
-  readonly high: number
-}
+import { type Banded, type FigureSigns, hasSpread, written } from '@holdfast/quantities'
 
-/**
- * "4.1 (2.6 to 6.0)", with no more digits than the nearer end of the interval bears; a figure without
- * a spread is written alone, to three digits.
- */
-export function figure({ value, low, high }: Banded): string {
-  const gaps = [Math.abs(value - low), Math.abs(high - value)].filter((gap) => gap > 1e-9)
-  if (gaps.length === 0) return Number(value.toPrecision(3)).toString()
-  const near = Math.min(...gaps)
-  const size = Math.floor(Math.log10(near))
-  // A gap that begins with 1 or 2 bears a second digit.
-  const place = near / 10 ** size < 3 ? size - 1 : size
-  const put = (number: number): string => rounded(number, place)
-  return `${put(value)} (${put(low)} to ${put(high)})`
-}
+/** As programs read numbers too. */
+const signs: FigureSigns = { decimal: '.', minus: '-', thousands: '' }
 
-function rounded(number: number, place: number): string {
-  const step = 10 ** place
-  const snapped = place > 0 ? Math.round(number / step) * step : number
-  const text = snapped.toFixed(Math.min(9, Math.max(0, -place)))
-  return Number(text) === 0 ? text.replace('-', '') : text
+/** "4.1 (2.6 to 6.0)", as the page has it; a figure without a spread is written alone. */
+export function figure(banded: Banded): string {
+  const { value, low, high } = written(banded, signs)
+  return hasSpread(banded) ? `${value} (${low} to ${high})` : value
 }
 
 /** A share as per cent. */

@@ -82,5 +82,8 @@ it('what was noted goes into the log in words, is taken back there, and leads ba
   await page.getByText('Reads: Noted on rock face: form ball').waitFor()
   await noted.getByRole('link', { name: 'Note more' }).click()
   await page.getByRole('button', { name: 'Take back: shape' }).waitFor()
+  // What was filled in beside the looks is there when one comes back.
+  await page.getByRole('button', { name: 'Write it into the log' }).click()
+  await page.getByText('Reads: Noted on rock face: form ball').waitFor()
   await page.context().close()
 })

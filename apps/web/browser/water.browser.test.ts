@@ -166,6 +166,33 @@ describe('the water page', () => {
     await page.context().close()
   })
 
+  it('begins no line with the stop that ends a sentence, on the narrowest of screens and wider', async () => {
+    for (const width of [320, 360, 390, 430]) {
+      const { page } = await visit(site.browser, site.address, { width })
+      const fallen = await page.locator('.with-stop').evaluateAll((all) =>
+        all.map((one) => {
+          const stop = document.createRange()
+          stop.selectNodeContents(one.lastChild ?? one)
+          const figure = one.firstElementChild?.getBoundingClientRect()
+          return {
+            text: stop.toString(),
+            isFallen: stop.getBoundingClientRect().top >= (figure?.bottom ?? 0),
+          }
+        }),
+      )
+      expect(fallen.filter(({ text }) => /^[.,;:]$/.test(text)).length).toBeGreaterThan(3)
+      expect(fallen.filter(({ isFallen }) => isFallen)).toEqual([])
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
+      await page.context().close()
+    }
+  })
+
+  it('asks one worker for all of its views', async () => {
+    const { page } = await visit(site.browser, site.address)
+    expect(page.workers()).toHaveLength(1)
+    await page.context().close()
+  })
+
   it('takes a typed value on Enter, with its unit, and says what it cannot take', async () => {
     const { page } = await visit(site.browser, site.address)
     const typed = page.getByRole('textbox', { name: 'Water each time' })

@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { servedSite } from './served-site.ts'
 import { accessibilityIssues, looks, visit } from './visitor.ts'
@@ -19,6 +20,19 @@ describe('the derivation of a figure', () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(look.width)
     expect(await accessibilityIssues(page)).toEqual([])
     expect(complaints).toEqual([])
+    await page.context().close()
+  })
+
+  it('has the decimal mark of its reader, in formulas too', async () => {
+    const prepare = (page: Page) =>
+      page.addInitScript(() => localStorage.setItem('holdfast.ways', JSON.stringify({ decimal: 'comma' })))
+    const { page } = await visit(site.browser, site.address, { prepare })
+    await page.locator('.legend .figure').filter({ hasText: 'mg N' }).first().press('Enter')
+    const formulas = page.locator('.derivation .formula')
+    await formulas.first().waitFor()
+    const texts = await formulas.allTextContents()
+    expect(texts.filter((text) => /\d,\d/.test(text)).length).toBeGreaterThan(0)
+    expect(texts.filter((text) => /\d\.\d/.test(text))).toEqual([])
     await page.context().close()
   })
 

@@ -37,3 +37,12 @@ export * from './salinity.ts'
 export { mapStated, type Stated, statedInWords } from './stated.ts'
 export * from './unit.ts'
 export { words } from './words.ts'
+export {
+  type Banded,
+  type FigureSigns,
+  grouped,
+  hasSpread,
+  type Written,
+  written,
+  writtenAlone,
+} from './written.ts'

@@ -1,3 +1,4 @@
+import { withMark } from '../ways/decimal.ts'
 import type { Explanation, FactUsed } from '../worker/answers.ts'
 import { type ComputedFigure, type Derivation, figureText, type LogEntry } from './computed.ts'
 import { headings, sourceOfFact, spreadWords, typeset, valueOfFact, whenOf } from './in-words.ts'
@@ -48,7 +49,7 @@ const linesOfFacts = (facts: readonly FactUsed[]): readonly string[] =>
       ]
 
 const linesOfProcess = ({ title, instance, says, formulas, facts }: Explanation): readonly string[] => [
-  `${[title, instance].filter(Boolean).join(', ')}. ${says} ${headings.values}`,
+  `${[title, instance].filter(Boolean).join(', ')}. ${withMark(says)} ${headings.values}`,
   ...linesOfSteps(formulas),
   ...linesOfFacts(facts),
 ]

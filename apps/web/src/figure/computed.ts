@@ -1,5 +1,6 @@
+import { hasSpread } from '@holdfast/quantities'
 import type { Explanation, FactUsed } from '../worker/answers.ts'
-import { hasSpread, written } from './numbers.ts'
+import { written } from './numbers.ts'
 
 /** A figure that was worked out, with its 90 % interval and everything needed to see where it comes from. */
 export interface ComputedFigure {
@@ -49,4 +50,4 @@ export function figureText(
 
 /** A figure that follows from the description alone has no spread, and is written without one. */
 export const isExact = ({ value, low, high }: Pick<ComputedFigure, 'value' | 'low' | 'high'>) =>
-  !hasSpread(value, low, high)
+  !hasSpread({ value, low, high })

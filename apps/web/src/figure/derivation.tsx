@@ -1,6 +1,7 @@
 import { named } from '@holdfast/facts/names'
 import { useMemo, useState } from 'preact/hooks'
 import { addressOf } from '../shell/address.ts'
+import { withMark } from '../ways/decimal.ts'
 import type { Explanation, FactUsed } from '../worker/answers.ts'
 import { type ComputedFigure, figureText } from './computed.ts'
 import { CopyAsText } from './copy.tsx'
@@ -104,7 +105,7 @@ function Worked({ process }: { readonly process: Explanation }) {
   return (
     <>
       <p>
-        {process.says} {headings.values}
+        {withMark(process.says)} {headings.values}
       </p>
       <Steps steps={process.formulas} />
       <Facts facts={process.facts} />

@@ -1,4 +1,6 @@
 import { dayInShort } from '../ways/dates.ts'
+import { withMark } from '../ways/decimal.ts'
+import { ways } from '../ways/ways.ts'
 import type { FactUsed } from '../worker/answers.ts'
 import { type ComputedFigure, isExact, type LogEntry } from './computed.ts'
 import { plain } from './numbers.ts'
@@ -10,9 +12,12 @@ export const spreadWords = (of: ComputedFigure) =>
     ? 'It has no spread: it is the same in every simulated tank.'
     : 'In nine cases of ten it lies between the two numbers in brackets.'
 
-/** A declared formula with the signs of print. */
+/** A declared formula with the signs of print; where the decimal mark is a comma, arguments stand apart otherwise. */
 export const typeset = (formula: string) =>
-  formula.replaceAll(' * ', ' × ').replaceAll(' / ', ' ÷ ').replaceAll(' - ', ' − ')
+  withMark(ways().decimal === 'comma' ? formula.replaceAll(', ', '; ') : formula)
+    .replaceAll(' * ', ' × ')
+    .replaceAll(' / ', ' ÷ ')
+    .replaceAll(' - ', ' − ')
 
 export const valueOfFact = ({ typical, low, high, unit }: FactUsed) =>
   `${plain(typical)} (${plain(low)} to ${plain(high)}) ${unit}`

@@ -10,6 +10,7 @@ const units = {
   mass: { kept: 'kg', metric: 'kg', US: 'lb' },
   temperature: { kept: '°C', metric: '°C', US: '°F' },
   flow: { kept: 'L/h', metric: 'L/h', US: 'US gph' },
+  volumeADay: { kept: 'L/d', metric: 'L/d', US: 'US gal/d' },
 } as const
 
 export type Amount = keyof typeof units
@@ -20,10 +21,16 @@ export const unitOf = (of: Amount): string => units[of][ways().units]
 /**
  * An amount as this keeper reads it.
  *
- * @param kept  litres, centimetres, square metres, kilograms, °C or litres an hour
+ * @param kept  litres, centimetres, square metres, kilograms, °C, litres an hour or a day
  * @example amount('volume', 600) // '600 L', or '159 US gal'
  */
 export function amount(of: Amount, kept: number): string {
   const unit = unitOf(of)
   return `${plain(convert(kept, units[of].kept, unit))} ${unit}`
+}
+
+/** The same to two digits, for what is told as "some". @example roughly('volume', 300) // '300 L', or '79 US gal' */
+export function roughly(of: Amount, kept: number): string {
+  const unit = unitOf(of)
+  return `${plain(Number(convert(kept, units[of].kept, unit).toPrecision(2)))} ${unit}`
 }

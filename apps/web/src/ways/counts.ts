@@ -1,9 +1,10 @@
-/** Thousands apart from five digits on, as the figures of the page have them: 1842, but 12 345. */
-export const grouped = (digits: string): string =>
-  digits.length > 4 ? digits.replace(/\B(?=(\d{3})+$)/g, '\u202f') : digits
+import { grouped } from '@holdfast/quantities'
+
+/** Between thousands. */
+export const thousands = '\u202f'
 
 /** A count of things as it is written. */
-export const countText = (count: number): string => grouped(String(count))
+export const countText = (count: number): string => grouped(String(count), thousands)
 
 /** @example counted(1, 'entry', 'entries') // 'one entry' */
 export const counted = (count: number, one: string, many = `${one}s`): string =>

@@ -62,4 +62,6 @@ export interface Model {
   crew(question: OutlookQuestion, wishes: Wishes, asking: Asking<CrewTold>): Promise<CrewTold>
   ladder(question: OutlookQuestion, wishes: LadderWishes, asking: Asking<LadderTold>): Promise<LadderTold>
   startUp(question: OutlookQuestion, asking: Asking<StartUpTold>): Promise<StartUpTold>
+  /** Nobody waits for anything: what is under way is dropped. */
+  rest(): void
 }

@@ -34,6 +34,7 @@ function harness(change: Partial<Model> = {}) {
     reach: async () => {
       throw new Error('no reach is asked for')
     },
+    rest: () => undefined,
     ...change,
   }
   return { said, ...clerk(model, (reply) => said.push(reply)) }

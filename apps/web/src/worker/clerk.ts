@@ -3,9 +3,13 @@ import type { Answer, FromWorker, Issue, Question, RunName, ToWorker } from './p
 
 export interface Clerk {
   receive(message: ToWorker): Promise<void>
+  /** Drops what is left to do. */
+  leave(): void
+  /** Whether a question is not answered yet. */
+  isAtWork(): boolean
 }
 
-/** Answers questions inside the worker, the latest alone: what is left to do of an older one is dropped. */
+/** Answers the questions of one line inside the worker, the latest alone: what is left of an older one is dropped. */
 export function clerk(model: Model, post: (reply: FromWorker) => void): Clerk {
   let latest = 0
   let processesSent: Answer['processes'] | undefined
@@ -51,7 +55,12 @@ export function clerk(model: Model, post: (reply: FromWorker) => void): Clerk {
       } catch (error) {
         post({ type: 'failed', ...name, issue: issueOf(error) })
       }
+      if (latest === name.seq) latest = 0
     },
+    leave() {
+      latest = 0
+    },
+    isAtWork: () => latest !== 0,
   }
 }
 

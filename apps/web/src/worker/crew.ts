@@ -1,4 +1,5 @@
 import { type InRounds, type Running, stopped } from '@holdfast/inference'
+import { withoutLog } from './log-once.ts'
 import type { ShareAsked, ShareDone, Task } from './shares.ts'
 
 /** The part of a second worker that the first one uses. */
@@ -36,6 +37,7 @@ export function openCrew(start: () => Second | undefined, pause: () => Promise<v
   const waiting = new Map<number, (reply: ShareDone) => void>()
   let second: Second | undefined | 'not started' = 'not started'
   let tasks = 0
+  const lean = withoutLog()
   let shares = 0
 
   function opened(): Second | undefined {
@@ -71,7 +73,13 @@ export function openCrew(start: () => Second | undefined, pause: () => Promise<v
       const theirs = items.filter((_, i) => isTheirs(i))
       const share = ++shares
       const reply = new Promise<ShareDone>((settle) => waiting.set(share, settle))
-      other.postMessage({ type: 'share', share, number: numberOf(task), task, items: theirs })
+      other.postMessage({
+        type: 'share',
+        share,
+        number: numberOf(task),
+        task: { ...task, outlook: lean(task.outlook) },
+        items: theirs,
+      })
       const ours = run(items.filter((_, i) => !isTheirs(i)))[Symbol.iterator]()
       const { results } = await reply
       // What came back is what the same task gives here.

@@ -1,7 +1,8 @@
 import { openModel } from '#model'
-import { clerk } from './clerk.ts'
+import { type Clerk, clerk } from './clerk.ts'
 import { openCrew, type Second } from './crew.ts'
-import type { FromWorker, ToWorker } from './protocol.ts'
+import { withLog } from './log-once.ts'
+import type { FromOffice, FromWorker, ToOffice } from './protocol.ts'
 import { second } from './second.ts'
 import type { ShareAsked } from './shares.ts'
 
@@ -20,10 +21,30 @@ const pause = (): Promise<void> =>
     port2.postMessage(undefined)
   })
 
-const { receive } = clerk(openModel(openCrew(start, pause)), (reply: FromWorker) => self.postMessage(reply))
+const model = openModel(openCrew(start, pause))
 const runShare = second()
+const lines = new Map<number, Clerk>()
+const whole = withLog()
 
-self.onmessage = ({ data }: MessageEvent<ToWorker | ShareAsked>) => {
+function clerkOf(line: number): Clerk {
+  const known = lines.get(line)
+  if (known) return known
+  const made = clerk(model, (reply: FromWorker) => post({ ...reply, line }))
+  lines.set(line, made)
+  return made
+}
+
+const post = (message: FromOffice) => self.postMessage(message)
+
+self.onmessage = ({ data }: MessageEvent<ToOffice | ShareAsked>) => {
   if (data.type === 'share') self.postMessage(runShare(data))
-  else void receive(data)
+  else if (data.type === 'leave') {
+    lines.get(data.line)?.leave()
+    lines.delete(data.line)
+    if (![...lines.values()].some((line) => line.isAtWork())) model.rest()
+    post({ type: 'left', line: data.line })
+  } else {
+    const { line, question, ...name } = data
+    void clerkOf(line).receive({ ...name, question: { ...question, outlook: whole(question.outlook) } })
+  }
 }

@@ -10,9 +10,13 @@ import type {
   Span,
   StartUpTold,
 } from './answers.ts'
+import type { Lean } from './log-once.ts'
 
 /** With `firstMembers` a rough answer of so many members comes first. */
-export type Question = { readonly outlook: OutlookQuestion; readonly firstMembers?: number } & (
+export type Question<Outlook = OutlookQuestion> = {
+  readonly outlook: Outlook
+  readonly firstMembers?: number
+} & (
   | { readonly kind: 'outlook' }
   | { readonly kind: 'reach' }
   | { readonly kind: 'start-up' }
@@ -40,7 +44,7 @@ export interface RunName {
   readonly inputsHash: string
 }
 
-/** A question; what is left to do of the one before is dropped. */
+/** A question; what is left to do of the one before on the same line is dropped. */
 export type ToWorker = RunName & { readonly type: 'ask'; readonly question: Question }
 
 /** What went wrong, as data; the words are made where it is shown. */
@@ -61,6 +65,14 @@ export type FromWorker =
       readonly sameProcesses?: true
     })
   | (RunName & { readonly type: 'failed'; readonly issue: Issue })
+
+/** What a view says on its line, as the one worker of the page hears it. */
+export type ToOffice =
+  | (RunName & { readonly type: 'ask'; readonly line: number; readonly question: Question<Lean> })
+  /** What is left to do for this line is dropped. */
+  | { readonly type: 'leave'; readonly line: number }
+
+export type FromOffice = { readonly line: number } & (FromWorker | { readonly type: 'left' })
 
 export const sameRun = (a: RunName, b: RunName) =>
   a.run === b.run && a.seq === b.seq && a.inputsHash === b.inputsHash

@@ -1,16 +1,17 @@
 import type { OutlookQuestion, Span } from '@holdfast/inference'
+import type { Lean } from './log-once.ts'
 
 /** Work on an ensemble that two workers share, told so that the other can take it up. */
-export type Task =
-  | { readonly kind: 'past' | 'future'; readonly outlook: OutlookQuestion }
-  | { readonly kind: 'ledger' | 'books'; readonly outlook: OutlookQuestion; readonly span: Span }
+export type Task<Outlook = OutlookQuestion> =
+  | { readonly kind: 'past' | 'future'; readonly outlook: Outlook }
+  | { readonly kind: 'ledger' | 'books'; readonly outlook: Outlook; readonly span: Span }
 
 /** To the second worker: members of a task to be run. Tasks and shares are counted. */
 export interface ShareAsked {
   readonly type: 'share'
   readonly share: number
   readonly number: number
-  readonly task: Task
+  readonly task: Task<Lean>
   readonly items: readonly unknown[]
 }
 

@@ -1,6 +1,8 @@
-import type { Port } from './desk.ts'
+import { type House, openOffice } from './office.ts'
 
-/** Starts a worker with the model in it. */
-export const spawn = (): Port =>
-  // The protocol types what a worker sends and takes; the platform's type leaves that open.
-  new Worker(new URL('./holdfast.worker.ts', import.meta.url), { type: 'module' }) as unknown as Port
+/** Opens a line to the worker of this page, which has the model in it and is started with the first question. */
+export const spawn = openOffice(
+  () =>
+    // The protocol types what a worker sends and takes; the platform's type leaves that open.
+    new Worker(new URL('./holdfast.worker.ts', import.meta.url), { type: 'module' }) as unknown as House,
+)

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { afterReply, begun, type DeskState, overASecond } from './asked.ts'
 import { type Desk, openDesk } from './desk.ts'
 import type { Answer, Question } from './protocol.ts'
@@ -10,7 +10,7 @@ export interface DeskInUse {
   readonly cancel: () => void
 }
 
-/** A worker of a view's own, ended with the view. */
+/** A line of a view's own to the worker of the page, ended with the view. */
 export function useDesk(onAnswer: (answer: Answer, inputsHash: string) => void): DeskInUse {
   const [state, setState] = useState<DeskState>({})
   const desk = useRef<Desk | null>(null)
@@ -18,7 +18,8 @@ export function useDesk(onAnswer: (answer: Answer, inputsHash: string) => void):
   hear.current = onAnswer
   const second = useRef<ReturnType<typeof setTimeout> | undefined>(undefined)
 
-  useEffect(() => {
+  // Open before any effect of the view asks.
+  useLayoutEffect(() => {
     const opened = openDesk(spawn, (reply) => {
       setState((before) => afterReply(before, reply))
       if (reply.type === 'done' || reply.type === 'partial') hear.current(reply.answer, reply.inputsHash)

@@ -1,6 +1,6 @@
 import { convert, isQuantityName, type Option, readQuantity, readUnit } from '@holdfast/quantities'
 import { plain } from '../../figure/numbers.ts'
-import { type Amount, unitOf } from '../../ways/amounts.ts'
+import { type Amount, amount, unitOf } from '../../ways/amounts.ts'
 import type { Path } from './path.ts'
 
 /** What a blank of the letter holds: how its text is read, and what is usual. */
@@ -34,7 +34,7 @@ export type Piece = string | BlankAt
 export interface Understood {
   /** In the unit of `usual`, where it is one number. */
   readonly value?: number
-  /** Said where the unit typed is not that of `usual`. */
+  /** Said where the unit typed is not the one in which this keeper reads it. */
   readonly means?: string
   readonly asks?: { readonly question: string; readonly options: readonly Option[] }
 }
@@ -96,6 +96,7 @@ function rated(whole: string, holds: Holds): Understood {
 /** Of a form such as NO3 the unit alone. */
 const plainUnit = (unit: string): string => unit.replace(/ (?:NO3|PO4)$/, '')
 
-function meansOf(value: number, whole: string, { unit }: Holds): Pick<Understood, 'means'> {
+function meansOf(value: number, whole: string, { unit, amount: of }: Holds): Pick<Understood, 'means'> {
+  if (of) return whole.endsWith(` ${unitOf(of)}`) ? {} : { means: amount(of, value) }
   return whole.endsWith(unit) ? {} : { means: `${plain(value)} ${unit}` }
 }

@@ -14,7 +14,7 @@ export function ChooseStart({ onStart }: { readonly onStart: (start: Start) => v
             <button type="button" class="large" onClick={() => onStart(start)}>
               {start.title}
             </button>
-            <p class="quiet">{start.says}</p>
+            <p class="quiet">{start.says()}</p>
           </li>
         ))}
       </ul>

@@ -1,18 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { understood, withUnit } from './blank.ts'
+import { blanksOf, paragraphsOf } from './blanks-of.ts'
 import * as holds from './holds.ts'
-import {
-  begun,
-  blanksOf,
-  confirmed,
-  filled,
-  paragraphsOf,
-  read,
-  textAt,
-  unsaidOf,
-  withMore,
-  without,
-} from './letter.ts'
+import { begun, confirmed, filled, read, textAt, unsaidOf, withMore, without } from './letter.ts'
 import type { Letter } from './paragraph.ts'
 import { placeOf } from './path.ts'
 import { starts } from './starts.ts'

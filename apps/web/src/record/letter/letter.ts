@@ -1,27 +1,12 @@
 import { readSystemFile, type SystemFileRead } from '@holdfast/logbook'
-import { type Amount, amount } from '../../ways/amounts.ts'
-import { type BlankAt, understood, withUnit } from './blank.ts'
-import type { Letter, More, Paragraph, Sentence } from './paragraph.ts'
-import { equipment } from './paragraphs/equipment.ts'
-import { feeding } from './paragraphs/feeding.ts'
-import { ground } from './paragraphs/ground.ts'
-import { life } from './paragraphs/life.ts'
-import { supply } from './paragraphs/supply.ts'
-import { vessels } from './paragraphs/vessels.ts'
+import { plain } from '../../figure/numbers.ts'
+import { type BlankAt, withUnit } from './blank.ts'
+import { blanksOf } from './blanks-of.ts'
+import { inOwnUnits } from './own-units.ts'
+import type { Letter, More, Sentence } from './paragraph.ts'
 import { placeOf, valueAt, withValue } from './path.ts'
 import type { Start } from './starts.ts'
 import { gone, said } from './unsaid.ts'
-
-/** The letter's parts, in the order of reading. */
-const parts = [vessels, ground, supply, feeding, equipment, life]
-
-export const paragraphsOf = (letter: Letter): readonly Paragraph[] => parts.map((part) => part(letter))
-
-/** Every blank of the letter, in the order of reading. */
-export const blanksOf = (letter: Letter): readonly BlankAt[] =>
-  paragraphsOf(letter).flatMap(({ sentences }) =>
-    sentences.flatMap(({ pieces }) => pieces.flatMap((piece) => (typeof piece === 'string' ? [] : [piece]))),
-  )
 
 /** A starting point in the keeper's units; nothing of it is said yet. */
 export function begun({ document }: Pick<Start, 'document'>, timeZone: string): Letter {
@@ -33,20 +18,11 @@ const allUnsaid = (letter: Letter): Letter => ({
   unsaid: blanksOf(letter).map(({ path }) => placeOf(path)),
 })
 
-function inOwnUnits(letter: Letter): Letter {
-  return blanksOf(letter).reduce((whole, { path, holds }) => {
-    const text = valueAt(whole, path)
-    if (typeof holds === 'string' || 'length' in holds || holds.amount === undefined) return whole
-    const { value } = typeof text === 'string' ? understood(text, holds) : {}
-    return value === undefined ? whole : withValue(whole, path, amount(holds.amount as Amount, value))
-  }, letter)
-}
-
 /** What stands in a blank, as a person reads it. */
 export function textAt(letter: Letter, { path, holds }: BlankAt): string {
   const value = valueAt(letter, path)
   if (value === undefined) return ''
-  return holds === 'cover' ? `${Math.round(1000 * Number(value)) / 10} %` : String(value)
+  return holds === 'cover' ? `${plain(100 * Number(value))} %` : String(value)
 }
 
 /** Something is said: the text goes where it belongs, as it was typed; an empty text takes it out. */

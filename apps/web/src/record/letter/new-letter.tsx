@@ -83,6 +83,10 @@ export function NewLetter() {
   const wrong = issuesOf(letter).length
   return (
     <>
+      <p class="lead">
+        Correct what differs in yours and pass by the rest: it counts as unknown. The letter may be{' '}
+        <a href="#keep-letter">kept</a> as soon as you like, and corrected on any day.
+      </p>
       <LetterForm letter={letter} taught={new Map()} onLetter={write} />
       <FromDay from={from} onFrom={setFrom} />
       <UnsaidWords letter={letter} />
@@ -91,7 +95,7 @@ export function NewLetter() {
           {trouble}
         </p>
       )}
-      <p class="acts">
+      <p class="acts" id="keep-letter">
         <button
           type="button"
           class="large first"

@@ -10,6 +10,7 @@ import { NotYet } from '../outbox/not-yet.tsx'
 import { outbox, useOutbox } from '../outbox/use-outbox.ts'
 import { read } from './letter.ts'
 import { issuesOf, LetterForm } from './letter-form.tsx'
+import { asWritten, inOwnUnits } from './own-units.ts'
 import type { Letter } from './paragraph.ts'
 import { remember } from './put-away.ts'
 import { fetchLetter, type StoredLetter } from './stored-letter.ts'
@@ -22,6 +23,8 @@ export function OwnLetter({ described }: { readonly described: Described }) {
   const { system } = described
   const now = today(system.timeZone, new Date())
   const [stored, setStored] = useState<StoredLetter | undefined>()
+  /** As this keeper reads what is stored. */
+  const [shown, setShown] = useState<Letter | undefined>()
   const [letter, setLetter] = useState<Letter | undefined>()
   const [tells, setTells] = useState<Tells>({ tells: 'change', from: now })
   const [last, setLast] = useState<Act | undefined>()
@@ -31,13 +34,14 @@ export function OwnLetter({ described }: { readonly described: Described }) {
     fetchLetter(system.id, now).then(
       (found) => {
         setStored(found)
-        setLetter(found?.letter)
+        setShown(found?.letter && inOwnUnits(found.letter))
         setTrouble('')
       },
       (error: unknown) => setTrouble(error instanceof Error ? error.message : String(error)),
     )
   }, [system.id, now])
   useEffect(refresh, [refresh])
+  useEffect(() => setLetter(shown), [shown])
   const count = outgoing.waiting.length
   const before = useRef(count)
   useEffect(() => {
@@ -67,9 +71,9 @@ export function OwnLetter({ described }: { readonly described: Described }) {
         <a href={addressOf('record', 'letter', { new: 'yes' })}>Describe it anew from a starting point</a>
       </p>
     )
-  const changed = letter !== stored.letter
+  const changed = letter !== shown
   const store = () => {
-    const found = read(letter)
+    const found = read(stored.letter ? asWritten(letter, stored.letter) : letter)
     if (!found.ok) return
     const next = newEntry(described, found, tells, entry)
     keepDescribed({ ...described, system: { ...found.system, id: system.id } })
@@ -105,7 +109,7 @@ export function OwnLetter({ described }: { readonly described: Described }) {
             >
               Keep the changes
             </button>
-            <button type="button" class="key" onClick={() => setLetter(stored.letter)}>
+            <button type="button" class="key" onClick={() => setLetter(shown)}>
               Leave it as it was
             </button>
           </p>

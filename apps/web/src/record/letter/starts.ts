@@ -1,10 +1,11 @@
 import type { SystemText } from '@holdfast/logbook'
+import { roughly } from '../../ways/amounts.ts'
 
 /** A starting point: a system as many have it. Its numbers are common practice, and unsaid until they are said. */
 export interface Start {
   readonly key: string
   readonly title: string
-  readonly says: string
+  readonly says: () => string
   readonly document: Omit<SystemText, 'timeZone'>
 }
 
@@ -34,7 +35,7 @@ export const starts: readonly Start[] = [
   {
     key: 'small',
     title: 'A small reef in one tank',
-    says: 'Some 60 litres, live rock, a few fish, water changed every week.',
+    says: () => `Some ${roughly('volume', 60)}, live rock, a few fish, water changed every week.`,
     document: {
       name: 'Small reef',
       vessels: [{ id: 'display', kind: 'display', water: '50 L', length: '45 cm' }],
@@ -67,7 +68,7 @@ export const starts: readonly Start[] = [
   {
     key: 'middle',
     title: 'A mixed reef with a sump',
-    says: 'Some 300 litres, a skimmer, dry rock, water changed every other week.',
+    says: () => `Some ${roughly('volume', 300)}, a skimmer, dry rock, water changed every other week.`,
     document: {
       name: 'Mixed reef',
       vessels: [
@@ -113,7 +114,8 @@ export const starts: readonly Start[] = [
   {
     key: 'large',
     title: 'A large reef with a refugium',
-    says: 'Some 900 litres, algae grown under a lamp of their own, media against phosphate.',
+    says: () =>
+      `Some ${roughly('volume', 900)}, algae grown under a lamp of their own, media against phosphate.`,
     document: {
       name: 'Large reef',
       vessels: [

@@ -1,4 +1,5 @@
-import { blanksOf, textAt, unsaidOf } from './letter.ts'
+import { blanksOf } from './blanks-of.ts'
+import { textAt, unsaidOf } from './letter.ts'
 import type { Letter } from './paragraph.ts'
 
 /** How much of the letter nobody has said, and what follows from it. */

@@ -41,7 +41,7 @@ export function PictureForm({ system, title, onLog }: PictureFormOf) {
     setSending(true)
     try {
       const kept = await sendFile(file)
-      remember('attachment', {})
+      remember('attachment', {}, {})
       onLog({ ...kept, ...(text.trim() !== '' && { text }) }, { at: moment.at, precision: moment.precision })
       setFile(undefined)
       setText('')

@@ -46,7 +46,11 @@ export function useForm({ kind, system, name, prefix, start, moment, onLog }: Fo
 
   const idOf = (blank: string): string => `${prefix}-${blank}`
   const about: About = { system, algae }
-  const blanks = blanksOf(kind, about, filled.typed)
+  /** Their order stays while the form is open. */
+  const [used] = useState(() => remembered().choices)
+  const blanks = blanksOf(kind, about, filled.typed).map((blank) =>
+    lastFirst(blank, used[nameOfChoice(kind, blank)]),
+  )
   const unitOf = (blank: Blank, { typed, units }: Filled): string =>
     units[blank.name] ??
     remembered().words[nameToRemember(kind, blank.name, typed)] ??
@@ -88,7 +92,8 @@ export function useForm({ kind, system, name, prefix, start, moment, onLog }: Fo
       speak('question' in read ? read.question.question : read.issues.map(issueInWords).join(' '))
       return document.getElementById(idOf('when'))?.focus()
     }
-    remember(kind, wordsToRemember(kind, blanksOf(kind, about, of.typed), typed))
+    const there = blanksOf(kind, about, of.typed)
+    remember(kind, wordsToRemember(kind, there, typed), choicesToRemember(kind, there, typed))
     forgetStarted(name)
     // The next is often of the same day; a day that is not today stays in sight.
     setFilled({ typed: {}, units: {}, when: of.when })
@@ -153,6 +158,27 @@ function toNext(first: string): void {
 
 const blanksWrong = (blanks: readonly Blank[], { issues }: Trouble): readonly string[] =>
   blanks.filter(({ label }) => issues.some(({ where }) => where === label)).map(({ name }) => name)
+
+const nameOfChoice = (kind: EntryKind, { name }: Blank): string => `${kind} ${name}`
+
+/** What was chosen last stands first, as far as the choices are those of the tank still. */
+function lastFirst(blank: Blank, used: readonly string[] = []): Blank {
+  const { choices } = blank
+  if (choices === undefined || used.length === 0) return blank
+  const first = used.flatMap((value) => choices.filter((choice) => choice.value === value))
+  return { ...blank, choices: [...first, ...choices.filter((choice) => !first.includes(choice))] }
+}
+
+/** What was chosen where something must be. */
+const choicesToRemember = (kind: EntryKind, blanks: readonly Blank[], typed: Texts): Texts =>
+  Object.fromEntries(
+    blanks.flatMap((blank) => {
+      const text = typed[blank.name] ?? ''
+      return blank.required && blank.holds === 'choice' && text !== ''
+        ? [[nameOfChoice(kind, blank), text]]
+        : []
+    }),
+  )
 
 /** The units that figures were given in, and the kit. */
 function wordsToRemember(kind: EntryKind, blanks: readonly Blank[], typed: Texts): Texts {

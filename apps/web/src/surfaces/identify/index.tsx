@@ -3,7 +3,7 @@ import { algaeKinds } from '@holdfast/facts'
 import { findingInWords, type Identification, identify } from '@holdfast/identification'
 import { typedTraits } from '@holdfast/logbook'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { keepStarted, nameOfStart } from '../../record/log/started.ts'
+import { keepStarted, nameOfStart, started } from '../../record/log/started.ts'
 import { addressOf, fromAddress, intoAddress } from '../../shell/address.ts'
 import { speak } from '../../shell/spoken.ts'
 import type { SystemData } from '../../shell/system-data.ts'
@@ -48,8 +48,10 @@ export function Identify({ data }: { readonly data: SystemData }) {
   useFocusOn(isEnded && chosen === undefined ? 'finding' : 'look', `${chosen} ${JSON.stringify(noted)}`)
 
   const write = () => {
-    const typed = { traits: typedTraits(noted.answers) }
-    keepStarted(nameOfStart(data.system.id, 'observation'), { typed, units: {}, when: 'now' })
+    const name = nameOfStart(data.system.id, 'observation')
+    // What else was filled in before one came here stays: the surface, and the day.
+    const before = started(name) ?? { typed: {}, units: {}, when: 'now' }
+    keepStarted(name, { ...before, typed: { ...before.typed, traits: typedTraits(noted.answers) } })
     location.assign(addressOf('record', undefined, { kind: 'observation' }))
   }
   const isAct = isEnded && found.best.response.cautions !== undefined

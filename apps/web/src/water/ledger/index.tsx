@@ -36,6 +36,15 @@ export function Ledger({ data, choice, onAnswer }: LedgerOf) {
   useEffect(() => {
     if (asked.answer) onAnswer(asked.answer)
   }, [asked.answer, onAnswer])
+  const { answer } = asked
+  // How far a run is changes often, and none of the pictures.
+  const body = useMemo(
+    () =>
+      answer && (
+        <LedgerBody ground={{ answer, data }} asTable={asTable} onTable={() => setAsTable(!asTable)} />
+      ),
+    [answer, data, asTable],
+  )
   return (
     <section class={asked.old ? 'view old' : 'view'} aria-labelledby="ledger-title">
       <h2 id="ledger-title">Ledger</h2>
@@ -43,13 +52,7 @@ export function Ledger({ data, choice, onAnswer }: LedgerOf) {
         What came in, what left and what stayed, {daysOf(question.span, data.system.timeZone)}.
       </p>
       <Working asked={asked} what="The ledger" />
-      {asked.answer && (
-        <LedgerBody
-          ground={{ answer: asked.answer, data }}
-          asTable={asTable}
-          onTable={() => setAsTable(!asTable)}
-        />
-      )}
+      {body}
     </section>
   )
 }

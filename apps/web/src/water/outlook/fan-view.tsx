@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
 import { Says } from '../../figure/says.tsx'
 import { sentenceText } from '../../figure/sentence.ts'
 import { fromAddress } from '../../shell/address.ts'
@@ -38,10 +38,22 @@ export function FanView({ subject, others, ground, shown, planned, width, height
   const [asTable, setAsTable] = useState(false)
   const { asOf } = ground.answer.outlook
   const zone = ground.data.system.timeZone
-  const ceiling = Math.max(
-    ...[subject, ...others.map((other) => other.subject)].map((one) => ceilingOf(one, shown)),
-  )
-  const drawing = drawFan({ subject, others, shown, asOf, planned, width, height, ceiling })
+  // That an outline is of old settings changes its ink, and no line of it.
+  const drawing = useMemo(() => {
+    const ceiling = Math.max(
+      ...[subject, ...others.map((other) => other.subject)].map((one) => ceilingOf(one, shown)),
+    )
+    return drawFan({ subject, others, shown, asOf, planned, width, height, ceiling })
+  }, [
+    subject,
+    ...others.flatMap((other) => [other.mark, other.subject]),
+    shown.from,
+    shown.to,
+    asOf,
+    planned,
+    width,
+    height,
+  ])
   const days = subject.fan.days
   const at = step ?? stepAt(subject, asOf)
   const keys: Readonly<Record<string, () => void>> = {

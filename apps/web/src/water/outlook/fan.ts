@@ -1,7 +1,8 @@
 import type { Day } from '@holdfast/ecosystem'
+import { grouped } from '@holdfast/quantities'
 import { scaleLinear } from 'd3-scale'
 import { area, line } from 'd3-shape'
-import { grouped } from '../../ways/counts.ts'
+import { thousands } from '../../ways/counts.ts'
 import { withMark } from '../../ways/decimal.ts'
 import type { Span } from '../../worker/answers.ts'
 import type { Planned } from '../planned.ts'
@@ -142,7 +143,8 @@ export function drawFan(plan: FanPlan): FanDrawing {
 }
 
 /** Thousands and decimals as the figures of the page have them: no comma that could be either. */
-const tickText = (fixed: string): string => withMark(fixed.replace(/^\d+/, (whole) => grouped(whole)))
+const tickText = (fixed: string): string =>
+  withMark(fixed.replace(/^\d+/, (whole) => grouped(whole, thousands)))
 
 /** Letters that would lie on each other are set under each other, in the order of their lines. */
 function apart(outlines: readonly Outline[], { top, bottom }: FanDrawing['plot']): readonly Outline[] {

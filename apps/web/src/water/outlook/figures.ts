@@ -85,7 +85,7 @@ function derivationOfFan(subject: Subject, { answer, data }: OutlookGround, form
       },
       {
         formula: 'weight = likelihood of your readings ^ tempering',
-        withValues: `tempering = ${withMark(outlook.tempering.toFixed(2))}${outlook.tempering < 1 ? ': your readings count less than in full, so that enough tanks stay' : ': your readings count in full'}`,
+        withValues: `tempering = ${withMark(outlook.tempering.toFixed(2))}${outlook.tempering < 1 ? ': your readings count less than in full so that enough tanks stay' : ': your readings count in full'}`,
       },
     ],
     processes,

@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks'
 import { useWidth } from '../../figure/use-width.ts'
 import type { SystemData } from '../../shell/system-data.ts'
 import { Working } from '../../shell/working.tsx'
-import type { OutlookAnswer, Span } from '../../worker/answers.ts'
+import type { OutlookAnswer } from '../../worker/answers.ts'
 import type { Asked } from '../../worker/asked.ts'
 import { dayText } from '../days.ts'
 import { plannedEvents } from '../planned.ts'
@@ -35,6 +35,8 @@ const widthBeside = (width: number) => {
   return half >= leastWidth ? half : width
 }
 
+const isWater = ({ band }: Subject) => band !== undefined
+
 /** Where nitrate, phosphate, cover and media came from and where they go, as fans. */
 export function Outlook({ data, asked, today, others, from }: OutlookOf) {
   const [element, width] = useWidth<HTMLDivElement>(360)
@@ -42,26 +44,37 @@ export function Outlook({ data, asked, today, others, from }: OutlookOf) {
   const subjects = useMemo(() => (answer ? subjectsOf(answer) : []), [answer])
   const fansOfOthers = useMemo(() => others.map((other) => fansUnder(other, data)), [others, data])
   const last = subjects[0]?.fan.days.at(-1) ?? data.asOf
-  const shown: Span = { from, to: last }
   const planned = useMemo(
     () => plannedEvents({ data, today, set: asToday(today) }, last - data.asOf),
     [data, today, last],
   )
-  const isWater = ({ band }: Subject) => band !== undefined
-  const view = (subject: Subject, ofWidth: number, height: number) =>
-    answer && (
-      <FanView
-        key={subject.key}
-        subject={subject}
-        others={fansOfOthers.flatMap((fans) => fans.filter((fan) => fan.subject.key === subject.key))}
-        ground={{ answer, data }}
-        shown={shown}
-        planned={planned}
-        width={ofWidth}
-        height={height}
-        hint={subject === subjects[0] ? 'Point at a day, or walk with the arrow keys.' : ''}
-      />
+  // How far a run is changes often, and none of the pictures.
+  const fans = useMemo(() => {
+    const view = (subject: Subject, ofWidth: number, height: number) =>
+      answer && (
+        <FanView
+          key={subject.key}
+          subject={subject}
+          others={fansOfOthers.flatMap((fans) => fans.filter((fan) => fan.subject.key === subject.key))}
+          ground={{ answer, data }}
+          shown={{ from, to: last }}
+          planned={planned}
+          width={ofWidth}
+          height={height}
+          hint={subject === subjects[0] ? 'Point at a day, or walk with the arrow keys.' : ''}
+        />
+      )
+    return (
+      <>
+        {subjects.filter(isWater).map((subject) => view(subject, width, heights.water))}
+        <div class="fans-beside">
+          {subjects
+            .filter((subject) => !isWater(subject))
+            .map((subject) => view(subject, widthBeside(width), heights.beside))}
+        </div>
+      </>
     )
+  }, [answer, subjects, fansOfOthers, data, from, last, planned, width])
   return (
     <section class={asked.old ? 'view old' : 'view'} aria-labelledby="outlook-title">
       <h2 id="outlook-title">Outlook</h2>
@@ -72,12 +85,7 @@ export function Outlook({ data, asked, today, others, from }: OutlookOf) {
       </p>
       <Working asked={{ ...asked, old: asked.old || others.some(({ old }) => old) }} what="The outlook" />
       <div ref={element} class="fans">
-        {subjects.filter(isWater).map((subject) => view(subject, width, heights.water))}
-        <div class="fans-beside">
-          {subjects
-            .filter((subject) => !isWater(subject))
-            .map((subject) => view(subject, widthBeside(width), heights.beside))}
-        </div>
+        {fans}
       </div>
       <p class="caption">
         Dark band: the middle half of the tanks that fit your log. Pale band: nine of ten. The ground tone is

@@ -17,7 +17,16 @@ export interface Subject {
   readonly band?: { readonly low: number; readonly high: number }
 }
 
+/** The same answer has the same subjects, so that what is drawn of them need not be drawn again. */
+const known = new WeakMap<OutlookAnswer, readonly Subject[]>()
+
 export function subjectsOf(answer: OutlookAnswer): readonly Subject[] {
+  const subjects = known.get(answer) ?? made(answer)
+  known.set(answer, subjects)
+  return subjects
+}
+
+function made(answer: OutlookAnswer): readonly Subject[] {
   return answer.outlook.fans.map((fan) => {
     const band = answer.bands.find((candidate) => candidate.quantity === fan.quantity)
     return {

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { OutlookAnswer } from '../../worker/answers.ts'
 import type { Asked } from '../../worker/asked.ts'
 import { inputsHash } from '../../worker/inputs-hash.ts'
@@ -46,7 +46,8 @@ export function useOutlook(base: OutlookAsked, asked: OutlookAsked, variants = n
   })
 
   const sent = useRef<string | undefined>(undefined)
-  useEffect(() => {
+  // Before the next frame is drawn, which a finger would wait for.
+  useLayoutEffect(() => {
     const next = nextToAsk(held, wanted)
     if (next === undefined || next.hash === sent.current) return
     sent.current = next.hash
