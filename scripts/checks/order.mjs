@@ -13,7 +13,7 @@ const stepDown = {
   ecosystem: ['seawater', 'facts'],
   inference: ['ecosystem'],
   planning: ['inference'],
-  'crew-plan': ['inference'],
+  'crew-plan': ['commissioning'],
   ladder: ['crew-plan', 'identification'],
   commissioning: ['inference'],
   reach: ['crew-plan'],

@@ -15,6 +15,18 @@ describe('before an animal comes', () => {
     expect(waterForbids(presentOf(reef, opening))).toBeUndefined()
   })
 
+  test('one draw in five that keeps nitrite forbids nothing in an old tank, and does in a young one', () => {
+    const [clean, kept] = [0, 5].map(
+      (nitrite_mg_L) => presentOf(reef, { ...opening, nitrite_mg_L }).worlds[0].states,
+    )
+    const { model } = presentOf(reef, opening)
+    const worlds = [clean, clean, kept, clean, clean]
+    expect(waterIssue(model, worlds, 'Water')).toBeUndefined()
+    const surfaces = model.system.surfaces.map((surface) => ({ ...surface, age_days: 20 }))
+    const young = { ...model, system: { ...model.system, surfaces } }
+    expect(waterIssue(young, worlds, 'Water')).toMatchObject({ code: 'cycle unfinished' })
+  })
+
   test('the water is looked at on the day of each step, not on the first alone', () => {
     const snails = { taxon: 'Trochus histrio', count: 2 }
     const { arrivals, model } = trialRun(presentOf(reef, { ...opening, ammonia_mg_N_L: 1 }), [

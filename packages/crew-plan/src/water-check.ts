@@ -1,13 +1,15 @@
+import { mayBeStartingUp } from '@holdfast/commissioning/age'
 import { type Model, stateIndex, unIonisedAmmonia_mg_N_L, water } from '@holdfast/ecosystem'
 import { convert } from '@holdfast/quantities'
 import { pH } from '@holdfast/seawater'
 import type { PlanIssue } from './answer.ts'
+import { middle } from './middle.ts'
 import type { Present } from './question.ts'
 
 /** pH of a system that does not tell it; on the high side, where more of the ammonia is poisonous. */
 const usualPH = 8.3
 
-/** Whether an animal may be added today: not while ammonia or nitrite may stand above the limits, in any world. */
+/** Whether an animal may be added today: not while ammonia or nitrite may stand above the limits. */
 export const waterForbids = ({ model, worlds }: Present): PlanIssue | undefined =>
   waterIssue(
     model,
@@ -15,7 +17,10 @@ export const waterForbids = ({ model, worlds }: Present): PlanIssue | undefined 
     'Water',
   )
 
-/** The same of the states that the water may be in on a day. */
+/**
+ * The same of the states that the water may be in on a day: of a system that may be starting up in any of them, of an
+ * old one in the middle, since a few draws of the priors keep nitrite for ever, which no old tank does.
+ */
 export function waterIssue(
   model: Model,
   worlds: readonly Float64Array[],
@@ -23,12 +28,14 @@ export function waterIssue(
 ): PlanIssue | undefined {
   const { typical } = model.facts
   const { pH: told = usualPH } = model.system
-  const ammonia = Math.max(
-    ...worlds.map((states) => unIonisedAmmonia_mg_N_L(model, states, pH('total', told))),
-  )
+  const isYoung = mayBeStartingUp(model.system, { from: 0, asOf: 0 })
+  const weights = worlds.map(() => 1)
+  const mayBe = (each: readonly number[]): number =>
+    isYoung ? Math.max(...each) : middle({ weights }, (w) => each[w])
+  const ammonia = mayBe(worlds.map((states) => unIonisedAmmonia_mg_N_L(model, states, pH('total', told))))
   const nitriteAt = stateIndex(model, `${water.nitrite.id}/N`)
-  const nitrite = Math.max(
-    ...worlds.map((states) => convert(states[nitriteAt] / model.volume_L, 'µmol L⁻¹', 'mg NO2 L⁻¹')),
+  const nitrite = mayBe(
+    worlds.map((states) => convert(states[nitriteAt] / model.volume_L, 'µmol L⁻¹', 'mg NO2 L⁻¹')),
   )
   const limits = { ammonia: typical('crew_plan.ammonia'), nitrite: typical('crew_plan.nitrite') }
   if (ammonia <= limits.ammonia && nitrite <= limits.nitrite) return undefined
