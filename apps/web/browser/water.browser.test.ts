@@ -169,7 +169,7 @@ describe('the water page', () => {
   it('begins no line with the stop that ends a sentence, on the narrowest of screens and wider', async () => {
     for (const width of [320, 360, 390, 430]) {
       const { page } = await visit(site.browser, site.address, { width })
-      const fallen = await page.locator('.with-stop').evaluateAll((all) =>
+      const fallen = await page.locator('.with-mark').evaluateAll((all) =>
         all.map((one) => {
           const stop = document.createRange()
           stop.selectNodeContents(one.lastChild ?? one)
