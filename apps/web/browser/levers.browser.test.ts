@@ -138,7 +138,7 @@ describe('variants', () => {
     await page.reload()
     await linesOf(page, 'A').waitFor()
     await page.getByRole('button', { name: 'Set the levers as in twice the water' }).click()
-    expect(await typed(page, 'Water each time').inputValue()).toBe('60')
+    await expect.poll(() => typed(page, 'Water each time').inputValue()).toBe('60')
     await page.getByLabel('Keep the levers as they stand').fill('again')
     await page.keyboard.press('Enter')
     expect(await page.getByRole('alert').textContent()).toBe(

@@ -10,7 +10,8 @@ interface CautionsOf {
 export function Cautions({ cautions, inFull }: CautionsOf) {
   if (cautions.length === 0) return null
   return (
-    <section class="cautions" aria-label="Mind first">
+    // A note and no landmark, for a page may have several.
+    <div class="cautions" role="note" aria-label="Mind first">
       {cautions.map(({ key, title, says }) =>
         inFull ? (
           <p key={key}>
@@ -23,6 +24,6 @@ export function Cautions({ cautions, inFull }: CautionsOf) {
           </details>
         ),
       )}
-    </section>
+    </div>
   )
 }
