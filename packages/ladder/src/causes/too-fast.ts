@@ -32,7 +32,8 @@ const fortnight = 14
 /** Organic carbon whose dose went up faster than bacteria and the oxygen of a night bear. */
 export function doseRisen(standing: Standing): Found | undefined {
   const { day, facts } = standing
-  const dosing = standing.system.equipment.find(isDosing)
+  // As described, for what the log changed is counted day by day.
+  const dosing = pieceOf(standing.system, 'organic carbon dosing')
   if (!dosing) return undefined
   const [before, now] = [day - fortnight, day].map((on) => doseOn(standing, dosing, on))
   if (before === 0 || now / before < facts.typical('ladder.dose_risen')) return undefined
@@ -45,9 +46,6 @@ export function doseRisen(standing: Standing): Found | undefined {
     steps: ['carbon_dose_less'],
   }
 }
-
-const isDosing = (item: { readonly kind: string }): item is OrganicCarbonDosing =>
-  item.kind === 'organic carbon dosing'
 
 /** mL a day as the keeper counts them; of an ethanol dose told by steps, of ethanol. */
 function doseOn({ question }: Standing, dosing: OrganicCarbonDosing, day: number): number {
