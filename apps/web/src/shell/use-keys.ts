@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks'
+import { useLayoutEffect } from 'preact/hooks'
 import { ways } from '../ways/ways.ts'
 import { keyedActs } from './acts.ts'
 
@@ -6,9 +6,12 @@ export type Sheet = 'palette' | 'keys'
 
 const sheets: Readonly<Record<string, Sheet>> = { '/': 'palette', '?': 'keys' }
 
-/** Listens to keys that are pressed outside a field; while a sheet opens or is open they are the sheet's. */
+/**
+ * Listens to keys that are pressed outside a field; while a sheet opens or is open they are the sheet's. From the
+ * moment at which the page stands, not a frame later: who knows the keys presses one as soon as the page is seen.
+ */
 export function useKeys(isOpen: boolean, open: (sheet: Sheet) => void): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (isOpen) return
     const press = (event: KeyboardEvent) => {
       if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'k') {
