@@ -17,8 +17,8 @@ export interface Level {
   readonly isShort: boolean
 }
 
-/** A reading older than this says little of today, d. */
-const recentDays = 42
+/** A reading or a look older than this says little of today, d. */
+export const recentDays = 42
 
 const inWater: Readonly<Record<Nutrient, readonly [string, string]>> = {
   nitrate: [`${water.nitrate.id}/N`, 'mg NO3 L⁻¹'],

@@ -2,8 +2,9 @@ import { presentOfPast } from '@holdfast/crew-plan'
 import { algaeKind, algaeKinds, UnknownKey } from '@holdfast/facts'
 import { type Answers, readAnswers } from '@holdfast/identification'
 import { past } from '@holdfast/inference'
-import { type LadderAnswer, ladder, type Rung } from '@holdfast/ladder'
+import { type LadderAnswer, ladder, type Rung, recentDays } from '@holdfast/ladder'
 import { dateOf, type Outbreak, type SystemLog } from '@holdfast/logbook'
+import { listed } from '../listed.ts'
 import { chooseSystem, type Where, withLog } from '../open-log.ts'
 import { progress } from '../progress.ts'
 import { refuse } from '../refuse.ts'
@@ -79,12 +80,9 @@ function asJson({ system }: SystemLog, { day, rungs, ...answer }: LadderAnswer):
   }
 }
 
-/** Traits noted within so many days tell of what grows today. */
-const notedWithin = 42
-
 /** What was noted of a growth of late, the later of a trait holding. */
 function notedIn({ entries, asOf, system }: SystemLog): { readonly noted?: Answers } {
-  const since = dateOf(asOf - notedWithin, system.timeZone)
+  const since = dateOf(asOf - recentDays, system.timeZone)
   const traits = entries
     .flatMap((entry) => (entry.kind === 'observation' && entry.at >= since ? [entry] : []))
     .toSorted((a, b) => (a.at < b.at ? -1 : 1))
@@ -107,23 +105,17 @@ function inWords({ system, outbreaks }: SystemLog, answer: LadderAnswer): string
       ? [
           'Nothing stands out: water in its band, nothing broken, no growth seen of late. Look again in a week.',
         ]
-      : [
-          listed(
-            'Why',
-            causes.map(({ says }) => says),
-          ),
-        ]),
-    ...(outbreaks.length === 0 ? [] : [listed('Outbreaks', outbreaks.map(lifeInWords))]),
+      : listed(
+          'Why',
+          causes.map(({ says }) => says),
+        )),
+    ...listed('Outbreaks', outbreaks.map(lifeInWords)),
     ...(rungs.length > 1 ? ['One change at a time, unless animals are in danger.'] : []),
     ...rungs.map((rung, at) => said(rung, at + 1, date)),
-    ...(leftOut.length === 0
-      ? []
-      : [
-          listed(
-            'Not here',
-            leftOut.map(({ title, because }) => `${title}: ${because}`),
-          ),
-        ]),
+    ...listed(
+      'Not here',
+      leftOut.map(({ title, because }) => `${title}: ${because}`),
+    ),
   ].join('\n\n')
 }
 
@@ -169,6 +161,3 @@ function lifeInWords({ name, stage, since, done, stopped, worked }: Outbreak): s
     ...(worked === undefined ? [] : [`The last time it ended after: ${worked}.`]),
   ].join(' ')
 }
-
-const listed = (heading: string, lines: readonly string[]): string =>
-  [heading, ...lines.map((line) => `  ${line}`)].join('\n')
