@@ -68,7 +68,7 @@ export function grazingCapacityAt(file: CaseFile, surfaceId: string): number {
   const surface = system.surfaces.find(({ id }) => id === surfaceId)
   if (!surface) return Number.NaN
   const kinds = [...new Set(system.algae.map(({ kind }) => kind))]
-  return crewOf(system).reduce((sum, { taxon, animals }) => {
+  return crewOf(system, facts).reduce((sum, { taxon, animals }) => {
     const each = patches.flatMap((patch) =>
       kinds.map((kind) =>
         grazingCapacity(taxon, { surface, patch, kind }, system, facts, animals.adult_size_cm),

@@ -7,7 +7,6 @@ import {
   type FactsOfSystem,
   finned,
   type Grazer,
-  grazers,
   holds,
   type Neighbour,
   neighboursNamed,
@@ -61,12 +60,12 @@ export function homeOf(system: System, wished?: string): Vessel {
 /** Nominal inner volume, L; the water where the glass is not told. */
 export const roomOf = ({ glass_volume_L, volume_L }: Vessel): number => glass_volume_L ?? volume_L
 
-/** Judges every animal of the catalogue for a vessel: room, warmth, tank mates, hazards and wishes. */
+/** Judges every animal that is known of for a vessel: room, warmth, tank mates, hazards and wishes. */
 export function judged(system: System, home: Vessel, wishes: Wishes, facts: FactsOfSystem): Judged {
   const candidates: Candidate[] = []
   const barred: Barred[] = []
-  const mates = matesOf(system, home)
-  for (const animal of grazers()) {
+  const mates = matesOf(system, home, facts)
+  for (const animal of facts.grazers()) {
     const no = refusal(animal, system, home, wishes, mates, facts)
     if (no) barred.push({ taxon: animal.taxon, ...no })
     else
@@ -82,10 +81,10 @@ export function judged(system: System, home: Vessel, wishes: Wishes, facts: Fact
 }
 
 /** Neighbours that live in a vessel: other animals, and corals; an animal of which no vessel is told may be anywhere. */
-function matesOf(system: System, home: Vessel): readonly Neighbour[] {
+function matesOf(system: System, home: Vessel, facts: FactsOfSystem): readonly Neighbour[] {
   const corals = system.corals ? neighboursNamed(system.corals.kind) : []
   const near = system.animals.filter(({ vessel = home.id }) => vessel === home.id)
-  return [...new Set([...near.flatMap((one) => rowsOf(one)), ...corals])]
+  return [...new Set([...near.flatMap((one) => rowsOf(one, facts)), ...corals])]
 }
 
 type Refusal = Omit<Barred, 'taxon'>

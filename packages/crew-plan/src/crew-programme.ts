@@ -1,12 +1,5 @@
 import { needLeft, reaches, type System, tasteAtHeight, type Vessel } from '@holdfast/ecosystem'
-import {
-  chargedHazard,
-  type FactsOfSystem,
-  type Grazer,
-  grazer,
-  stubbornKind,
-  wantedKind,
-} from '@holdfast/facts'
+import { chargedHazard, type FactsOfSystem, type Grazer, stubbornKind, wantedKind } from '@holdfast/facts'
 import { type Candidate, roomOf } from './candidates.ts'
 import { company, room, swims } from './company.ts'
 import type { Demand, Place } from './demand.ts'
@@ -318,7 +311,7 @@ function numbersOf(
 ): readonly Numbers[] {
   const known = new Map(candidates.map((one) => [one.animal.taxon, one]))
   return [...new Set([...demand.living.keys(), ...known.keys()])].flatMap((taxon) => {
-    const animal = grazer(taxon)
+    const animal = facts.grazer(taxon)
     if (!animal) return []
     const there = demand.living.get(taxon) ?? 0
     const candidate = known.get(taxon)

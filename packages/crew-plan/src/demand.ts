@@ -86,7 +86,9 @@ export function demandOf(present: Present, taxa: readonly string[], home: string
   })
   const of = (taxon: string, what: 'appetite_g_d' | 'algae_g_d' | 'detritus_g_d'): number =>
     middle(present, (w) => largest(w, (look) => look.intakes.get(taxon)?.[what] ?? 0))
-  const here = crewOf(model.system).filter(({ taxon }) => livesAt(model.system, taxon, { vessel: home }))
+  const here = crewOf(model.system, model.facts).filter(({ taxon }) =>
+    livesAt(model.system, taxon, { vessel: home }),
+  )
   const living = here.map(({ taxon }) => {
     const index = stateIndex(model, livingOf(taxon).id)
     return [taxon, Math.round(middle(present, (w) => worlds[w].states[index]))] as const

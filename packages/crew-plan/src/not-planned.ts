@@ -1,4 +1,4 @@
-import { grazer } from '@holdfast/facts'
+import type { KnownAnimals } from '@holdfast/facts'
 import type { PlanIssue } from './answer.ts'
 import type { Judged } from './candidates.ts'
 import { goesBy } from './crew-programme.ts'
@@ -19,6 +19,7 @@ export function notToBeHad(
   { liked = [] }: Wishes,
   there: readonly string[],
   { candidates, barred }: Judged,
+  { grazer }: KnownAnimals,
 ): readonly PlanIssue[] {
   const may = [...there.flatMap((taxon) => grazer(taxon) ?? []), ...candidates.map(({ animal }) => animal)]
   return liked
@@ -31,7 +32,7 @@ export function notToBeHad(
       return {
         code: 'not to be had',
         where: name,
-        got: bar === undefined ? 'is no animal of the catalogue' : `is not to come: ${bar.why}`,
+        got: bar === undefined ? 'is no animal that is known here' : `is not to come: ${bar.why}`,
         accepted: 'a taxon or group that may live there',
         next: 'Take it off the list of those you like.',
       }

@@ -1,4 +1,3 @@
-import { grazer } from '@holdfast/facts'
 import type { PlanIssue } from './answer.ts'
 import { homeOf, judged } from './candidates.ts'
 import type { Learnt } from './crew-programme.ts'
@@ -11,7 +10,9 @@ import { waterForbids } from './water-check.ts'
 
 /** Grazers that the description of the system names. */
 const named = ({ model }: Present): readonly string[] =>
-  model.system.animals.flatMap(({ taxon }) => (taxon !== undefined && grazer(taxon) ? [taxon] : []))
+  model.system.animals.flatMap(({ taxon }) =>
+    taxon !== undefined && model.facts.grazer(taxon) ? [taxon] : [],
+  )
 
 /** What a question asks, looked at once: who may come, what grows, what may stand. */
 export function settingOf({ present, wishes }: CrewQuestion): Setting {
@@ -24,9 +25,9 @@ export function settingOf({ present, wishes }: CrewQuestion): Setting {
 }
 
 /** What forbids any plan: water that is not fit, or a wish for what is not to be had. */
-export function hindrances({ present, wishes, candidates, barred }: Setting): readonly PlanIssue[] {
+export function hindrances({ present, wishes, candidates, barred, facts }: Setting): readonly PlanIssue[] {
   const forbids = waterForbids(present)
-  return forbids ? [forbids] : notToBeHad(wishes, named(present), { candidates, barred })
+  return forbids ? [forbids] : notToBeHad(wishes, named(present), { candidates, barred }, facts)
 }
 
 /** Before a plan has been tried. */

@@ -152,7 +152,7 @@ export function trialRun(
     lean: new Map(
       runs[0].lean.map((place, p) => [placeKey(place), median((run) => Math.max(0, run.lean[p].growth_g_d))]),
     ),
-    crew: crewOf(system).map(({ taxon }) => {
+    crew: crewOf(system, model.facts).map(({ taxon }) => {
       const hunger = stateIndex(model, hungerOf(taxon).id)
       const living = stateIndex(model, livingOf(taxon).id)
       const bands = {
@@ -170,7 +170,7 @@ export function trialRun(
       }
     }),
     eatenWhenLean_g_d: new Map(
-      crewOf(system).map(({ taxon }) => [taxon, median((run) => eaten(run.lean, taxon))]),
+      crewOf(system, model.facts).map(({ taxon }) => [taxon, median((run) => eaten(run.lean, taxon))]),
     ),
     water: months.map((on) => {
       const inWater = (

@@ -1,3 +1,4 @@
+import type { OwnAnimal } from '@holdfast/facts'
 import type { Day } from './log.ts'
 
 /**
@@ -24,6 +25,8 @@ export interface System {
   readonly feeds: readonly Feed[]
   readonly equipment: readonly Equipment[]
   readonly animals: readonly Animals[]
+  /** Animals that the catalogue does not have, each like one that it has. */
+  readonly own_animals?: readonly OwnAnimal[]
   readonly corals?: Corals
   /** Algae kinds present on the first day; a kind not named here nor surveyed never appears. */
   readonly algae: readonly AlgaePresent[]
@@ -254,7 +257,7 @@ export interface OtherEquipment {
 
 export interface Animals {
   readonly kind: string
-  /** Key of the catalogue of grazers, where it is one. */
+  /** Key of the catalogue of grazers or of the system's own animals, where it is one. */
   readonly taxon?: string
   readonly count: number
   /** Mass of one animal, g. */

@@ -64,9 +64,10 @@ function mortality(grazer: Grazer): Fact {
   }
 }
 
+/** The numbers of one taxon. */
+export function factsOfGrazer(one: Grazer): readonly Fact[] {
+  return [consumption(one), need(one), mortality(one)]
+}
+
 /** The numbers of each taxon, in the order of the grazers. */
-export const grazerFacts: readonly Fact[] = grazers().flatMap((one) => [
-  consumption(one),
-  need(one),
-  mortality(one),
-])
+export const grazerFacts: readonly Fact[] = grazers().flatMap(factsOfGrazer)

@@ -30,6 +30,8 @@ export type GrazerGroup =
 /** An animal of the trade that eats algae, or is bought because people think so. */
 export interface Grazer {
   readonly taxon: string
+  /** Of an animal of the keeper's own: the taxon of the catalogue that it is like. */
+  readonly like?: string
   readonly tradeName: string
   readonly group: GrazerGroup
   /** Size of a grown trade animal in a tank. */

@@ -1,6 +1,7 @@
 import { convert, UnitError } from '@holdfast/quantities'
 import { fact } from './catalogue.ts'
 import type { Fact, Range } from './fact.ts'
+import { catalogueAnimals, type KnownAnimals, type OwnAnimal, withOwnAnimals } from './own-animal.ts'
 import { UnknownKey } from './unknown-key.ts'
 
 /** The keeper's own numbers of a fact, for one system, in a unit that measures the same. */
@@ -13,7 +14,7 @@ export interface OwnFact extends Range {
 }
 
 /** The catalogue as it holds for one system. */
-export interface FactsOfSystem {
+export interface FactsOfSystem extends KnownAnimals {
   /** As `fact`, with the keeper's own numbers where there are some, in the catalogue's unit. */
   readonly fact: (id: string) => Fact
   /** The typical value of a fact, in the catalogue's unit. */
@@ -26,6 +27,7 @@ export interface FactsOfSystem {
 
 /** The catalogue with nothing of the keeper's own. */
 export const catalogueAlone: FactsOfSystem = {
+  ...catalogueAnimals,
   fact,
   typical: (id) => fact(id).typical,
   own: new Map(),
@@ -33,13 +35,17 @@ export const catalogueAlone: FactsOfSystem = {
 }
 
 /**
- * Puts the keeper's own numbers in the place of the catalogue's. Title, conditions and what kind of
- * number it is stay the catalogue's. What cannot be used is left out and said.
+ * Puts the keeper's own numbers in the place of the catalogue's, and the keeper's own animals beside its animals.
+ * Title, conditions and what kind of number it is stay the catalogue's. What cannot be used is left out and said.
  */
-export function factsOfSystem(given: readonly OwnFact[]): FactsOfSystem {
+export function factsOfSystem(
+  given: readonly OwnFact[],
+  ownAnimals: readonly OwnAnimal[] = [],
+): FactsOfSystem {
+  const { facts, remarks: ofAnimals, ...animals } = withOwnAnimals(ownAnimals)
   const own = new Map<string, OwnFact>()
-  const replaced = new Map<string, Fact>()
-  const remarks: string[] = []
+  const replaced = new Map(facts)
+  const remarks = [...ofAnimals]
   for (const one of given) {
     const found = replacement(one)
     if (typeof found === 'string') remarks.push(found)
@@ -49,7 +55,7 @@ export function factsOfSystem(given: readonly OwnFact[]): FactsOfSystem {
     }
   }
   const here = (id: string): Fact => replaced.get(id) ?? fact(id)
-  return { fact: here, typical: (id) => here(id).typical, own, remarks }
+  return { ...animals, fact: here, typical: (id) => here(id).typical, own, remarks }
 }
 
 /** The fact with the keeper's numbers, or a sentence that says why not. */

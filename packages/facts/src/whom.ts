@@ -40,12 +40,12 @@ export function meant(who: Whom, animal: Grazer, size_cm = animal.adultSize_cm):
   return Math.min(1, Math.max(0, 0.5 - over / (2 * edge)))
 }
 
-function goesBy({ by, name }: Whom, { taxon, group, hazards }: Grazer): boolean {
+function goesBy({ by, name }: Whom, { taxon, like = taxon, group, hazards }: Grazer): boolean {
   switch (by) {
     case 'taxon':
-      return taxon === name
+      return like === name
     case 'genus':
-      return taxon.startsWith(`${name} `)
+      return like.startsWith(`${name} `)
     case 'group':
       return group === name
     case 'hazard':

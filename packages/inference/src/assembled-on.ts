@@ -6,7 +6,7 @@ import { surveyed } from './surveyed.ts'
 
 /** The system as it was about a day, turned into equations with the keeper's own numbers of facts. */
 export const assembledOn = (question: OutlookQuestion, day: Day): Model =>
-  assemble(surveyed(question, day), factsOfSystem(question.ownFacts ?? []))
+  assemble(surveyed(question, day), factsOfSystem(question.ownFacts ?? [], question.system.own_animals))
 
 /**
  * A sentence for each of the keeper's own values that moves nothing: the catalogue does not know it, its

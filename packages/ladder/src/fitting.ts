@@ -1,6 +1,5 @@
 import { homeOf, judged } from '@holdfast/crew-plan'
 import { passes } from '@holdfast/ecosystem'
-import { grazer, grazers, taste } from '@holdfast/facts'
 import type { Standing } from './standing.ts'
 
 /** Preference from which on an animal is taken to eat a kind. */
@@ -28,10 +27,10 @@ export function fitting(standing: Standing, kind: string | undefined, meant?: re
     facts,
   )
   const place = growths.find((one) => one.kind === kind && one.unreached)?.surface
-  const wanted = (meant?.map(grazer) ?? grazers()).filter(
+  const wanted = (meant?.map(facts.grazer) ?? facts.grazers()).filter(
     (animal) =>
       animal !== undefined &&
-      (meant !== undefined || kind === undefined || taste(animal.taxon, kind).preference >= eats) &&
+      (meant !== undefined || kind === undefined || facts.taste(animal.taxon, kind).preference >= eats) &&
       (place === undefined || passes(place, animal.adultSize_cm)),
   )
   const animals = wanted
@@ -48,7 +47,9 @@ export function fitting(standing: Standing, kind: string | undefined, meant?: re
       why.length > 0
         ? `None that eats it may come. ${why
             .slice(0, 3)
-            .map(({ taxon, why: words }) => `${begun(grazer(taxon)?.tradeName ?? taxon)}: ${ended(words)}`)
+            .map(
+              ({ taxon, why: words }) => `${begun(facts.grazer(taxon)?.tradeName ?? taxon)}: ${ended(words)}`,
+            )
             .join(' ')}`
         : 'No animal of the trade that eats it gets there.',
   }

@@ -1,5 +1,5 @@
 import { type Observation, patches, reaches, type System } from '@holdfast/ecosystem'
-import { algaeKind, type FactsOfSystem, taste, wantedKind } from '@holdfast/facts'
+import { algaeKind, type FactsOfSystem, wantedKind } from '@holdfast/facts'
 import { readingsOf } from './water-today.ts'
 
 /** A kind at a surface, as it was last seen. */
@@ -49,7 +49,10 @@ function isUnreached(
   if (!surface.enclosed && !built.includes(surface.kind)) return false
   const eaters = system.animals.filter(
     ({ taxon, count, vessel = surface.vessel }) =>
-      count > 0 && vessel === surface.vessel && taxon !== undefined && taste(taxon, kind).preference >= eats,
+      count > 0 &&
+      vessel === surface.vessel &&
+      taxon !== undefined &&
+      facts.taste(taxon, kind).preference >= eats,
   )
   return !eaters.some(({ taxon = '', adult_size_cm }) =>
     patches.some((patch) => reaches(surface, taxon, patch, adult_size_cm, facts)),

@@ -78,7 +78,7 @@ export function standingOf(question: LadderQuestion): Standing {
     poison: poisonOf(question),
     cycleOpen: (['ammonia', 'nitrite'] as const).some((of) => isRead(question, of)),
     ...mediumOf(question, equipment),
-    hungry: crewOf(model.system).flatMap(({ taxon, animals }) => {
+    hungry: crewOf(model.system, model.facts).flatMap(({ taxon, animals }) => {
       const [living, hunger] = [livingOf, hungerOf].map((of) => stateIndex(model, of(taxon).id))
       const there = middle(present, (w) => present.worlds[w].states[living]) >= 0.5
       return there && middle(present, (w) => ends[w][hunger]) > starving ? [animals.kind] : []

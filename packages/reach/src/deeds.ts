@@ -1,6 +1,6 @@
 import { homeOf, judged, type Present } from '@holdfast/crew-plan'
 import { livesAt, reaches, type Surface, tasteAtHeight } from '@holdfast/ecosystem'
-import { caution, controlsOf, type Grazer, grazer, measure, stubbornKind, surfaceKind } from '@holdfast/facts'
+import { caution, controlsOf, type Grazer, measure, stubbornKind, surfaceKind } from '@holdfast/facts'
 import type { Deed, GrazerReach, PlaceReach } from './answer.ts'
 import { daysUntilMinded, longest, rhythmInWords, rhythmOf } from './rhythm.ts'
 
@@ -55,7 +55,7 @@ function animals(
   const gets = (animal: Grazer): boolean =>
     eats(animal, place, present) && reaches(surface, animal.taxon, place.patch, undefined, facts)
   const there = crew
-    .flatMap(({ taxon }) => grazer(taxon) ?? [])
+    .flatMap(({ taxon }) => facts.grazer(taxon) ?? [])
     .filter((animal) => gets(animal) && livesAt(system, animal.taxon, surface))
   const isSpare = crew.some(
     ({ taxon, used }) => used.value < spare && there.some((one) => one.taxon === taxon),
@@ -89,7 +89,7 @@ function moved(
   if (place.met !== 'not reached' || enclosed || !movable.has(kind)) return undefined
   const names = crew
     .filter(({ taxon }) => {
-      const animal = grazer(taxon)
+      const animal = present.model.facts.grazer(taxon)
       return animal !== undefined && eats(animal, place, present)
     })
     .map(({ tradeName }) => tradeName)

@@ -1,5 +1,5 @@
 import { patches, reaches, type System } from '@holdfast/ecosystem'
-import { type FactsOfSystem, taste, wantedKind } from '@holdfast/facts'
+import { type FactsOfSystem, wantedKind } from '@holdfast/facts'
 
 /** What an animal is kept for in a system. */
 export interface Purpose {
@@ -12,7 +12,7 @@ export interface Purpose {
 /** What a grazer does in a system: which of the kinds that grow there it eats, and on which surfaces. */
 export function purposeOf(taxon: string, { algae, surfaces }: System, facts: FactsOfSystem): Purpose {
   const nibbles = facts.typical('crew_plan.nibbles')
-  const likes = (food: string): number => taste(taxon, food).preference
+  const likes = (food: string): number => facts.taste(taxon, food).preference
   const reached = surfaces
     .filter((surface) => patches.some((patch) => reaches(surface, taxon, patch, undefined, facts)))
     .map(({ id }) => id)

@@ -12,7 +12,7 @@ import {
   stateIndex,
   weekOf,
 } from '@holdfast/ecosystem'
-import { grazer, taste, wantedKind } from '@holdfast/facts'
+import { type KnownAnimals, wantedKind } from '@holdfast/facts'
 import { quietly, type Running, stopped } from '@holdfast/inference'
 import type { Covered, GrazerReach, PlaceReach, ReachAnswer } from './answer.ts'
 import { exposedOf } from './exposed.ts'
@@ -35,7 +35,7 @@ export function reachOf(present: Present, running: Running = quietly): ReachAnsw
   const grazers = grazersOver(weeks, present, band)
   const places = (weeks[0] ?? []).map((place, p) => ({
     ...placeOver(place, p, weeks, present, band),
-    met: metBy(grazers, place),
+    met: metBy(grazers, place, model.facts),
   }))
   return {
     from: day,
@@ -51,7 +51,11 @@ export function reachOf(present: Present, running: Running = quietly): ReachAnsw
 const density = ({ left_g_week, area_m2 }: PlaceReach): number => left_g_week.value / area_m2
 
 /** Whether anybody of a crew gets to a stand and likes it. */
-function metBy(grazers: readonly GrazerReach[], place: PlaceWeek): PlaceReach['met'] {
+function metBy(
+  grazers: readonly GrazerReach[],
+  place: PlaceWeek,
+  { taste }: KnownAnimals,
+): PlaceReach['met'] {
   const there = grazers.filter(({ gets }) => gets.includes(patchOf(place)))
   if (there.length === 0) return 'not reached'
   return there.some(({ taxon }) => taste(taxon, place.kind).preference > 0) ? 'eaten' : 'not eaten'
@@ -112,16 +116,16 @@ function grazersOver(
   band: BandOver,
 ): readonly GrazerReach[] {
   const { system, facts } = model
-  const taxa = [...new Set(crewOf(system).map(({ taxon }) => taxon))]
+  const taxa = [...new Set(crewOf(system, facts).map(({ taxon }) => taxon))]
   return taxa.flatMap((taxon) => {
-    const animal = grazer(taxon)
+    const animal = facts.grazer(taxon)
     if (!animal) return []
     const index = stateIndex(model, livingOf(taxon).id)
     const living = (w: number): number => worlds[w].states[index]
     const eaten = (w: number, of: (place: PlaceWeek) => number): number =>
       weeks[w].reduce((sum, place) => sum + of(place) * (place.grazed_g_d.get(taxon) ?? 0), 0)
     // Of a kind it likes less it takes less with the same appetite.
-    const spent = ({ kind }: PlaceWeek): number => 1 / Math.max(taste(taxon, kind).preference, 1e-6)
+    const spent = ({ kind }: PlaceWeek): number => 1 / Math.max(facts.taste(taxon, kind).preference, 1e-6)
     const appetite = appetiteOf(taxon, system, facts)
     const row: GrazerReach = {
       taxon,

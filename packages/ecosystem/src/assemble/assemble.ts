@@ -161,7 +161,7 @@ export function assemble(system: System, facts: FactsOfSystem = catalogueAlone):
     fluxes,
     events: new Map(eventBlocks.map((block) => [block.process.id, block])),
     eventFluxes,
-    notModelled: notModelled(system),
+    notModelled: notModelled(system, facts),
     volume_L: volumeOf(system),
   }
 }

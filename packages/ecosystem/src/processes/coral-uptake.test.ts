@@ -1,4 +1,4 @@
-import { fact } from '@holdfast/facts'
+import { catalogueAlone, fact } from '@holdfast/facts'
 import { describe, expect, test } from 'vitest'
 import { notModelled } from '../assemble/not-modelled.ts'
 import type { System } from '../system.ts'
@@ -104,6 +104,8 @@ test('in the dark corals fix nothing and take no nitrate', () => {
 })
 
 test('corals whose light nobody tells are named in the ledger', () => {
-  expect(notModelled({ ...wide, surfaces: [] })).toEqual(['coral uptake: no surface with its light is told'])
-  expect(notModelled(wide)).toEqual([])
+  expect(notModelled({ ...wide, surfaces: [] }, catalogueAlone)).toEqual([
+    'coral uptake: no surface with its light is told',
+  ])
+  expect(notModelled(wide, catalogueAlone)).toEqual([])
 })

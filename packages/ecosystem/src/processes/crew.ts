@@ -1,10 +1,10 @@
-import { finned, type Grazer, grazer } from '@holdfast/facts'
+import { type FactsOfSystem, finned, type Grazer } from '@holdfast/facts'
 import { bodiesOf, livingOf } from '../accounts/index.ts'
 import { amount, fact, setting, state } from '../declare/index.ts'
 import type { Animals, System } from '../system.ts'
 import type { InSystem } from './readings.ts'
 
-/** All animals of one taxon of the catalogue of grazers. */
+/** All animals of one taxon of grazers that is known of. */
 export interface Member extends InSystem {
   readonly taxon: string
   readonly animal: Grazer
@@ -16,7 +16,7 @@ export interface Member extends InSystem {
 }
 
 /** The crew, taxon by taxon, in the order of the description. */
-export function crewOf(system: System): readonly Member[] {
+export function crewOf(system: System, { grazer }: Pick<FactsOfSystem, 'grazer'>): readonly Member[] {
   const taxa = [...new Set(system.animals.flatMap(({ taxon }) => (taxon === undefined ? [] : [taxon])))]
   return taxa.flatMap((taxon) => {
     const animal = grazer(taxon)
@@ -37,7 +37,8 @@ export function crewOf(system: System): readonly Member[] {
   })
 }
 
-export const namedCrew = (system: System) => crewOf(system).map((of) => ({ name: of.taxon, of }))
+export const namedCrew = (system: System, facts: FactsOfSystem) =>
+  crewOf(system, facts).map((of) => ({ name: of.taxon, of }))
 
 const contents = {
   N: ['fish.body_n', 'crew.body_n.shelled'],

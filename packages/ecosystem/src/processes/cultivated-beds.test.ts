@@ -1,4 +1,4 @@
-import { fact } from '@holdfast/facts'
+import { catalogueAlone, fact } from '@holdfast/facts'
 import { describe, expect, test } from 'vitest'
 import { notModelled } from '../assemble/not-modelled.ts'
 import type { Refugium, System, TurfScrubber } from '../system.ts'
@@ -176,11 +176,13 @@ test('a lamp-lit screen gives 3 to 20 g dry per m² and day at N:P above that of
 
 test('a refugium of which too little is told, or of an alga without figures, is named in the ledger', () => {
   const { wet_mass_g: _, ...untold } = refugium
-  expect(notModelled({ ...box, equipment: [untold] })).toEqual([
+  expect(notModelled({ ...box, equipment: [untold] }, catalogueAlone)).toEqual([
     'refugium: its mass, lit area, light or hours are not told',
   ])
-  expect(notModelled({ ...box, equipment: [{ ...refugium, algae: 'Halymenia' }] })).toEqual([
+  expect(notModelled({ ...box, equipment: [{ ...refugium, algae: 'Halymenia' }] }, catalogueAlone)).toEqual([
     'growth of Halymenia: taken for Chaetomorpha',
   ])
-  expect(notModelled({ ...box, equipment: [{ ...refugium, algae: 'Chaetomorpha linum' }] })).toEqual([])
+  expect(
+    notModelled({ ...box, equipment: [{ ...refugium, algae: 'Chaetomorpha linum' }] }, catalogueAlone),
+  ).toEqual([])
 })

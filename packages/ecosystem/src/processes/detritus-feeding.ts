@@ -1,4 +1,4 @@
-import { type FactsOfSystem, taste } from '@holdfast/facts'
+import type { FactsOfSystem } from '@holdfast/facts'
 import { bed, bodiesOf, outside, water } from '../accounts/index.ts'
 import { amount, fact, process, setting, split } from '../declare/index.ts'
 import type { System } from '../system.ts'
@@ -6,7 +6,7 @@ import { appetite, reachedOf } from './appetite.ts'
 import { absorbed, bodyFacts, crewOf, growth, type Member } from './crew.ts'
 
 /** How willingly it takes settled waste. */
-const liking = ({ taxon }: Member): number => taste(taxon, 'detritus').preference
+const liking = ({ taxon }: Member, { taste }: FactsOfSystem): number => taste(taxon, 'detritus').preference
 
 /** Share of the floor that it gets to: of the sand, or of all surfaces where none of sand is described. */
 function reachedFloor(member: Member, facts: FactsOfSystem): number {
@@ -17,9 +17,9 @@ function reachedFloor(member: Member, facts: FactsOfSystem): number {
   return area > 0 ? reachedOf(floor, member, facts) / area : 0
 }
 
-const namedFeeders = (system: System) =>
-  crewOf(system)
-    .filter((member) => liking(member) > 0)
+const namedFeeders = (system: System, facts: FactsOfSystem) =>
+  crewOf(system, facts)
+    .filter((member) => liking(member, facts) > 0)
     .map((of) => ({ name: of.taxon, of }))
 
 /**

@@ -1,4 +1,4 @@
-import { consumptionId, type FactsOfSystem, grazer, taste } from '@holdfast/facts'
+import { consumptionId, type FactsOfSystem } from '@holdfast/facts'
 import type { Patch } from '../accounts/index.ts'
 import { fallingLine, warmth } from '../forms/index.ts'
 import type { Surface, System } from '../system.ts'
@@ -14,12 +14,12 @@ export interface Place {
 
 /**
  * Dry algae that one animal of a taxon takes in a day where there is plenty of what it likes best, g d⁻¹; 0 for
- * a taxon that is no grazer of the catalogue. What all animals of a taxon eat together is never more.
+ * a taxon that is no grazer. What all animals of a taxon eat together is never more.
  */
 export function appetiteOf(
   taxon: string,
   { temperature_C }: Pick<System, 'temperature_C'>,
-  { typical }: FactsOfSystem,
+  { typical, grazer }: FactsOfSystem,
 ): number {
   const animal = grazer(taxon)
   if (!animal) return 0
@@ -46,6 +46,6 @@ export function grazingCapacity(
   size_cm?: number,
 ): number {
   return reaches(surface, taxon, patch, size_cm, facts)
-    ? taste(taxon, kind).preference * appetiteOf(taxon, system, facts)
+    ? facts.taste(taxon, kind).preference * appetiteOf(taxon, system, facts)
     : 0
 }

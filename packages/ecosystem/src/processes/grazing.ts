@@ -1,4 +1,4 @@
-import { type FactsOfSystem, mouth, taste } from '@holdfast/facts'
+import { type FactsOfSystem, mouth } from '@holdfast/facts'
 import { bodiesOf, outside, water } from '../accounts/index.ts'
 import { change, fact, process, setting, split } from '../declare/index.ts'
 import type { System } from '../system.ts'
@@ -36,13 +36,13 @@ export const mouthsOf = (
   system: System,
   facts: FactsOfSystem,
 ): readonly { readonly name: string; readonly of: Mouth }[] =>
-  crewOf(system).flatMap((member) =>
+  crewOf(system, facts).flatMap((member) =>
     standsOf(system)
       .filter(
         ({ surface, stand }) =>
           livesAt(system, member.taxon, surface) &&
           reaches(surface, member.taxon, stand.patch, member.animals.adult_size_cm, facts) &&
-          taste(member.taxon, stand.kind).preference > 0,
+          facts.taste(member.taxon, stand.kind).preference > 0,
       )
       .map((growing) => ({
         name: `${member.taxon} at ${growing.stand.kind} on ${growing.surface.id}, ${growing.stand.patch}`,
@@ -67,7 +67,7 @@ export const grazing = process<Mouth>({
     taste: setting(
       ({ taxon, stand }) => `taste ${taxon} ${stand.kind}`,
       '1',
-      ({ taxon, stand }) => taste(taxon, stand.kind).preference,
+      ({ taxon, stand }, { taste }) => taste(taxon, stand.kind).preference,
     ),
     /** 1 for kinds that a bite tears: part of them drifts off. */
     tears: setting(

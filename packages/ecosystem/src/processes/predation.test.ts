@@ -1,4 +1,4 @@
-import { fact, predationId } from '@holdfast/facts'
+import { catalogueAlone, fact, predationId } from '@holdfast/facts'
 import { describe, expect, test } from 'vitest'
 import type { Event } from '../log.ts'
 import type { Animals, System } from '../system.ts'
@@ -57,7 +57,7 @@ describe('with a grown coris wrasse', () => {
 test.each(['yellow wrasse', 'fairy wrasse', 'six-line wrasse', 'mandarin', 'clownfish', 'royal gramma'])(
   'a %s eats no grown snail',
   (kind) => {
-    expect(huntedOf(tank(crew(snail), fish(kind)))).toEqual([])
+    expect(huntedOf(tank(crew(snail), fish(kind)), catalogueAlone)).toEqual([])
   },
 )
 
@@ -69,7 +69,7 @@ test.each(['clown triggerfish', 'puffer', 'Bodianus rufus', 'octopus', 'smashing
 )
 
 test('of dwarf tank mates a young coris wrasse hunts nothing yet', () => {
-  expect(huntedOf(tank(crew(snail), fish('coris wrasse', { adult_size_cm: 8 })))).toEqual([])
+  expect(huntedOf(tank(crew(snail), fish('coris wrasse', { adult_size_cm: 8 })), catalogueAlone)).toEqual([])
 })
 
 describe('what a hunter eats', () => {

@@ -1,4 +1,13 @@
-import { exposed, holds, hunting, type Neighbour, neighboursNamed, predationId } from '@holdfast/facts'
+import {
+  exposed,
+  type FactsOfSystem,
+  holds,
+  hunting,
+  type KnownAnimals,
+  type Neighbour,
+  neighboursNamed,
+  predationId,
+} from '@holdfast/facts'
 import { animals, bed, bodiesOf, livingOf, newcomersOf, outside, water } from '../accounts/index.ts'
 import { amount, change, fact, process, setting, split, state } from '../declare/index.ts'
 import type { Animals, System } from '../system.ts'
@@ -12,9 +21,12 @@ interface Hunted extends Member {
 /** How many of a hunter there are; the log adds to it. */
 export const huntersSetting = (neighbour: string): string => `hunters ${neighbour}`
 
-/** The rows of neighbours that an animal of the description goes by: by its taxon, else by its kind. */
-export function rowsOf({ taxon, kind }: Pick<Animals, 'taxon' | 'kind'>): readonly Neighbour[] {
-  const byTaxon = taxon === undefined ? [] : neighboursNamed(taxon)
+/** The rows of neighbours that an animal of the description goes by: by its taxon, or the one that is like; else by its kind. */
+export function rowsOf(
+  { taxon, kind }: Pick<Animals, 'taxon' | 'kind'>,
+  { grazer }: Pick<KnownAnimals, 'grazer'>,
+): readonly Neighbour[] {
+  const byTaxon = taxon === undefined ? [] : neighboursNamed(grazer(taxon)?.like ?? taxon)
   return byTaxon.length > 0 ? byTaxon : neighboursNamed(kind)
 }
 
@@ -29,13 +41,13 @@ const hunts = (one: Animals, neighbour: Neighbour, system: System): boolean => {
 }
 
 /** All hunters of a system, those included that are still to come. */
-const huntersOf = (system: System): readonly Neighbour[] => [
-  ...new Set(system.animals.flatMap((one) => rowsOf(one).filter((row) => hunts(one, row, system)))),
+const huntersOf = (system: System, facts: FactsOfSystem): readonly Neighbour[] => [
+  ...new Set(system.animals.flatMap((one) => rowsOf(one, facts).filter((row) => hunts(one, row, system)))),
 ]
 
-const countOf = ({ hunter, system }: Hunted): number =>
+const countOf = ({ hunter, system }: Hunted, facts: FactsOfSystem): number =>
   system.animals
-    .filter((one) => rowsOf(one).includes(hunter) && hunts(one, hunter, system))
+    .filter((one) => rowsOf(one, facts).includes(hunter) && hunts(one, hunter, system))
     .reduce((sum, { count }) => sum + count, 0)
 
 const exposure = ({ hunter, animal, animals: kept }: Hunted): number => {
@@ -43,9 +55,12 @@ const exposure = ({ hunter, animal, animals: kept }: Hunted): number => {
   return threat ? exposed(threat, animal, kept.adult_size_cm) : 0
 }
 
-export const huntedOf = (system: System): readonly { readonly name: string; readonly of: Hunted }[] =>
-  huntersOf(system).flatMap((hunter) =>
-    crewOf(system)
+export const huntedOf = (
+  system: System,
+  facts: FactsOfSystem,
+): readonly { readonly name: string; readonly of: Hunted }[] =>
+  huntersOf(system, facts).flatMap((hunter) =>
+    crewOf(system, facts)
       .map((member) => ({ name: `${hunter.title} on ${member.taxon}`, of: { ...member, hunter } }))
       .filter(({ of }) => exposure(of) > 0),
   )

@@ -1,4 +1,4 @@
-import { type FactsOfSystem, grazer } from '@holdfast/facts'
+import type { FactsOfSystem } from '@holdfast/facts'
 import { patches } from '../accounts/index.ts'
 import type { Surface, System } from '../system.ts'
 import { patchShare } from './stands.ts'
@@ -30,7 +30,7 @@ export function reaches(
   size_cm: number | undefined,
   facts: FactsOfSystem,
 ): boolean {
-  const animal = grazer(taxon)
+  const animal = facts.grazer(taxon)
   if (!animal || !passes(surface, size_cm ?? animal.adultSize_cm)) return false
   let upTo = 0
   for (const each of patches) {

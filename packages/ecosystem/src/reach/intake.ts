@@ -1,4 +1,4 @@
-import { type FactsOfSystem, grazer, needId, taste } from '@holdfast/facts'
+import { type FactsOfSystem, needId } from '@holdfast/facts'
 import { livingOf, standAccount } from '../accounts/index.ts'
 import { assemble } from '../assemble/assemble.ts'
 import { type Model, stateIndex } from '../assemble/model.ts'
@@ -33,7 +33,7 @@ export function intakes(
   places: readonly PlaceWeek[],
   vessel?: string,
 ): readonly Intake[] {
-  const trial = assemble(withOneOfEach(model.system, taxa, vessel), model.facts)
+  const trial = assemble(withOneOfEach(model, taxa, vessel), model.facts)
   const carried = carriedOver(model, world, trial)
   for (const taxon of taxa) carried.states[stateIndex(trial, livingOf(taxon).id)] = 1
   const rates = new Float64Array(trial.fluxes.length)
@@ -53,7 +53,7 @@ export function intakes(
     if (!sums || trial.fluxes[flux].atom !== 'C') continue
     const grams = rates[flux] / parameterOf(trial, carried, 'grazing.detritus_carbon')
     sums.detritus += grams
-    sums.spent += share(grams, taste(taxon, 'detritus').preference)
+    sums.spent += share(grams, model.facts.taste(taxon, 'detritus').preference)
   }
   return [...eaten].map(([taxon, { spent, algae, detritus }]) => ({
     taxon,
@@ -66,8 +66,8 @@ export function intakes(
 const share = (part: number, whole: number): number => (whole > 0 ? part / whole : 0)
 
 /** The same system with one animal of each taxon and no other grazer. */
-function withOneOfEach(system: System, taxa: readonly string[], vessel?: string): System {
-  const others = system.animals.filter(({ taxon }) => taxon === undefined || !grazer(taxon))
+function withOneOfEach({ system, facts }: Model, taxa: readonly string[], vessel?: string): System {
+  const others = system.animals.filter(({ taxon }) => taxon === undefined || !facts.grazer(taxon))
   return {
     ...system,
     animals: [...others, ...taxa.flatMap((taxon) => oneOf(system, taxon, vessel))],
@@ -92,7 +92,7 @@ function standsByCarbon(model: Model, places: readonly PlaceWeek[]): ReadonlyMap
 export function needLeft(
   taxon: string,
   { feeds }: Pick<System, 'feeds'>,
-  { typical }: FactsOfSystem,
+  { typical, grazer }: FactsOfSystem,
 ): number {
   const animal = grazer(taxon)
   if (!animal) return 0

@@ -1,4 +1,4 @@
-import { grazer } from '@holdfast/facts'
+import type { FactsOfSystem } from '@holdfast/facts'
 import { broughtMass } from '../events/animals-arrive.ts'
 import { goneMass } from '../events/animals-leave.ts'
 import {
@@ -16,17 +16,20 @@ import type { Moment } from './moment.ts'
 type AnimalEvent = Extract<Event, { readonly kind: 'animals added' | 'animals lost' | 'animals moved' }>
 
 /** Animals that come, die, are given away or change their vessel. */
-export function animalsChange(event: AnimalEvent, system: System): readonly Moment[] {
+export function animalsChange(event: AnimalEvent, system: System, facts: FactsOfSystem): readonly Moment[] {
   switch (event.kind) {
     case 'animals added':
-      return [...hunters(event, event.count), ...arrives(event, system)]
+      return [...hunters(event, event.count, facts), ...arrives(event, system, facts)]
     case 'animals lost':
-      return [...hunters(event, -event.count), ...leaves(event, system, event.bodyTakenOut === true)]
+      return [
+        ...hunters(event, -event.count, facts),
+        ...leaves(event, system, facts, event.bodyTakenOut === true),
+      ]
     case 'animals moved':
       // All vessels share their water, so a move within the system changes no account.
       return system.vessels.some(({ id }) => id === event.to)
         ? []
-        : [...hunters(event, -event.count), ...leaves(event, system, true)]
+        : [...hunters(event, -event.count, facts), ...leaves(event, system, facts, true)]
   }
 }
 
@@ -38,15 +41,19 @@ interface Said {
 }
 
 /** Where it is one that hunts, more or fewer hunt from now on. */
-const hunters = ({ day, taxon }: Said, more: number): readonly Moment[] =>
-  rowsOf({ taxon, kind: taxon }).map(({ key }) => ({ day, add: { [huntersSetting(key)]: more } }))
+const hunters = ({ day, taxon }: Said, more: number, facts: FactsOfSystem): readonly Moment[] =>
+  rowsOf({ taxon, kind: taxon }, facts).map(({ key }) => ({ day, add: { [huntersSetting(key)]: more } }))
 
-const ofCrew = (taxon: string, system: System): boolean =>
-  crewOf(system).some((member) => member.taxon === taxon)
+const ofCrew = (taxon: string, system: System, facts: FactsOfSystem): boolean =>
+  crewOf(system, facts).some((member) => member.taxon === taxon)
 
-function arrives({ day, taxon, count, mass_g }: Said, system: System): readonly Moment[] {
-  if (ofCrew(taxon, system)) {
-    const mass = count * (mass_g ?? grazer(taxon)?.wetMass_g ?? 0)
+function arrives(
+  { day, taxon, count, mass_g }: Said,
+  system: System,
+  facts: FactsOfSystem,
+): readonly Moment[] {
+  if (ofCrew(taxon, system, facts)) {
+    const mass = count * (mass_g ?? facts.grazer(taxon)?.wetMass_g ?? 0)
     return [
       {
         day,
@@ -61,9 +68,14 @@ function arrives({ day, taxon, count, mass_g }: Said, system: System): readonly 
 }
 
 /** Of a fish whose mass neither the log nor the description tells, the body is not booked. */
-function leaves({ day, taxon, count, mass_g }: Said, system: System, takenOut: boolean): readonly Moment[] {
+function leaves(
+  { day, taxon, count, mass_g }: Said,
+  system: System,
+  facts: FactsOfSystem,
+  takenOut: boolean,
+): readonly Moment[] {
   const out = { [takenOutSetting]: takenOut ? 1 : 0 }
-  if (ofCrew(taxon, system))
+  if (ofCrew(taxon, system, facts))
     return [{ day, happens: 'crew leaves', with: { ...out, [leavingSetting(taxon)]: count } }]
   const told = system.animals.find((one) => (one.taxon ?? one.kind) === taxon || one.kind === taxon)?.mass_g
   const mass = mass_g ?? told

@@ -83,7 +83,7 @@ export function momentsOf(
     case 'animals added':
     case 'animals lost':
     case 'animals moved':
-      return animalsChange(event, system)
+      return animalsChange(event, system, facts)
     case 'harvest':
       return aHarvest(event, system)
     case 'light change':

@@ -7,7 +7,7 @@ type Put = (id: string, value: number) => void
 /** Animals of the first day: as many as told, of the mass told or else grown, none new and none hungry. */
 export function crew(model: Model, parameters: Float64Array, put: Put): void {
   const of = (fact: string): number => parameters[model.parameters.findIndex((one) => one.fact === fact)]
-  for (const member of crewOf(model.system)) {
+  for (const member of crewOf(model.system, model.facts)) {
     const mass = member.count * member.mass_g
     const account = bodiesOf(member.taxon).id
     put(livingOf(member.taxon).id, member.count)
@@ -20,9 +20,9 @@ export function crew(model: Model, parameters: Float64Array, put: Put): void {
   fish(model, of, put)
 }
 
-/** Fish of which a mass is told; the catalogue of grazers counts its own. */
+/** Fish of which a mass is told; grazers count their own. */
 function fish(model: Model, of: (fact: string) => number, put: Put): void {
-  const crewTaxa = new Set(crewOf(model.system).map(({ taxon }) => taxon))
+  const crewTaxa = new Set(crewOf(model.system, model.facts).map(({ taxon }) => taxon))
   const mass = model.system.animals
     .filter(({ role, taxon }) => role === 'fish' && !(taxon !== undefined && crewTaxa.has(taxon)))
     .reduce((sum, { count, mass_g = 0 }) => sum + count * mass_g, 0)

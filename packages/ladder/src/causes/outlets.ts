@@ -1,5 +1,5 @@
 import type { Equipment, MechanicalFilter } from '@holdfast/ecosystem'
-import { finned, grazer } from '@holdfast/facts'
+import { finned } from '@holdfast/facts'
 import { pieceOf, type Standing } from '../standing.ts'
 import { amount, type Found, percent } from './found.ts'
 import { highOnes, shareOf } from './inputs.ts'
@@ -108,7 +108,7 @@ export function bodies({ question, day, books, facts, system }: Standing): Found
     .filter((event) => event.kind === 'animals lost')
     .filter((event) => event.day <= day && event.day > day - rots && event.bodyTakenOut !== true)
   const nitrogen_mg = lost.reduce((sum, { taxon, count, mass_g }) => {
-    const animal = grazer(taxon)
+    const animal = facts.grazer(taxon)
     const each = mass_g ?? system.animals.find((one) => one.taxon === taxon || one.kind === taxon)?.mass_g
     const shelled = animal !== undefined && !finned(animal.group)
     const perGram = facts.typical(shelled ? 'crew.body_n.shelled' : 'fish.body_n')

@@ -204,6 +204,23 @@ export const systemDescription: z.ZodMiniType<System> = z.object({
       vessel: z.exactOptional(name),
     }),
   ),
+  own_animals: z.exactOptional(
+    z.array(
+      z.object({
+        taxon: name,
+        like: name,
+        trade_name: z.exactOptional(name),
+        adult_size_cm: z.exactOptional(positive),
+        wet_mass_g: z.exactOptional(positive),
+        eats_g_per_day: z.exactOptional(notNegative),
+        needs_g_per_day: z.exactOptional(notNegative),
+        least_volume_L: z.exactOptional(positive),
+        lost_in_a_year: z.exactOptional(share),
+        price_usd: z.exactOptional(notNegative),
+        tastes: z.exactOptional(z.record(name, share)),
+      }),
+    ),
+  ),
   corals: z.exactOptional(z.object({ kind: name, area_m2: notNegative })),
   algae: z.array(z.object({ kind: name, surface: name, cover: share })),
 })

@@ -157,8 +157,34 @@ const animals = z.strictObject({
   vessel: optional(name),
 })
 
+/** A share, 0 to 1. */
+const part = z.number().check(z.minimum(0), z.maximum(1))
+
+const ownAnimal = z.strictObject({
+  taxon: name.check(z.meta({ description: 'What your log calls it; no taxon of the catalogue' })),
+  like: name.check(
+    z.meta({ description: 'Taxon of the catalogue: it is like that one but for what you tell' }),
+  ),
+  name: optional(name),
+  'adult size': optional(text.centimetres),
+  mass: optional(text.grams),
+  eats: optional(text.dryGramsPerDay),
+  needs: optional(text.dryGramsPerDay),
+  'least glass': optional(text.volume),
+  'lost in a year': optional(part),
+  'US dollars': optional(z.number().check(z.minimum(0))),
+  tastes: optional(
+    z.record(name, part).check(
+      z.meta({
+        description: 'How willingly it eats a kind of algae, or detritus, 0 to 1 of its appetite',
+        examples: [{ hair_green: 0.8, bubble: 0 }],
+      }),
+    ),
+  ),
+})
+
 /** A share of a surface, 0 to 1. */
-const cover = z.number().check(z.minimum(0), z.maximum(1))
+const cover = part
 
 /** The system file: a JSON document that the keeper writes, values with their units as people write them. */
 export const systemDocument = z.strictObject({
@@ -184,6 +210,7 @@ export const systemDocument = z.strictObject({
   feeds: listOf(feed),
   equipment: listOf(equipment),
   animals: listOf(animals),
+  'own animals': optional(z.array(ownAnimal)),
   corals: optional(z.strictObject({ kind: name, area: text.area })),
   algae: listOf(z.strictObject({ kind: name, surface: name, cover })),
   unsaid: optional(

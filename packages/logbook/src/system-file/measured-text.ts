@@ -103,6 +103,10 @@ export const light = measured('Light at the surface while the lamp is on', '200 
 export const gramsPerDay = measured('What is fed a day, as fed', '4 g/d', (text) =>
   inUnit(text, '4 g/d', ['g/d']),
 )
+/** g of dry mass a day. */
+export const dryGramsPerDay = measured('Dry mass a day', '0.3 g dry/d', (text) =>
+  inUnit(text, '0.3 g dry/d', ['g dry/d', 'g/d dry']),
+)
 /** mL/d. */
 export const millilitresPerDay = measured('What is dosed a day', '2 mL/d', (text) =>
   plainly(parseFlow(text), 24_000),

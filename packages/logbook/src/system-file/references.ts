@@ -26,6 +26,10 @@ export function misfits(document: unknown): readonly Issue[] {
     ...parts(document, 'animals').flatMap((one, place) =>
       missing(`animals ${place + 1}, vessel`, one.vessel, 'vessel', vessels),
     ),
+    ...duplicates(
+      'own animals',
+      parts(document, 'own animals').map(({ taxon }) => ({ id: taxon })),
+    ),
     ...parts(document, 'algae').flatMap((one, place) =>
       missing(`algae ${place + 1}, surface`, one.surface, 'surface', surfaces),
     ),

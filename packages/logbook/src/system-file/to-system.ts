@@ -63,10 +63,13 @@ export function toSystem(document: SystemDocument): System {
       role,
       ...given('vessel', vessel),
     })),
+    ...given('own_animals', document['own animals']?.map(ownAnimal)),
     ...given('corals', corals && { kind: corals.kind, area_m2: corals.area }),
     algae: document.algae,
   }
 }
+
+type OwnAnimal = NonNullable<System['own_animals']>[number]
 
 /** A routine's first change is set at 13:00 and media at noon, a span of dates runs to the end of its last. */
 function equipment(one: SystemDocument['equipment'][number], timeZone: string): Equipment {
@@ -164,6 +167,22 @@ function equipment(one: SystemDocument['equipment'][number], timeZone: string): 
       }
     default:
       return one
+  }
+}
+
+function ownAnimal(one: NonNullable<SystemDocument['own animals']>[number]): OwnAnimal {
+  return {
+    taxon: one.taxon,
+    like: one.like,
+    ...given('trade_name', one.name),
+    ...given('adult_size_cm', one['adult size']),
+    ...given('wet_mass_g', one.mass),
+    ...given('eats_g_per_day', one.eats),
+    ...given('needs_g_per_day', one.needs),
+    ...given('least_volume_L', one['least glass']),
+    ...given('lost_in_a_year', one['lost in a year']),
+    ...given('price_usd', one['US dollars']),
+    ...given('tastes', one.tastes),
   }
 }
 
