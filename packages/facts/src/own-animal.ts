@@ -9,11 +9,10 @@ import { type Taste, taste } from './taste.ts'
  * keeps company, hunts and is hunted as that one does.
  */
 export interface OwnAnimal {
-  /** What the log calls it; no taxon of the catalogue. */
+  /** What the keeper and the log call it; no taxon of the catalogue. */
   readonly taxon: string
   /** Taxon of the catalogue that it is like. */
   readonly like: string
-  readonly trade_name?: string
   readonly adult_size_cm?: number
   /** Live mass of one grown; what it eats and needs goes with it where those are not told. */
   readonly wet_mass_g?: number
@@ -103,7 +102,6 @@ function madeOf(told: OwnAnimal, model: Grazer): Grazer {
   const {
     taxon,
     like,
-    trade_name: tradeName = taxon,
     adult_size_cm: adultSize_cm = model.adultSize_cm,
     wet_mass_g: wetMass_g = model.wetMass_g,
     lost_in_a_year: annualMortality = model.annualMortality,
@@ -116,7 +114,7 @@ function madeOf(told: OwnAnimal, model: Grazer): Grazer {
     ...model,
     taxon,
     like,
-    tradeName,
+    tradeName: taxon,
     adultSize_cm,
     wetMass_g,
     annualMortality,

@@ -209,7 +209,6 @@ export const systemDescription: z.ZodMiniType<System> = z.object({
       z.object({
         taxon: name,
         like: name,
-        trade_name: z.exactOptional(name),
         adult_size_cm: z.exactOptional(positive),
         wet_mass_g: z.exactOptional(positive),
         eats_g_per_day: z.exactOptional(notNegative),

@@ -161,11 +161,10 @@ const animals = z.strictObject({
 const part = z.number().check(z.minimum(0), z.maximum(1))
 
 const ownAnimal = z.strictObject({
-  taxon: name.check(z.meta({ description: 'What your log calls it; no taxon of the catalogue' })),
+  taxon: name.check(z.meta({ description: 'What you and your log call it; no taxon of the catalogue' })),
   like: name.check(
     z.meta({ description: 'Taxon of the catalogue: it is like that one but for what you tell' }),
   ),
-  name: optional(name),
   'adult size': optional(text.centimetres),
   mass: optional(text.grams),
   eats: optional(text.dryGramsPerDay),

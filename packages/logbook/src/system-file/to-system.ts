@@ -174,7 +174,6 @@ function ownAnimal(one: NonNullable<SystemDocument['own animals']>[number]): Own
   return {
     taxon: one.taxon,
     like: one.like,
-    ...given('trade_name', one.name),
     ...given('adult_size_cm', one['adult size']),
     ...given('wet_mass_g', one.mass),
     ...given('eats_g_per_day', one.eats),

@@ -114,3 +114,51 @@ describe('a sentence', () => {
     expect(system.algae).toEqual([])
   })
 })
+
+describe('an animal of one’s own', () => {
+  const moreOf = (letter: Letter, words: string) => {
+    const found = paragraphsOf(letter)
+      .flatMap(({ more }) => more)
+      .find((one) => one.words === words)
+    if (!found) throw new Error(`nothing more about ${words}`)
+    return found
+  }
+  const described = () => {
+    const letter = withMore(
+      begun(middle, 'Europe/Lisbon'),
+      moreOf(begun(middle, 'Europe/Lisbon'), 'an animal that your lists do not have'),
+    )
+    return filled(letter, blankAt(letter, 'own animals 1, taxon'), 'Grey blenny')
+  }
+
+  it('is named, likened, and told apart where it differs', () => {
+    let letter = described()
+    for (const words of ['least tank of Grey blenny', 'appetite of Grey blenny'])
+      letter = withMore(letter, moreOf(letter, words))
+    letter = filled(letter, blankAt(letter, 'own animals 1, least glass'), '100 US gal')
+    letter = withMore(letter, moreOf(letter, 'taste of Grey blenny for green hair algae'))
+    const { own_animals: own = [] } = systemOf(letter)
+    expect(own).toHaveLength(1)
+    expect(own[0]).toMatchObject({
+      taxon: 'Grey blenny',
+      like: 'Salarias fasciatus',
+      eats_g_per_day: 0.2,
+      tastes: { hair_green: 0.5 },
+    })
+    expect(own[0]?.least_volume_L).toBeCloseTo(378.5, 1)
+  })
+
+  it('is among those that may graze here, and its name is not lost with its description', () => {
+    let letter = withMore(described(), moreOf(described(), 'an animal that grazes'))
+    const place = `animals ${letter.animals?.length}, taxon`
+    letter = filled(letter, blankAt(letter, place), 'Grey blenny')
+    expect(systemOf(letter).animals.at(-1)).toMatchObject({ taxon: 'Grey blenny', kind: 'Grey blenny' })
+    const gone = without(letter, {
+      key: '',
+      pieces: [],
+      removes: { path: ['own animals', 0], words: '' },
+    })
+    const { holds: choices } = blankAt(gone, place)
+    expect(choices).toContainEqual({ value: 'Grey blenny', words: 'Grey blenny (nobody described it)' })
+  })
+})

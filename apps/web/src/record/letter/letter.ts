@@ -51,12 +51,16 @@ export const confirmed = (letter: Letter, blanks: readonly BlankAt[]): Letter =>
   unsaid: blanks.reduce((unsaid, { path }) => said(unsaid, path), unsaidOf(letter)),
 })
 
-/** With one thing more; nothing is said of it yet. */
+/** With one thing more, of which nothing is said yet; what was typed stays as it was typed. */
 export function withMore(letter: Letter, { path, value }: More): Letter {
-  const next = inOwnUnits(withValue(letter, path, value))
+  const more = withValue(letter, path, value)
+  const own = inOwnUnits(more)
   const before = new Set(blanksOf(letter).map((blank) => placeOf(blank.path)))
-  const fresh = blanksOf(next).map((blank) => placeOf(blank.path))
-  return { ...next, unsaid: [...unsaidOf(letter), ...fresh.filter((place) => !before.has(place))] }
+  const fresh = blanksOf(more)
+    .map((blank) => blank.path)
+    .filter((at) => !before.has(placeOf(at)))
+  const next = fresh.reduce((whole, at) => withValue(whole, at, valueAt(own, at)), more)
+  return { ...next, unsaid: [...unsaidOf(letter), ...fresh.map(placeOf)] }
 }
 
 /** Without the thing that a sentence is about, and without the algae of a surface that goes. */

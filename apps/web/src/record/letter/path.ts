@@ -13,7 +13,8 @@ export function valueAt(document: unknown, path: Path): unknown {
 export function withValue<Document>(document: Document, path: Path, value: unknown): Document {
   const [key, ...rest] = path
   if (key === undefined) return value as Document
-  const next = rest.length === 0 ? value : withValue(valueAt(document, [key]) ?? {}, rest, value)
+  const empty = typeof rest[0] === 'number' ? [] : {}
+  const next = rest.length === 0 ? value : withValue(valueAt(document, [key]) ?? empty, rest, value)
   if (Array.isArray(document)) {
     const list = document.flatMap((one, place) => (place !== key ? [one] : next === undefined ? [] : [next]))
     return (key === document.length && next !== undefined ? [...list, next] : list) as Document

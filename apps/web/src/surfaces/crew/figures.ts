@@ -1,5 +1,4 @@
 import type { Band, HandWork, Planned, Water } from '@holdfast/crew-plan'
-import { grazer } from '@holdfast/facts'
 import type { ComputedFigure, Derivation } from '../../figure/computed.ts'
 import { takenIn } from '../../figure/entry-ids.ts'
 import { plain } from '../../figure/numbers.ts'
@@ -125,7 +124,8 @@ export function orderFigure(one: Planned, ground: CrewGround): ComputedFigure {
     .flatMap(({ facts }) => facts)
     .find(({ id }) => id === 'crew.first_month_loss')
   const inAll = (share: number): number => Math.max(one.come, Math.round(one.come / (1 - share)))
-  const price = grazer(one.taxon)?.price_usd
+  const each = (all: number): number => all / one.order
+  const price = one.order > 0 && { low: each(one.price_usd.low), high: each(one.price_usd.high) }
   const most = loss ? Math.max(one.order, inAll(loss.high)) : one.order
   return {
     id: `crew.order.${one.taxon}`,

@@ -33,7 +33,7 @@ interface AskedFor {
 
 /** Who should live here: a plan of whole animals, asked for with what the keeper likes and refuses. */
 export function CrewView({ data }: { readonly data: SystemData }) {
-  const [ticked, setTicked] = useState(() => tickedIn(fromAddress))
+  const [ticked, setTicked] = useState(() => tickedIn(fromAddress, data.system.own_animals))
   const [question, setQuestion] = useState<Question | undefined>()
   const [askedFor, setAskedFor] = useState<AskedFor | undefined>()
   const [issue, setIssue] = useState<string | undefined>()

@@ -1,4 +1,4 @@
-import { type Grazer, type GrazerGroup, grazers } from '@holdfast/facts'
+import { type Grazer, type GrazerGroup, type OwnAnimal, withOwnAnimals } from '@holdfast/facts'
 import { type Ticked, tick } from './wishes.ts'
 
 const groupNames: Readonly<Record<GrazerGroup, string>> = {
@@ -26,16 +26,24 @@ const groupNames: Readonly<Record<GrazerGroup, string>> = {
 }
 
 /** Animals that can be had; of the others there is nothing to tick. */
-const offered = grazers().filter(({ offered: how }) => how !== 'comes by itself' && how !== 'as a culture')
-const groups = [...new Set(offered.map(({ group }) => group))]
+const offeredWith = (own: readonly OwnAnimal[]): readonly Grazer[] =>
+  withOwnAnimals(own)
+    .grazers()
+    .filter(({ offered }) => offered !== 'comes by itself' && offered !== 'as a culture')
 
-interface TickListOf {
+interface Ticking {
   readonly ticked: Ticked
   readonly onTick: (ticked: Ticked) => void
 }
 
-/** Every animal of the trade, to be liked, refused or left to the plan. */
-export function TickList({ ticked, onTick }: TickListOf) {
+interface TickListOf extends Ticking {
+  readonly own: readonly OwnAnimal[] | undefined
+}
+
+/** Every animal of the trade and the keeper's own, to be liked, refused or left to the plan. */
+export function TickList({ own = [], ticked, onTick }: TickListOf) {
+  const offered = offeredWith(own)
+  const groups = [...new Set(offered.map(({ group }) => group))]
   return (
     <details class="tick-list">
       <summary>Animals you would like, or never want</summary>
@@ -55,11 +63,11 @@ export function TickList({ ticked, onTick }: TickListOf) {
   )
 }
 
-function Row({ animal: { taxon, tradeName }, ticked, onTick }: TickListOf & { readonly animal: Grazer }) {
+function Row({ animal: { taxon, tradeName }, ticked, onTick }: Ticking & { readonly animal: Grazer }) {
   return (
     <li>
       <span>
-        {tradeName} <i class="quiet">{taxon}</i>
+        {tradeName} {tradeName !== taxon && <i class="quiet">{taxon}</i>}
       </span>
       {(['liked', 'never'] as const).map((list) => (
         <label key={list} class="check">

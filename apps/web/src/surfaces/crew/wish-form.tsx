@@ -79,7 +79,7 @@ export function WishForm({ system, ticked, issue, onTick, onAsk }: WishFormOf) {
           g of dry algae a week to my hand
         </label>
       </p>
-      <TickList ticked={ticked} onTick={onTick} />
+      <TickList own={system.own_animals} ticked={ticked} onTick={onTick} />
       {ticked.liked.length > 0 && <p class="line">Would like: {names(ticked.liked)}.</p>}
       {ticked.never.length > 0 && <p class="line">Never: {names(ticked.never)}.</p>}
       {issue !== undefined && (

@@ -1,5 +1,5 @@
 import type { Wishes } from '@holdfast/crew-plan'
-import { grazers } from '@holdfast/facts'
+import { type OwnAnimal, withOwnAnimals } from '@holdfast/facts'
 
 /** What the keeper ticked, as it stands in the address: it can be shared and outlives a reload. */
 export interface Ticked {
@@ -17,8 +17,12 @@ type Text = Readonly<
   Record<'like' | 'never' | 'caution' | 'keep' | 'vessel' | 'budget' | 'hand', string | undefined>
 >
 
-export function tickedIn(read: (name: keyof Text) => string | null): Ticked {
-  const known = new Set(grazers().map(({ taxon }) => taxon))
+export function tickedIn(read: (name: keyof Text) => string | null, own: readonly OwnAnimal[] = []): Ticked {
+  const known = new Set(
+    withOwnAnimals(own)
+      .grazers()
+      .map(({ taxon }) => taxon),
+  )
   const list = (name: 'like' | 'never') => (read(name) ?? '').split(',').filter((taxon) => known.has(taxon))
   return {
     liked: list('like'),

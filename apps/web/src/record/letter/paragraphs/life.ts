@@ -1,16 +1,23 @@
-import { algaeKinds, coralBands, grazer, grazers } from '@holdfast/facts'
+import { algaeKinds, coralBands, withOwnAnimals } from '@holdfast/facts'
 import type { BlankAt } from '../blank.ts'
 import { area, body } from '../holds.ts'
 import type { Letter, Paragraph, Sentence } from '../paragraph.ts'
+import { crewWith, moreOfOwn, ownAnimals } from './own-animals.ts'
 
 const corals = coralBands().map(({ key, title }) => ({ value: key, words: title.toLowerCase() }))
 const algae = algaeKinds().map(({ key, title }) => ({ value: key, words: title }))
-const crew = grazers().map(({ taxon, tradeName }) => ({ value: taxon, words: `${tradeName} (${taxon})` }))
 
 type Kept = NonNullable<Letter['animals']>[number]
+type Own = NonNullable<Letter['own animals']>
 
 /** Fish, the crew that grazes, corals, and the algae that are there today. */
-export function life({ animals = [], corals: reef, algae: growing = [], surfaces }: Letter): Paragraph {
+export function life({
+  animals = [],
+  'own animals': own = [],
+  corals: reef,
+  algae: growing = [],
+  surfaces,
+}: Letter): Paragraph {
   const places = surfaces.map(({ id }) => ({ value: id, words: id }))
   return {
     title: 'What lives in it',
@@ -21,7 +28,7 @@ export function life({ animals = [], corals: reef, algae: growing = [], surfaces
           pieces: [
             { path: ['animals', i, 'count'], label: `Number of ${kept.kind}`, holds: 'count' },
             ' ',
-            named(kept, i),
+            named(kept, i, own),
             ...(kept.mass === undefined
               ? []
               : [
@@ -34,6 +41,7 @@ export function life({ animals = [], corals: reef, algae: growing = [], surfaces
           removes: { path: ['animals', i], words: 'None of these' },
         }),
       ),
+      ...ownAnimals(own),
       ...(reef
         ? [
             {
@@ -76,6 +84,10 @@ export function life({ animals = [], corals: reef, algae: growing = [], surfaces
         path: ['animals', animals.length],
         value: grazing('Trochus histrio'),
       },
+      ...moreOfOwn(
+        own,
+        growing.map(({ kind }) => kind),
+      ),
       ...(reef ? [] : [{ words: 'corals', path: ['corals'], value: { kind: 'mixed', area: '0.2 m2' } }]),
       {
         words: 'algae that I see',
@@ -86,17 +98,22 @@ export function life({ animals = [], corals: reef, algae: growing = [], surfaces
   }
 }
 
-/** A grazer is chosen from the catalogue; fish are named as one likes. */
-function named({ role, taxon }: Kept, i: number): BlankAt {
-  const isKnown = role === 'grazer' && taxon !== undefined && grazer(taxon) !== undefined
-  return isKnown
-    ? { path: ['animals', i, 'taxon'], label: 'Animal that grazes', holds: crew, also: bodyOf }
+/** A grazer is chosen from those that are known; fish are named as one likes. */
+function named({ role, taxon }: Kept, i: number, own: Own): BlankAt {
+  return role === 'grazer' && taxon !== undefined
+    ? {
+        path: ['animals', i, 'taxon'],
+        label: 'Animal that grazes',
+        holds: crewWith(own, taxon),
+        also: (chosen) => bodyOf(chosen, own),
+      }
     : { path: ['animals', i, 'kind'], label: 'Name of the animals', holds: 'words' }
 }
 
 /** A grazer brings its name and the mass of a grown one along. */
-function bodyOf(taxon: string) {
-  const known = grazer(taxon)
+function bodyOf(taxon: string, own: Own = []) {
+  // Masses stand as text in the letter; only whom it is like is wanted here.
+  const known = withOwnAnimals(own.map(({ taxon, like }) => ({ taxon, like }))).grazer(taxon)
   return known ? { kind: known.tradeName, mass: `${known.wetMass_g} g` } : {}
 }
 
