@@ -44,7 +44,13 @@ export {
   type ThreatRole,
 } from './neighbour.ts'
 export { hunting, predationId } from './neighbour-facts.ts'
-export { catalogueAnimals, type KnownAnimals, type OwnAnimal, withOwnAnimals } from './own-animal.ts'
+export {
+  catalogueAnimals,
+  type KnownAnimals,
+  type OwnAnimal,
+  type OwnAnimalIssue,
+  withOwnAnimals,
+} from './own-animal.ts'
 export { catalogueAlone, type FactsOfSystem, factsOfSystem, type OwnFact } from './own-fact.ts'
 export {
   type Condition,

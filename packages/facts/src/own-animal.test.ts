@@ -61,10 +61,12 @@ test('what cannot be used is said, and the rest holds', () => {
     ],
   )
   expect(remarks).toHaveLength(4)
-  expect(remarks[0]).toContain('Nobody is not used: the catalogue has no Salarias nobodyi')
-  expect(remarks[1]).toContain('salarias fasciatus is not used: there is one of that name already')
-  expect(remarks[2]).toMatch(/eats of hair is not used: the catalogue has these: .*hair_green/)
-  expect(remarks[3]).toContain('Grey blenny is not used')
+  expect(remarks[0]).toMatch(
+    /animal Nobody is not used \(own animals 1, like\): "Salarias nobodyi" is no grazer of the catalogue\. The nearest are .*Salarias fasciatus/,
+  )
+  expect(remarks[1]).toContain('(own animals 2, taxon): "salarias fasciatus" is the name of another')
+  expect(remarks[2]).toMatch(/\(own animals 3, tastes, hair\): "hair" is no food .* One of .*hair_green/)
+  expect(remarks[3]).toContain('(own animals 4, taxon): "Grey blenny" is the name of another')
   expect(grazer('Nobody')).toBeUndefined()
   expect(grazer('Grey blenny')).toBeDefined()
 })

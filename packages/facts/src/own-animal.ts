@@ -3,6 +3,7 @@ import type { Fact } from './fact.ts'
 import { type Grazer, grazer, grazers } from './grazer.ts'
 import { consumptionId, factsOfGrazer } from './grazer-facts.ts'
 import { type Taste, taste } from './taste.ts'
+import { nearestKeys } from './unknown-key.ts'
 
 /**
  * An animal of the keeper's own, which the catalogue does not have: like one that it has, but for what is told. It
@@ -42,8 +43,18 @@ export interface KnownAnimals {
 export interface OwnAnimalsRead extends KnownAnimals {
   /** What formulas read of the keeper's own, by id. */
   readonly facts: ReadonlyMap<string, Fact>
-  /** A sentence for each that cannot be used. */
-  readonly remarks: readonly string[]
+  /** What cannot be used. */
+  readonly issues: readonly OwnAnimalIssue[]
+}
+
+/** What of an animal of the keeper's own cannot be used; `where` counts from 1, as the system file is spoken of. */
+export interface OwnAnimalIssue {
+  readonly code: 'unknown-like' | 'name-taken' | 'unknown-food'
+  readonly taxon: string
+  readonly where: string
+  readonly got: string
+  readonly accepted: string
+  readonly next: string
 }
 
 /** The catalogue's animals alone. */
@@ -51,28 +62,23 @@ export const catalogueAnimals: KnownAnimals = { grazers, grazer, taste }
 
 const foods: ReadonlySet<string> = new Set([...algaeKinds().map(({ key }) => key), 'detritus'])
 
-/** Adds the keeper's own animals to those of the catalogue. What cannot be used is left out and said. */
+/** Adds the keeper's own animals to those of the catalogue. What cannot be used is left out and told. */
 export function withOwnAnimals(given: readonly OwnAnimal[]): OwnAnimalsRead {
-  if (given.length === 0) return { ...catalogueAnimals, facts: new Map(), remarks: [] }
+  if (given.length === 0) return { ...catalogueAnimals, facts: new Map(), issues: [] }
   const own = new Map<string, { readonly told: OwnAnimal; readonly animal: Grazer }>()
-  const remarks: string[] = []
+  const issues: OwnAnimalIssue[] = []
   const taken = new Set(grazers().map(({ taxon }) => consumptionId(taxon)))
-  for (const told of given) {
-    const model = grazer(told.like)
+  given.forEach((told, i) => {
     const id = consumptionId(told.taxon)
-    const notUsed = `Your own animal ${told.taxon} is not used:`
-    if (!model) remarks.push(`${notUsed} the catalogue has no ${told.like} that it could be like.`)
-    else if (taken.has(id)) remarks.push(`${notUsed} there is one of that name already.`)
-    else {
-      taken.add(id)
-      own.set(told.taxon, { told, animal: madeOf(told, model) })
-      const strange = Object.keys(told.tastes ?? {}).filter((kind) => !foods.has(kind))
-      if (strange.length > 0)
-        remarks.push(
-          `What your own animal ${told.taxon} eats of ${strange.join(', ')} is not used: the catalogue has these: ${[...foods].join(', ')}.`,
-        )
-    }
-  }
+    const place = `own animals ${i + 1}`
+    const like = grazer(told.like)
+    if (!like) issues.push(noLike(told, `${place}, like`))
+    if (taken.has(id)) issues.push(nameTaken(told, `${place}, taxon`))
+    if (like && !taken.has(id)) own.set(told.taxon, { told, animal: madeOf(told, like) })
+    taken.add(id)
+    for (const kind of Object.keys(told.tastes ?? {}))
+      if (!foods.has(kind)) issues.push(noFood(told, kind, `${place}, tastes, ${kind}`))
+  })
   const all = [...grazers(), ...[...own.values()].map(({ animal }) => animal)]
   return {
     grazers: () => all,
@@ -84,9 +90,46 @@ export function withOwnAnimals(given: readonly OwnAnimal[]): OwnAnimalsRead {
     facts: new Map(
       [...own.values()].flatMap(({ animal }) => factsOfGrazer(animal)).map((fact) => [fact.id, fact]),
     ),
-    remarks,
+    issues,
   }
 }
+
+function noLike({ taxon, like }: OwnAnimal, where: string): OwnAnimalIssue {
+  const nearest = nearestKeys(
+    like,
+    grazers().map((one) => one.taxon),
+  )
+  return {
+    code: 'unknown-like',
+    taxon,
+    where,
+    got: `"${like}" is no grazer of the catalogue`,
+    accepted: `The nearest are ${nearest.join(', ')}.`,
+    next: 'Name the one that it lives most like.',
+  }
+}
+
+const nameTaken = ({ taxon }: OwnAnimal, where: string): OwnAnimalIssue => ({
+  code: 'name-taken',
+  taxon,
+  where,
+  got: `"${taxon}" is the name of another`,
+  accepted: 'A name that neither the catalogue nor another animal of yours has.',
+  next: 'Give it another name, there and in the log.',
+})
+
+const noFood = ({ taxon }: OwnAnimal, kind: string, where: string): OwnAnimalIssue => ({
+  code: 'unknown-food',
+  taxon,
+  where,
+  got: `"${kind}" is no food of the catalogue`,
+  accepted: `One of ${[...foods].join(', ')}.`,
+  next: 'Take the kind that comes nearest.',
+})
+
+/** An issue as a sentence beside an answer. */
+export const ownAnimalRemark = ({ taxon, where, got, accepted, next }: OwnAnimalIssue): string =>
+  `What you told of your own animal ${taxon} is not used (${where}): ${got}. ${accepted} ${next}`
 
 function tasteOf({ like, tastes = {} }: OwnAnimal, kind: string): Taste {
   const catalogue = taste(like, kind)

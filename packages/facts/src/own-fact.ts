@@ -1,7 +1,13 @@
 import { convert, UnitError } from '@holdfast/quantities'
 import { fact } from './catalogue.ts'
 import type { Fact, Range } from './fact.ts'
-import { catalogueAnimals, type KnownAnimals, type OwnAnimal, withOwnAnimals } from './own-animal.ts'
+import {
+  catalogueAnimals,
+  type KnownAnimals,
+  type OwnAnimal,
+  ownAnimalRemark,
+  withOwnAnimals,
+} from './own-animal.ts'
 import { UnknownKey } from './unknown-key.ts'
 
 /** The keeper's own numbers of a fact, for one system, in a unit that measures the same. */
@@ -42,10 +48,10 @@ export function factsOfSystem(
   given: readonly OwnFact[],
   ownAnimals: readonly OwnAnimal[] = [],
 ): FactsOfSystem {
-  const { facts, remarks: ofAnimals, ...animals } = withOwnAnimals(ownAnimals)
+  const { facts, issues, ...animals } = withOwnAnimals(ownAnimals)
   const own = new Map<string, OwnFact>()
   const replaced = new Map(facts)
-  const remarks = [...ofAnimals]
+  const remarks = issues.map(ownAnimalRemark)
   for (const one of given) {
     const found = replacement(one)
     if (typeof found === 'string') remarks.push(found)

@@ -22,7 +22,7 @@ export class UnknownKey extends Error {
   readonly issue: UnknownKeyIssue
 
   constructor(code: UnknownKeyIssue['code'], where: string, got: string, keys: Iterable<string>) {
-    const accepted = nearest(got, keys)
+    const accepted = nearestKeys(got, keys)
     const next = `Use one of the nearest: ${accepted.join(', ')}.`
     super(`${where}: "${got}" is not in the catalogue. ${next}`)
     this.issue = { code, where, got, accepted, next }
@@ -30,7 +30,7 @@ export class UnknownKey extends Error {
 }
 
 /** The five keys with the fewest edits from `got`; a key that contains it counts as near. */
-function nearest(got: string, keys: Iterable<string>): readonly string[] {
+export function nearestKeys(got: string, keys: Iterable<string>): readonly string[] {
   const wanted = got.toLowerCase()
   return [...keys]
     .map((key) => ({

@@ -1,4 +1,5 @@
 import type { System } from '@holdfast/ecosystem'
+import { withOwnAnimals } from '@holdfast/facts'
 import { composeEntry, dateOf, Refused, readSystemFile } from '@holdfast/logbook'
 import { bytesOf } from '../bytes-of.ts'
 import { allSystems, chooseSystem, type Where, withLog } from '../open-log.ts'
@@ -15,6 +16,8 @@ export async function systemAdd(
   const read = readSystemFile((await bytesOf(path)).toString('utf8'))
   if (!read.ok) throw new Refused(read.issues)
   const { system, document } = read
+  const { issues } = withOwnAnimals(system.own_animals ?? [])
+  if (issues.length > 0) throw new Refused(issues)
   const now = new Date()
   const at = options.from ?? dateOf(now.getTime() / 86_400_000, system.timeZone)
   const tells = options.mend ? 'mend' : 'change'
@@ -80,7 +83,7 @@ export async function systemShow(
 }
 
 function partsOf(system: System): string[][] {
-  const { source_water, salt_mix, sand, corals } = system
+  const { source_water, salt_mix, sand, corals, own_animals = [] } = system
   const water = ({ kind = 'kind not told', NO3_mg_L, PO4_mg_L }: System['source_water']): string => {
     const told = [
       ...(NO3_mg_L === undefined ? [] : [`${NO3_mg_L} mg/L NO3`]),
@@ -105,6 +108,7 @@ function partsOf(system: System): string[][] {
     ...system.feeds.map(({ kind, g_per_day }) => ['Feed', `${kind}: ${g_per_day} g/d as fed`]),
     ...system.equipment.map(({ kind }) => ['Equipment', kind]),
     ...system.animals.map(({ count, kind, role }) => ['Animals', `${count} ${kind} (${role})`]),
+    ...own_animals.map(({ taxon, like }) => ['Own animal', `${taxon}, like ${like}`]),
     ...(corals ? [['Corals', `${corals.kind}: ${corals.area_m2} m2`]] : []),
     ...system.algae.map(({ kind, surface, cover }) => [
       'Algae',

@@ -36,10 +36,13 @@ export const standBlanks = (about: About): readonly Blank[] => [
   { name: 'algae', label: 'Algae', required: true, hint: 'Such as green hair algae', ...algaeOf(about) },
 ]
 
-/** Animals that the description names; others may come. */
+/** Animals that the description names, the keeper's own among them; others may come. */
 export const taxaOf = ({ system }: About): Offered =>
   offered(
-    (system?.animals ?? []).map(({ kind, taxon }) => taxon ?? kind),
+    [
+      ...(system?.animals ?? []).map(({ kind, taxon }) => taxon ?? kind),
+      ...(system?.own_animals ?? []).map(({ taxon }) => taxon),
+    ],
     true,
   )
 

@@ -161,4 +161,12 @@ describe('an animal of one’s own', () => {
     const { holds: choices } = blankAt(gone, place)
     expect(choices).toContainEqual({ value: 'Grey blenny', words: 'Grey blenny (nobody described it)' })
   })
+
+  it('is no system while its name is that of another', () => {
+    const taken = filled(described(), blankAt(described(), 'own animals 1, taxon'), 'Trochus histrio')
+    expect(read(taken)).toMatchObject({
+      ok: false,
+      issues: [{ where: 'own animals 1, taxon', got: '"Trochus histrio" is the name of another' }],
+    })
+  })
 })

@@ -1,3 +1,4 @@
+import { withOwnAnimals } from '@holdfast/facts'
 import { readSystemFile, type SystemFileRead } from '@holdfast/logbook'
 import { plain } from '../../figure/numbers.ts'
 import { type BlankAt, withUnit } from './blank.ts'
@@ -75,4 +76,9 @@ export function without(letter: Letter, { removes }: Sentence): Letter {
 }
 
 /** The system that the letter describes, or all that keeps it from being one. */
-export const read = (letter: Letter): SystemFileRead => readSystemFile(JSON.stringify(letter))
+export function read(letter: Letter): SystemFileRead {
+  const found = readSystemFile(JSON.stringify(letter))
+  if (!found.ok) return found
+  const { issues } = withOwnAnimals(found.system.own_animals ?? [])
+  return issues.length > 0 ? { ok: false, issues } : found
+}
