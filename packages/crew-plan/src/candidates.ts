@@ -120,6 +120,12 @@ function refusal(
   const room = roomOf(home)
   if (room < animal.volume_L.least)
     return { code: 'no room', why: `It needs at least ${animal.volume_L.least} L; ${home.id} has ${room} L.` }
+  const { leastLength_cm = 0 } = animal
+  if (home.length_cm !== undefined && home.length_cm < leastLength_cm)
+    return {
+      code: 'no room',
+      why: `It needs a vessel of at least ${leastLength_cm} cm; ${home.id} has ${home.length_cm} cm.`,
+    }
   if (mostOf(animal, system, home, facts) < 1)
     return {
       code: 'no room',
@@ -176,6 +182,8 @@ function conditionHolds(words: string, animal: Grazer, system: System, home: Ves
   if (one.sandYoungerThan_days !== undefined) return age < one.sandYoungerThan_days
   if (one.without === 'sand') return !sand && !surfaces.some(({ kind }) => kind === 'sand')
   if (one.without === 'seaweed fed') return !feeds.some(({ kind }) => /seaweed|nori/i.test(kind))
+  // Of its length the animal itself was asked.
+  if (one.shorterThan_cm !== undefined && animal.leastLength_cm !== undefined) return false
   if (one.shorterThan_cm === undefined || home.length_cm === undefined) return undefined
   const { except } = one
   const spared = except && animal.mouth === except.mouth && animal.adultSize_cm <= except.adultSizeUpTo_cm

@@ -52,6 +52,20 @@ test('one that eats less of what grows there leaves more of it', () => {
   expect(all({ eats_g_per_day: 0.001 })).toBeGreaterThan(all())
 })
 
+test('one that does not eat a kind leaves that kind alone, and eats of the others', () => {
+  const eaten = (told?: Partial<OwnAnimal>) => {
+    const present = presentWith(withOwn(told))
+    const { held } = trialRun(present, [{ day: present.day, taxon: own, count: 6 }])
+    const of = (is: (kind: string) => boolean): number =>
+      held.reduce((sum, { kind, grazed_g_d }) => sum + (is(kind) ? (grazed_g_d.get(own) ?? 0) : 0), 0)
+    return { hair: of((kind) => kind === 'hair_green'), others: of((kind) => kind !== 'hair_green') }
+  }
+  const [usual, picky] = [eaten(), eaten({ tastes: { hair_green: 0 } })]
+  expect(usual.hair).toBeGreaterThan(0)
+  expect(picky.hair).toBe(0)
+  expect(picky.others).toBeGreaterThan(0)
+})
+
 test('a plan takes as many of it as of the one it is like, and none where its vessel is too small', () => {
   const like = planOf(reef, snail)
   const mine = planOf(withOwn(), own)
@@ -60,4 +74,9 @@ test('a plan takes as many of it as of the one it is like, and none where its ve
   const none = planOf(withOwn({ least_volume_L: 5000 }), own)
   expect(none.crew).toEqual([])
   expect(none.barred.find(({ taxon }) => taxon === own)?.why).toContain('at least 5000 L')
+  const short: System = {
+    ...withOwn({ least_length_cm: 400 }),
+    vessels: reef.vessels.map((one) => ({ ...one, length_cm: 120 })),
+  }
+  expect(planOf(short, own).barred.find(({ taxon }) => taxon === own)?.why).toContain('at least 400 cm')
 })

@@ -62,6 +62,8 @@ export interface Grazer {
   /** Nominal inner volume of the vessel. */
   readonly volume_L: { readonly least: number; readonly comfortable: number }
   readonly volumeSource?: string
+  /** Of an animal of the keeper's own: inner length of the vessel; of others the pair rules tell it. */
+  readonly leastLength_cm?: number
   readonly stocking: Stocking
   /** Price band of the trade, US dollars, undated. */
   readonly price_usd: { readonly low: number; readonly high: number }

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { consumptionId, mortalityId, needId } from './grazer-facts.ts'
+import type { OwnAnimal } from './own-animal.ts'
 import { catalogueAlone, factsOfSystem } from './own-fact.ts'
 import { objections } from './pair-rule.ts'
 
@@ -48,6 +49,27 @@ test('what is told of it stands in the place of that, and what it eats and needs
   const told = factsOfSystem([], [{ ...like, eats_g_per_day: 0.4, needs_g_per_day: 0.1 }])
   expect(told.typical(consumptionId('Grey blenny'))).toBe(0.4)
   expect(told.typical(needId('Grey blenny'))).toBeCloseTo(0.1, 9)
+})
+
+test('what is told of warmth, length and caution stands too, and a warmest under the coldest is refused', () => {
+  const snail = 'Trochus histrio'
+  const of = (told: Partial<OwnAnimal>) => factsOfSystem([], [{ ...like, like: snail, ...told }])
+  const { reefSafe, temperature_C } = known(snail)
+  expect(reefSafe).toBe('yes')
+  const warmest = temperature_C.best - 1
+  const told = { caution: 'Knocks frags over', warmest_C: warmest, least_length_cm: 90 }
+  expect(known('Grey blenny', of(told))).toMatchObject({
+    reefSafe: 'with caution',
+    reefSafeReason: 'Knocks frags over',
+    leastLength_cm: 90,
+    temperature_C: { min: temperature_C.min, best: warmest, max: warmest },
+  })
+  expect(known('Grey blenny', of({ reef_safe: 'no' })).reefSafe).toBe('no')
+  expect(known('Grey blenny', of({ reef_safe: 'yes', caution: 'None' })).reefSafe).toBe('yes')
+  expect(of({ warmest_C: 10 }).remarks).toEqual([
+    expect.stringMatching(/\(own animals 1, warmest\): it would live from \d+ °C on and to 10 °C\./),
+  ])
+  expect(of({ warmest_C: 10 }).grazer('Grey blenny')).toBeUndefined()
 })
 
 test('what cannot be used is said, and the rest holds', () => {

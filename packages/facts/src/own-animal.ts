@@ -23,6 +23,14 @@ export interface OwnAnimal {
   readonly needs_g_per_day?: number
   /** Nominal inner volume of the vessel from which on it may be kept, L. */
   readonly least_volume_L?: number
+  /** Inner length of the vessel from which on it may be kept, in the place of what the rules say. */
+  readonly least_length_cm?: number
+  /** It lives between these. */
+  readonly coldest_C?: number
+  readonly warmest_C?: number
+  readonly reef_safe?: Grazer['reefSafe']
+  /** What there is to mind; one that was safe is then so with caution. */
+  readonly caution?: string
   /** Share lost in a year of a well-run tank, 0 to under 1. */
   readonly lost_in_a_year?: number
   /** US dollars. */
@@ -49,7 +57,7 @@ export interface OwnAnimalsRead extends KnownAnimals {
 
 /** What of an animal of the keeper's own cannot be used; `where` counts from 1, as the system file is spoken of. */
 export interface OwnAnimalIssue {
-  readonly code: 'unknown-like' | 'name-taken' | 'unknown-food'
+  readonly code: 'unknown-like' | 'name-taken' | 'unknown-food' | 'temperatures-cross'
   readonly taxon: string
   readonly where: string
   readonly got: string
@@ -74,7 +82,9 @@ export function withOwnAnimals(given: readonly OwnAnimal[]): OwnAnimalsRead {
     const like = grazer(told.like)
     if (!like) issues.push(noLike(told, `${place}, like`))
     if (taken.has(id)) issues.push(nameTaken(told, `${place}, taxon`))
-    if (like && !taken.has(id)) own.set(told.taxon, { told, animal: madeOf(told, like) })
+    const crossed = like && temperaturesCross(told, like, `${place}, warmest`)
+    if (crossed) issues.push(crossed)
+    if (like && !crossed && !taken.has(id)) own.set(told.taxon, { told, animal: madeOf(told, like) })
     taken.add(id)
     for (const kind of Object.keys(told.tastes ?? {}))
       if (!foods.has(kind)) issues.push(noFood(told, kind, `${place}, tastes, ${kind}`))
@@ -127,6 +137,19 @@ const noFood = ({ taxon }: OwnAnimal, kind: string, where: string): OwnAnimalIss
   next: 'Take the kind that comes nearest.',
 })
 
+function temperaturesCross(told: OwnAnimal, like: Grazer, where: string): OwnAnimalIssue | undefined {
+  const { coldest_C: coldest = like.temperature_C.min, warmest_C: warmest = like.temperature_C.max } = told
+  if (coldest < warmest) return undefined
+  return {
+    code: 'temperatures-cross',
+    taxon: told.taxon,
+    where,
+    got: `it would live from ${coldest} °C on and to ${warmest} °C`,
+    accepted: 'A warmest above the coldest; what you do not tell is as with the one it is like.',
+    next: 'Tell both.',
+  }
+}
+
 /** An issue as a sentence beside an answer. */
 export const ownAnimalRemark = ({ taxon, where, got, accepted, next }: OwnAnimalIssue): string =>
   `What you told of your own animal ${taxon} is not used (${where}): ${got}. ${accepted} ${next}`
@@ -153,6 +176,11 @@ function madeOf(told: OwnAnimal, model: Grazer): Grazer {
   const { low, typical, high } = model.consumption
   const eats = told.eats_g_per_day ?? typical * byMass
   const least = told.least_volume_L
+  const { min, best, max } = model.temperature_C
+  const { coldest_C: coldest = min, warmest_C: warmest = max } = told
+  const reefSafe =
+    told.reef_safe ??
+    (told.caution !== undefined && model.reefSafe === 'yes' ? 'with caution' : model.reefSafe)
   return {
     ...model,
     taxon,
@@ -171,6 +199,10 @@ function madeOf(told: OwnAnimal, model: Grazer): Grazer {
       least === undefined
         ? model.volume_L
         : { least, comfortable: Math.max(least, model.volume_L.comfortable) },
+    temperature_C: { min: coldest, best: Math.min(Math.max(best, coldest), warmest), max: warmest },
+    reefSafe,
+    reefSafeReason: told.caution ?? model.reefSafeReason,
+    ...(told.least_length_cm === undefined ? {} : { leastLength_cm: told.least_length_cm }),
     price_usd: told.price_usd === undefined ? model.price_usd : { low: told.price_usd, high: told.price_usd },
     ...(told.eats_g_per_day === undefined
       ? {}

@@ -7,6 +7,8 @@ import { z } from './schema.ts'
 /** Days of 86,400 s from 1970-01-01T00:00Z, as the model's clock has them. */
 const day = z.number()
 
+const celsius = z.number().check(z.minimum(0), z.maximum(45))
+
 const hours = z.number().check(z.minimum(0), z.maximum(24))
 
 export const vesselKinds = ['display', 'sump', 'refugium', 'grow-out', 'curing bin'] as const
@@ -178,7 +180,7 @@ export const systemDescription: z.ZodMiniType<System> = z.object({
   source_water: newWater,
   salt_mix: newWater,
   salinity_psu: positive,
-  temperature_C: z.number().check(z.minimum(0), z.maximum(45)),
+  temperature_C: celsius,
   pH: z.exactOptional(z.number().check(z.minimum(0), z.maximum(14))),
   evaporation_L_per_day: notNegative,
   feeds: z.array(
@@ -214,6 +216,11 @@ export const systemDescription: z.ZodMiniType<System> = z.object({
         eats_g_per_day: z.exactOptional(notNegative),
         needs_g_per_day: z.exactOptional(notNegative),
         least_volume_L: z.exactOptional(positive),
+        least_length_cm: z.exactOptional(positive),
+        coldest_C: z.exactOptional(celsius),
+        warmest_C: z.exactOptional(celsius),
+        reef_safe: z.exactOptional(z.enum(['yes', 'with caution', 'no'])),
+        caution: z.exactOptional(name),
         lost_in_a_year: z.exactOptional(share),
         price_usd: z.exactOptional(notNegative),
         tastes: z.exactOptional(z.record(name, share)),

@@ -170,6 +170,11 @@ const ownAnimal = z.strictObject({
   eats: optional(text.dryGramsPerDay),
   needs: optional(text.dryGramsPerDay),
   'least glass': optional(text.volume),
+  'least length': optional(text.centimetres),
+  coldest: optional(text.temperature),
+  warmest: optional(text.temperature),
+  'reef safe': optional(z.enum(['yes', 'with caution', 'no'])),
+  caution: optional(name.check(z.meta({ description: 'What there is to mind with it' }))),
   'lost in a year': optional(part),
   'US dollars': optional(z.number().check(z.minimum(0))),
   tastes: optional(

@@ -364,6 +364,11 @@ test('animals of the keeper’s own are read with their units, and what is wrong
     like: 'Salarias fasciatus',
     'adult size': '12 cm',
     eats: '0.3 g dry/d',
+    'least glass': '40 US gal',
+    'least length': '90 cm',
+    warmest: '81 °F',
+    'reef safe': 'with caution',
+    caution: 'Nips at clams',
   }
   const read = readSystemFile(changed({ 'own animals': [{ ...blenny, tastes: { hair_green: 0.9 } }] }))
   expect(read).toHaveProperty('system.own_animals', [
@@ -372,6 +377,11 @@ test('animals of the keeper’s own are read with their units, and what is wrong
       like: 'Salarias fasciatus',
       adult_size_cm: 12,
       eats_g_per_day: 0.3,
+      least_volume_L: expect.closeTo(151.4, 1),
+      least_length_cm: 90,
+      warmest_C: expect.closeTo(27.22, 2),
+      reef_safe: 'with caution',
+      caution: 'Nips at clams',
       tastes: { hair_green: 0.9 },
     },
   ])

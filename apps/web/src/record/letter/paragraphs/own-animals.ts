@@ -1,6 +1,6 @@
 import { algaeKind, algaeKinds, grazers } from '@holdfast/facts'
 import type { Choice } from '../blank.ts'
-import { body, dryFood, size, volume } from '../holds.ts'
+import { body, dryFood, size, tankLength, temperature, volume } from '../holds.ts'
 import type { Letter, More, Sentence } from '../paragraph.ts'
 
 type Own = NonNullable<Letter['own animals']>[number]
@@ -29,6 +29,22 @@ const told = [
     holds: volume,
     start: '200 L',
     words: 'least tank',
+  },
+  {
+    key: 'least length',
+    before: 'Its tank is at least ',
+    after: ' long.',
+    holds: tankLength,
+    start: '100 cm',
+    words: 'least length of tank',
+  },
+  {
+    key: 'warmest',
+    before: 'It lives in water of ',
+    after: ' at most.',
+    holds: temperature,
+    start: '28 °C',
+    words: 'warmest water',
   },
   {
     key: 'eats',
