@@ -1,3 +1,4 @@
+import { grazer, taste } from '@holdfast/facts'
 import { describe, expect, it } from 'vitest'
 import { understood, withUnit } from './blank.ts'
 import { blanksOf, paragraphsOf } from './blanks-of.ts'
@@ -142,8 +143,8 @@ describe('an animal of one’s own', () => {
     expect(own[0]).toMatchObject({
       taxon: 'Grey blenny',
       like: 'Salarias fasciatus',
-      eats_g_per_day: 0.2,
-      tastes: { hair_green: 0.5 },
+      eats_g_per_day: grazer('Salarias fasciatus')?.consumption.typical,
+      tastes: { hair_green: taste('Salarias fasciatus', 'hair_green').preference },
     })
     expect(own[0]?.least_volume_L).toBeCloseTo(378.5, 1)
   })

@@ -1,4 +1,4 @@
-import { algaeKind, algaeKinds, grazers } from '@holdfast/facts'
+import { algaeKind, algaeKinds, type Grazer, grazer, grazers, taste } from '@holdfast/facts'
 import type { Choice } from '../blank.ts'
 import { body, dryFood, size, tankLength, temperature, volume } from '../holds.ts'
 import type { Letter, More, Sentence } from '../paragraph.ts'
@@ -11,23 +11,30 @@ export const crew: readonly Choice[] = grazers().map(({ taxon, tradeName }) => (
   words: `${tradeName} (${taxon})`,
 }))
 
-/** What may be told of one beside whom it is like, with where to begin. */
+/** What may be told of one beside whom it is like; it begins as with that one. */
 const told = [
   {
     key: 'adult size',
     before: 'A grown one is ',
     after: ' long.',
     holds: size,
-    start: '8 cm',
+    start: ({ adultSize_cm }: Grazer) => `${adultSize_cm} cm`,
     words: 'size',
   },
-  { key: 'mass', before: 'A grown one weighs ', after: '.', holds: body, start: '20 g', words: 'mass' },
+  {
+    key: 'mass',
+    before: 'A grown one weighs ',
+    after: '.',
+    holds: body,
+    start: ({ wetMass_g }: Grazer) => `${wetMass_g} g`,
+    words: 'mass',
+  },
   {
     key: 'least glass',
     before: 'It needs a tank of ',
     after: ' at least.',
     holds: volume,
-    start: '200 L',
+    start: ({ volume_L }: Grazer) => `${volume_L.least} L`,
     words: 'least tank',
   },
   {
@@ -35,7 +42,7 @@ const told = [
     before: 'Its tank is at least ',
     after: ' long.',
     holds: tankLength,
-    start: '100 cm',
+    start: () => '100 cm',
     words: 'least length of tank',
   },
   {
@@ -43,7 +50,7 @@ const told = [
     before: 'It lives in water of ',
     after: ' at most.',
     holds: temperature,
-    start: '28 °C',
+    start: ({ temperature_C }: Grazer) => `${temperature_C.max} °C`,
     words: 'warmest water',
   },
   {
@@ -51,7 +58,7 @@ const told = [
     before: 'Hungry, one eats ',
     after: ' of algae, weighed dry.',
     holds: dryFood,
-    start: '0.2 g dry/d',
+    start: ({ consumption }: Grazer) => `${consumption.typical} g dry/d`,
     words: 'appetite',
   },
 ] as const
@@ -85,13 +92,13 @@ export const ownAnimals = (own: readonly Own[]): readonly Sentence[] =>
       (kind): Sentence => ({
         key: `own ${i} tastes ${kind}`,
         pieces: [
-          'Of all that it could eat it takes ',
+          `With only ${nameOf(kind)} to eat it takes `,
           {
             path: [listName, i, 'tastes', kind],
             label: `${one.taxon}: taste for ${nameOf(kind)}`,
             holds: 'cover',
           },
-          ` of ${nameOf(kind)}, where there is nothing else.`,
+          ' of its fill.',
         ],
         removes: { path: [listName, i, 'tastes', kind], words: 'As the one it is like' },
       }),
@@ -112,18 +119,21 @@ export function moreOfOwn(own: readonly Own[], growing: readonly string[]): read
         .map(({ key, start, words }) => ({
           words: `${words} of ${one.taxon}`,
           path: [listName, i, key],
-          value: start,
+          value: start(modelOf(one)),
         })),
       ...[...new Set(growing)]
         .filter((kind) => one.tastes?.[kind] === undefined)
         .map((kind) => ({
           words: `taste of ${one.taxon} for ${nameOf(kind)}`,
           path: [listName, i, 'tastes', kind],
-          value: 0.5,
+          value: taste(modelOf(one).taxon, kind).preference,
         })),
     ]),
   ]
 }
+
+/** The one that it is like; a letter that names none may be mended from the first of the catalogue. */
+const modelOf = ({ like }: Own): Grazer => grazer(like) ?? grazers()[0]
 
 /** Who may graze here: the catalogue, the keeper's own, and a name that is neither, lest it be lost in silence. */
 export function crewWith(own: readonly Own[], taxon: string | undefined): readonly Choice[] {
