@@ -1,7 +1,7 @@
 import type { CrewAnswer } from './answer.ts'
 import type { Wishes } from './question.ts'
 
-type Plan = Extract<CrewAnswer, { readonly status: 'plan' | 'refused' }>
+type Plan = Pick<Extract<CrewAnswer, { readonly status: 'plan' | 'refused' }>, 'crew' | 'steps' | 'byHand'>
 
 /**
  * A plan as the log keeps it once the keeper has accepted it: the body of an entry of the kind crew-plan.

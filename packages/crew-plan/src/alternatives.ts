@@ -1,4 +1,5 @@
 import { crewProgramme, type Learnt } from './crew-programme.ts'
+import { withoutIdle } from './idle.ts'
 import { learntFrom } from './lessons.ts'
 import type { Solver, SolverSettings } from './solver.ts'
 import { type Setting, type Tried, tried } from './tried.ts'
@@ -12,12 +13,18 @@ const dearer = 0.1
 /** Of what a crew eats, by appetite, another may leave at most this share to the same animals. */
 const alike = 0.5
 
+const comersOf = ({ crew }: Tried): string =>
+  crew.numbers.flatMap(({ animal, come }) => (come > 0 ? [animal.taxon] : [])).join()
+
 /**
  * The tried crew, and others that hold, cost hardly more and eat by other mouths; the cheapest first. A plan that
  * became smaller round by round may be dearer than one of them.
+ *
+ * @param cost  of the best one before those were left out that were idle in it, US dollars
  */
 export function withAlternatives(
   best: Tried,
+  cost: number,
   setting: Setting,
   learnt: Learnt,
   solver: Solver,
@@ -32,7 +39,7 @@ export function withAlternatives(
     programme.atMost(
       'cost',
       programme.columns.map(({ cost }, column) => [column, cost] as const),
-      (1 + dearer) * best.cost - offset,
+      (1 + dearer) * cost - offset,
     )
     for (const { crew } of known) {
       const eats = crew.numbers
@@ -51,7 +58,9 @@ export function withAlternatives(
     if (numbers.every(({ come }) => solved.values[come] === 0)) break
     const other = tried(setting, made, solved, learnt)
     fed = learntFrom({ ...learnt, fed }, other, false, []).fed
-    if (other.issues.length === 0) known.push(other)
+    if (other.issues.length > 0) continue
+    const lean = withoutIdle(other, made, setting)
+    if (known.every((one) => comersOf(one) !== comersOf(lean))) known.push(lean)
   }
   const [first, ...others] = [...known].sort((a, b) => a.cost - b.cost)
   return [first, ...others.filter(({ cost }) => cost <= (1 + dearer) * first.cost)]

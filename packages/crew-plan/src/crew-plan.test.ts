@@ -1,6 +1,6 @@
 import { needLeft } from '@holdfast/ecosystem'
 import { ordinaryReef } from '@holdfast/ecosystem/testing/ordinary-reef'
-import { catalogueAlone, factsOfSystem, type Grazer, grazer } from '@holdfast/facts'
+import { catalogueAlone, factsOfSystem, type Grazer, grazer, needId } from '@holdfast/facts'
 import { beforeAll, describe, expect, test, vi } from 'vitest'
 import { crewPlan } from './crew-plan.ts'
 import type { BookLine, CrewAnswer } from './index.ts'
@@ -118,10 +118,10 @@ describe('wishes that no crew keeps together', () => {
   })
 })
 
-describe('a plan for a reef of 980 L', () => {
+describe('a plan for a reef of 1750 L', () => {
   let answer: Answer
   beforeAll(() => {
-    answer = planFor({ withCaution: 'all' }, presentOf(ordinaryReef(5)))
+    answer = planFor({ withCaution: 'all' }, presentOf(ordinaryReef(4)))
   })
 
   test('comes with others that cost at most a tenth more, hold as well and eat by other mouths', () => {
@@ -133,6 +133,13 @@ describe('a plan for a reef of 980 L', () => {
       expect([...eaters(other.crew)]).not.toEqual([...eaters(answer.crew)])
     }
     expect(answer.alternatives.length).toBeGreaterThan(0)
+  })
+
+  test('brings nobody who would eat next to nothing of the algae, nor do the others', () => {
+    for (const { crew } of [answer, ...answer.alternatives])
+      for (const { taxon, come, eats_g_week } of crew)
+        if (come > 0)
+          expect(eats_g_week, taxon).toBeGreaterThan(0.1 * 7 * come * catalogueAlone.typical(needId(taxon)))
   })
 
   test('says what is lost in a year by which cause, and the causes add up to all that is lost', () => {

@@ -5,6 +5,7 @@ import { judged } from './candidates.ts'
 import { clashes, issueOf, type Made } from './clash.ts'
 import { crewProgramme } from './crew-programme.ts'
 import { deeper } from './hands.ts'
+import { withoutIdle } from './idle.ts'
 import { learntFrom, looseOf, stands } from './lessons.ts'
 import { unsolved } from './not-planned.ts'
 import type { CrewQuestion } from './question.ts'
@@ -52,7 +53,8 @@ export function crewPlan(
     const one = tried(setting, made, solved, learnt)
     if (stands(one, learnt) || (round === rounds && one.issues.length === 0)) {
       onProgress((rounds + 1) / (rounds + 2))
-      const [best, ...others] = withAlternatives(one, setting, learnt, solver, settings, cancelled)
+      const lean = withoutIdle(one, made, setting)
+      const [best, ...others] = withAlternatives(lean, one.cost, setting, learnt, solver, settings, cancelled)
       return {
         status: 'plan',
         ...told(setting, best),

@@ -41,14 +41,25 @@ export function tried(
   { values, cost, proved }: Extract<Solved, { readonly status: 'solved' }>,
   learnt: Learnt,
 ): Tried {
-  const { present, wishes, facts, minded, home } = setting
+  const { facts, minded } = setting
   const crew = crewOfSolution(made, values, facts.typical('crew_plan.steps'))
   const hands = largest([...learnt.hands, ...weeklyOf(crew.byHand, minded, facts)])
+  return lived(setting, crew, hands, { cost: cost + made.offset, proved })
+}
+
+/** Lets a crew live a year in the model, with what the hand takes off each week. */
+export function lived(
+  setting: Setting,
+  crew: Crew,
+  hands: readonly Weekly[],
+  { cost, proved }: Pick<Tried, 'cost' | 'proved'>,
+): Tried {
+  const { present, wishes, minded, home } = setting
   const trial = trialRun(present, changesOf(crew, present.day), hands, home.id)
   const byHand = takenBy(hands, trial.held)
   return {
     crew,
-    cost: cost + made.offset,
+    cost,
     proved,
     hands,
     byHand,

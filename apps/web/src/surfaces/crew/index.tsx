@@ -1,6 +1,6 @@
 import '../../style/identify.css'
 import '../../style/crew.css'
-import type { Wishes } from '@holdfast/crew-plan'
+import type { Alternative, Wishes } from '@holdfast/crew-plan'
 import { algaeKind, grazer } from '@holdfast/facts'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { LastAct } from '../../record/log/last-act.tsx'
@@ -16,7 +16,7 @@ import { useAnswer } from '../../worker/use-answer.ts'
 import { Barred } from './barred.tsx'
 import { issueText } from './issue-text.ts'
 import { KeptPlanView } from './kept-plan.tsx'
-import { PlanView } from './plan.tsx'
+import { type Plan, PlanView } from './plan.tsx'
 import { useKeptPlan } from './use-kept-plan.ts'
 import { WishForm } from './wish-form.tsx'
 import { refused, type Ticked, textOf, tickedIn, wishesOf } from './wishes.ts'
@@ -158,18 +158,47 @@ interface ToldOf {
   readonly onWithout: (taxon: string) => void
 }
 
+/** A plan, or another crew in its place that would do as well. */
+function Plans({ plan, told, data, keeping, wishes, onWithout }: ToldOf & { readonly plan: Plan }) {
+  const [chosen, choose] = useState<{ readonly insteadOf: Plan; readonly other: Alternative } | undefined>()
+  const back = useRef<HTMLButtonElement>(null)
+  const other = chosen?.insteadOf === plan ? chosen.other : undefined
+  const shown = other ? inPlaceOf(plan, other) : plan
+  // The button that was pressed goes with its list: the way back takes the focus.
+  useEffect(() => back.current?.focus(), [other])
+  return (
+    <>
+      {other && (
+        <p class="line">
+          Another crew that would do as well.{' '}
+          <button type="button" class="key" ref={back} onClick={() => choose(undefined)}>
+            The first plan again
+          </button>
+        </p>
+      )}
+      <PlanView
+        plan={shown}
+        told={told}
+        data={data}
+        isKept={keeping.isKept(shown)}
+        onOther={(other) => choose({ insteadOf: plan, other })}
+        onKeep={wishes && (() => keeping.keep(shown, wishes))}
+        onWithout={onWithout}
+      />
+    </>
+  )
+}
+
+/** Another crew as a plan: what it makes of water and books was not worked out. */
+function inPlaceOf({ status, proved, barred }: Plan, other: Alternative): Plan {
+  return { ...other, status, proved, barred, alternatives: [] }
+}
+
 function Told({ told, data, keeping, wishes, onWithout }: ToldOf) {
   const { crew } = told
   if (crew.status !== 'none')
     return (
-      <PlanView
-        plan={crew}
-        told={told}
-        data={data}
-        isKept={keeping.isKept(crew)}
-        onKeep={wishes && (() => keeping.keep(crew, wishes))}
-        onWithout={onWithout}
-      />
+      <Plans plan={crew} told={told} data={data} keeping={keeping} wishes={wishes} onWithout={onWithout} />
     )
   return (
     <>

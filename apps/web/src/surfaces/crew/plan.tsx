@@ -1,4 +1,4 @@
-import type { CrewAnswer, Planned, ToFeed } from '@holdfast/crew-plan'
+import type { Alternative, CrewAnswer, Planned, ToFeed } from '@holdfast/crew-plan'
 import { caution, measure } from '@holdfast/facts'
 import { named } from '@holdfast/facts/names'
 import type { Purpose } from '@holdfast/reach'
@@ -25,6 +25,8 @@ interface PlanOf {
   readonly told: CrewTold
   readonly data: SystemData
   readonly isKept: boolean
+  /** Shows another crew that would do as well. */
+  readonly onOther: (other: Alternative) => void
   /** Keeps it in the log; left out where the plan is of other wishes than those now asked for. */
   readonly onKeep: (() => void) | undefined
   /** Asks for the plan without an animal. */
@@ -35,7 +37,7 @@ interface PlanOf {
 const nothing = 0.05
 
 /** A crew: cautions first, then who and what for, when they come, what is left to the hand, and how it fared. */
-export function PlanView({ plan, told, data, isKept, onKeep, onWithout }: PlanOf) {
+export function PlanView({ plan, told, data, isKept, onOther, onKeep, onWithout }: PlanOf) {
   const { status, crew, steps, byHand, toFeed = [] } = plan
   const ground = { plan, told, data }
   const names = new Map(crew.map(({ taxon, tradeName }) => [taxon, tradeName]))
@@ -93,7 +95,7 @@ export function PlanView({ plan, told, data, isKept, onKeep, onWithout }: PlanOf
           sentence={[`${placeName(work)}: `, handFigure(work, ground), ` of ${kindName(work.kind)}.`]}
         />
       ))}
-      <Trial ground={ground} />
+      <Trial ground={ground} onOther={onOther} />
       {(steps.length > 0 || leave.length > 0) && <Keep isKept={isKept} onKeep={onKeep} />}
       <Barred barred={plan.barred} />
     </>

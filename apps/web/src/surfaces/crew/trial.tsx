@@ -3,6 +3,7 @@ import { plain } from '../../figure/numbers.ts'
 import { Says } from '../../figure/says.tsx'
 import type { Sentence } from '../../figure/sentence.ts'
 import { counted, several } from '../counted.ts'
+import { Books } from './books.tsx'
 import { type CrewGround, causes, eatsFigure, hungerFigure, lossFigure, waterFigure } from './figures.ts'
 
 /** The months after which the water is told. */
@@ -11,9 +12,15 @@ const told = [
   { month: 12, when: 'After a year' },
 ] as const
 
+interface TrialOf {
+  readonly ground: CrewGround
+  /** Shows another crew in its place. */
+  readonly onOther: (other: Alternative) => void
+}
+
 /** How the crew fared in the model, and where the numbers of a plan come from. */
-export function Trial({ ground }: { readonly ground: CrewGround }) {
-  const { check, crew, proved, effect, alternatives, toFeed, steps, byHand } = ground.plan
+export function Trial({ ground, onOther }: TrialOf) {
+  const { check, crew, proved, effect, books, alternatives, toFeed, steps, byHand } = ground.plan
   const changes = steps.length > 0 || byHand.length > 0 || crew.some(({ leave }) => leave > 0)
   const fates = new Map(check.crew.map((fate) => [fate.taxon, fate]))
   const lives = crew.filter(({ taxon }) => fates.has(taxon))
@@ -21,13 +28,12 @@ export function Trial({ ground }: { readonly ground: CrewGround }) {
   const thin = lives
     .filter(({ taxon }) => !fed.has(taxon) && (fates.get(taxon)?.bands.hunger.high ?? 0) > starving)
     .map(({ tradeName }) => several(tradeName))
+  const whose = toFeed ? 'who comes finds food' : 'everybody finds food'
+  const found = thin.length > 0 ? `In most of the simulated tanks ${whose}` : begun(whose)
   return (
     <section aria-labelledby="trial">
       <h3 id="trial">Tried for a year in the model</h3>
-      <p class="line">
-        {toFeed ? 'Who comes finds food' : 'Nobody starves'}, and what grows is held with your hand at its
-        side.
-      </p>
+      <p class="line">{found}, and what grows is held with your hand at its side.</p>
       {thin.length > 0 && (
         <p class="line">
           In some of the simulated tanks too little grows for {thin.join(', ')}: look whether they grow thin,
@@ -55,6 +61,7 @@ export function Trial({ ground }: { readonly ground: CrewGround }) {
         ]
         return <Says key={month} sentence={sentence} />
       })}
+      {books && changes && <Books books={books} />}
       <details>
         <summary>How a crew is found</summary>
         <p class="line">
@@ -73,7 +80,17 @@ export function Trial({ ground }: { readonly ground: CrewGround }) {
           <h3>Others that would do as well</h3>
           <ul class="line">
             {alternatives.map((other) => (
-              <li key={comersOf(other)}>{comersOf(other)}</li>
+              <li key={comersOf(other)}>
+                {comersOf(other)}{' '}
+                <button
+                  type="button"
+                  class="key"
+                  aria-label={`Look at this crew: ${comersOf(other)}`}
+                  onClick={() => onOther(other)}
+                >
+                  Look at this crew
+                </button>
+              </li>
             ))}
           </ul>
         </>
@@ -95,7 +112,7 @@ function faring(one: Planned, ground: CrewGround): Sentence {
       ? `, ${first[0]}`
       : `: ${why.map(([cause, count]) => `${plain(Number(count.toPrecision(2)))} ${cause}`).join(', ')}`
   return [
-    `${one.tradeName.charAt(0).toUpperCase()}${one.tradeName.slice(1)}: eats `,
+    `${begun(one.tradeName)}: eats `,
     eats,
     ' of algae three months on, and at the leanest uses up ',
     hunger,
@@ -109,3 +126,5 @@ const comersOf = ({ crew }: Alternative): string =>
     .filter(({ come }) => come > 0)
     .map(({ come, tradeName }) => counted(come, tradeName))
     .join(', ')
+
+const begun = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`

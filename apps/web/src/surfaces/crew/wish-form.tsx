@@ -81,6 +81,14 @@ export function WishForm({ system, ticked, issue, onTick, onAsk }: WishFormOf) {
       </p>
       <TickList own={system.own_animals} ticked={ticked} onTick={onTick} />
       {ticked.liked.length > 0 && <p class="line">Would like: {names(ticked.liked)}.</p>}
+      <label class="check">
+        <input
+          type="checkbox"
+          checked={ticked.onlyLiked}
+          onChange={(event) => onTick({ ...ticked, onlyLiked: event.currentTarget.checked })}
+        />
+        {nobodyNew(ticked.liked.length)}
+      </label>
       {ticked.never.length > 0 && <p class="line">Never: {names(ticked.never)}.</p>}
       {issue !== undefined && (
         <p class="issue" role="alert">
@@ -95,3 +103,5 @@ export function WishForm({ system, ticked, issue, onTick, onAsk }: WishFormOf) {
     </form>
   )
 }
+
+const nobodyNew = (liked: number): string => `nobody new ${['at all', 'but that one'][liked] ?? 'but these'}`

@@ -18,6 +18,21 @@ test('what was ticked reads the same out of the address, and unknown animals are
   expect(tickedIn((name) => (name === 'like' ? 'Nobody known' : null))).toEqual(nothing)
 })
 
+test('nobody new comes but those that are liked, and nobody at all where none is', () => {
+  const liked = tick({ ...nothing, onlyLiked: true }, 'liked', 'Trochus histrio')
+  const text = textOf(liked)
+  expect(tickedIn((name) => text[name] ?? null)).toEqual(liked)
+  expect(wishesOf(liked)).toEqual({ wishes: { liked: ['Trochus histrio'], only: ['Trochus histrio'] } })
+  expect(wishesOf({ ...nothing, onlyLiked: true })).toEqual({ wishes: { only: [] } })
+})
+
+test('an animal of the keeper’s own is read out of the address', () => {
+  const own = [{ taxon: 'Grey blenny', like: 'Salarias fasciatus' }]
+  const read = (name: string) => (name === 'like' ? 'Grey blenny' : null)
+  expect(tickedIn(read, own).liked).toEqual(['Grey blenny'])
+  expect(tickedIn(read).liked).toEqual([])
+})
+
 test('a budget in words names the field and what is accepted, and an empty one is no limit', () => {
   expect(wishesOf({ ...nothing, budget: 'much' })).toEqual({
     issue: 'The budget: “much” is no number of US dollars. Type 0 or more, or leave it empty for no limit.',

@@ -5,6 +5,8 @@ import { type OwnAnimal, withOwnAnimals } from '@holdfast/facts'
 export interface Ticked {
   readonly liked: readonly string[]
   readonly never: readonly string[]
+  /** Nobody but those that are liked. */
+  readonly onlyLiked: boolean
   readonly withCaution: boolean
   readonly keepAll: boolean
   readonly vessel: string
@@ -14,7 +16,7 @@ export interface Ticked {
 }
 
 type Text = Readonly<
-  Record<'like' | 'never' | 'caution' | 'keep' | 'vessel' | 'budget' | 'hand', string | undefined>
+  Record<'like' | 'never' | 'only' | 'caution' | 'keep' | 'vessel' | 'budget' | 'hand', string | undefined>
 >
 
 export function tickedIn(read: (name: keyof Text) => string | null, own: readonly OwnAnimal[] = []): Ticked {
@@ -27,6 +29,7 @@ export function tickedIn(read: (name: keyof Text) => string | null, own: readonl
   return {
     liked: list('like'),
     never: list('never'),
+    onlyLiked: read('only') === 'yes',
     withCaution: read('caution') === 'yes',
     keepAll: read('keep') === 'yes',
     vessel: read('vessel') ?? '',
@@ -35,9 +38,19 @@ export function tickedIn(read: (name: keyof Text) => string | null, own: readonl
   }
 }
 
-export const textOf = ({ liked, never, withCaution, keepAll, vessel, budget, byHand }: Ticked): Text => ({
+export const textOf = ({
+  liked,
+  never,
+  onlyLiked,
+  withCaution,
+  keepAll,
+  vessel,
+  budget,
+  byHand,
+}: Ticked): Text => ({
   like: orNothing(liked.join(',')),
   never: orNothing(never.join(',')),
+  only: onlyLiked ? 'yes' : undefined,
   caution: withCaution ? 'yes' : undefined,
   keep: keepAll ? 'yes' : undefined,
   vessel: orNothing(vessel),
@@ -69,6 +82,7 @@ export function wishesOf(ticked: Ticked): { readonly wishes: Wishes } | { readon
   return {
     wishes: {
       ...(ticked.liked.length > 0 ? { liked: ticked.liked } : {}),
+      ...(ticked.onlyLiked ? { only: ticked.liked } : {}),
       ...(ticked.never.length > 0 ? { never: ticked.never } : {}),
       ...(ticked.withCaution ? { withCaution: 'all' as const } : {}),
       ...(ticked.keepAll ? { keep: 'all' as const } : {}),

@@ -21,10 +21,14 @@ export function ReachTable({ ground }: { readonly ground: ReachGround }) {
           <thead>
             <tr>
               <th scope="col">Where</th>
-              <th scope="col">What</th>
+              <th scope="col" class="wide">
+                What
+              </th>
               <th scope="col">Grows</th>
               <th scope="col">Nobody eats</th>
-              <th scope="col">Eaten by</th>
+              <th scope="col" class="wide">
+                Eaten by
+              </th>
             </tr>
           </thead>
           <tbody>
@@ -32,8 +36,13 @@ export function ReachTable({ ground }: { readonly ground: ReachGround }) {
               const figures = [growthFigure(place, ground), leftFigure(place, ground)]
               return (
                 <TableLine key={`${placeName(place)} ${place.kind}`} figures={figures} columns={5}>
-                  <th scope="row">{placeName(place)}</th>
-                  <td>
+                  <th scope="row">
+                    {placeName(place)}
+                    <small class="narrow">
+                      <Tuft algae={place.kind} /> {kindName(place.kind)}: {byWhom(place, names)}
+                    </small>
+                  </th>
+                  <td class="wide">
                     <Tuft algae={place.kind} />
                     {kindName(place.kind)}
                   </td>
@@ -42,7 +51,7 @@ export function ReachTable({ ground }: { readonly ground: ReachGround }) {
                       <Figure of={figure} />
                     </td>
                   ))}
-                  <td>{byWhom(place, names)}</td>
+                  <td class="wide">{byWhom(place, names)}</td>
                 </TableLine>
               )
             })}
