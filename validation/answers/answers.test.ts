@@ -244,11 +244,40 @@ const trends: readonly (readonly [string, readonly (readonly [string, number])[]
     ],
     'falling',
   ],
+  [
+    '8 with one 45 between',
+    [
+      ['2026-03-01', 8],
+      ['2026-03-05', 8],
+      ['2026-03-08', 45],
+      ['2026-03-15', 8],
+      ['2026-03-31', 8],
+    ],
+    'steady',
+  ],
 ]
 
 test.each(trends)('nitrate from %s is a trend by its own word', (_, points, word) => {
   const readings = points.map(([date, value]) => reading(date, 'nitrate', value, 'NO3'))
   expect(asked({ quantity: 'nitrate_trend_past' }, { equals: word }, { readings }).result).toBe('passed')
+})
+
+const nitrates = (...values: readonly number[]) =>
+  values.map((value, at) => reading(`2026-03-0${1 + 2 * at}`, 'nitrate', value, 'NO3'))
+const phosphates = [reading('2026-03-05', 'phosphate', 0.05, 'PO4')]
+
+test.each<[string, Told, string]>([
+  ['a reading that stands out', { readings: [...nitrates(8, 40, 8), ...phosphates] }, 'second_kit'],
+  ['no reading of nitrate', { readings: phosphates }, 'nitrate'],
+  ['no reading of phosphate', { readings: nitrates(8, 8) }, 'phosphate'],
+  [
+    'new water that nobody has measured',
+    { readings: [...nitrates(8, 8), ...phosphates], system: { source_water: { kind: 'tap' } } },
+    'source_water',
+  ],
+  ['nothing in doubt', { readings: [...nitrates(8, 8), ...phosphates] }, 'none'],
+])('without a look at a growth, next after %s', (_, told, next) => {
+  expect(asked({ quantity: 'ask_next' }, { equals: next }, told).result).toBe('passed')
 })
 
 test('top-off leaves behind whatever it carries but water', () => {

@@ -19,6 +19,10 @@ export function doubtfulReading(file: CaseFile, of?: string): CaseReading | unde
   )
 }
 
+/** @returns the reading of a quantity that lies farthest off its neighbours, or undefined where none stands out */
+export const outstandingReading = (file: CaseFile, of: string): CaseReading | undefined =>
+  mostOutstanding(file, [of])
+
 function hasUnknownForm({ quantity, form, unit }: CaseReading): boolean {
   if (!['nitrate', 'nitrite', 'phosphate', 'ammonia'].includes(quantity)) return false
   return form === undefined || unit === undefined || substanceOf(quantity, form) === undefined

@@ -8,6 +8,8 @@ import {
 } from '@holdfast/identification'
 import type { CaseFile } from '../case-file.ts'
 import { CannotAnswer, type Family } from './answer.ts'
+import { doubtfulReading } from './doubtful-reading.ts'
+import { readingsOf } from './readings.ts'
 
 /** What experts call a look at a trait; what an eye sees a photo shows, and others are called by the trait. */
 const looks: Readonly<Record<string, string>> = {
@@ -45,6 +47,7 @@ export const identificationAnswers: Family = {
   ask_next: {
     unit: 'words',
     answer: ({ file }) => {
+      if (notedIn(file) === undefined) return { value: testToTake(file) }
       const { next } = identified(file)
       if (next === undefined) return { value: 'none' }
       return {
@@ -53,6 +56,16 @@ export const identificationAnswers: Family = {
       }
     },
   },
+}
+
+/** Where nobody has looked at a growth: what to measure, the first of what is in doubt or not known. */
+function testToTake(file: CaseFile): string {
+  if (doubtfulReading(file) !== undefined) return 'second_kit'
+  const unread = (['nitrate', 'phosphate'] as const).find((of) => readingsOf(file, of).length === 0)
+  if (unread !== undefined) return unread
+  const { kind, NO3_mg_L, PO4_mg_L } = file.system.source_water
+  const isKnown = kind === 'RO/DI' || (NO3_mg_L !== undefined && PO4_mg_L !== undefined)
+  return isKnown ? 'none' : 'source_water'
 }
 
 /** Of all that was noted up to the day on which one looks; a later note of a trait holds. */

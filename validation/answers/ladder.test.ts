@@ -27,6 +27,16 @@ test('a measure is not offered where neither it nor what it is a way of stands o
   })
 })
 
+test('medicine is a mistake where it stands before all else, and none after what is gentler', () => {
+  const words = ['antibiotic_first']
+  expect(answered('measure_not', ['wait', 'ask_veterinarian', 'hand_removal'], words)).toMatchObject({
+    value: [],
+  })
+  expect(answered('measure_not', ['wait', 'hand_removal', 'ask_veterinarian'], words)).toMatchObject({
+    value: words,
+  })
+})
+
 test('the cautions are those of the page', () => {
   expect(answered('caution_shown', [])).toEqual({ value: ['palytoxin'], anyOrder: true })
 })

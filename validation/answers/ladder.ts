@@ -9,10 +9,16 @@ const watching: readonly string[] = ['wait', 'find_out', 'leave', 'keep_out', 's
 const alsoCalled: Readonly<Record<string, readonly string[]>> = {
   hand_removal_siphon: ['hand_removal'],
   water_change_large: ['large_water_changes'],
-  ask_veterinarian: ['antibiotic_first'],
 }
 
 const namesOf = (measure: string): readonly string[] => [measure, ...(alsoCalled[measure] ?? [])]
+
+/** Medicine before all else is a mistake of its own; medicine after what is gentler is none. */
+const mistakes = (first: string | undefined): readonly string[] =>
+  first === 'ask_veterinarian' ? ['antibiotic_first'] : []
+
+const firstOf = (measures: readonly string[]): string | undefined =>
+  measures.find((measure) => !watching.includes(measure))
 
 export const ladderAnswers: Family = {
   measure_first: {
@@ -21,9 +27,9 @@ export const ladderAnswers: Family = {
     answer: ({ file, model }) => {
       const offered = model.ladder(file)
       if (isNoModel(offered)) return offered
-      const first = offered.measures.find((measure) => !watching.includes(measure))
+      const first = firstOf(offered.measures)
       if (first === undefined) throw new CannotAnswer('the ladder offers nothing beyond watching')
-      return { value: first, alsoCalled: namesOf(first) }
+      return { value: first, alsoCalled: [...namesOf(first), ...mistakes(first)] }
     },
   },
   measure_not: {
@@ -32,7 +38,10 @@ export const ladderAnswers: Family = {
       const offered = model.ladder(file)
       if (isNoModel(offered)) return offered
       // What stands last, under a warning, is not what one is sent to.
-      const names = offered.measures.filter((one) => one !== offered.lastWithWarning).flatMap(namesOf)
+      const names = [
+        ...offered.measures.filter((one) => one !== offered.lastWithWarning).flatMap(namesOf),
+        ...mistakes(firstOf(offered.measures)),
+      ]
       return { value: words.filter((word) => !names.includes(word)), anyOrder: true }
     },
   },

@@ -3,6 +3,7 @@ import { fact } from '@holdfast/facts'
 import { dayNumber } from '../calendar.ts'
 import { type Course, isNoModel } from '../model-answers.ts'
 import { type Answered, CannotAnswer, type Family, type Question, spanOf } from './answer.ts'
+import { outstandingReading } from './doubtful-reading.ts'
 import { readingsOf, usualValue } from './readings.ts'
 
 /** Less than this share of the start value is no trend. */
@@ -28,13 +29,19 @@ function comingTrend({ file, model }: Question, of: Course): Answered {
   return { value: direction(move.start, move.start + move.change, kitStep(of)) }
 }
 
-/** By the straight line of least squares through the readings, one below detection at its limit. */
+/**
+ * By the straight line of least squares through the readings, one below detection at its limit. A reading that
+ * lies far off its neighbours is to be taken again and makes no trend.
+ */
 function pastTrend({ file, check }: Question, of: Course): Answered {
   const { from, to } = spanOf(file, check)
-  const points = readingsOf(file, of, from, to).map((reading) => ({
-    week: (dayNumber(reading.date) - dayNumber(from)) / 7,
-    value: usualValue(reading),
-  }))
+  const outstanding = outstandingReading(file, of)
+  const points = readingsOf(file, of, from, to)
+    .filter((reading) => reading !== outstanding)
+    .map((reading) => ({
+      week: (dayNumber(reading.date) - dayNumber(from)) / 7,
+      value: usualValue(reading),
+    }))
   if (new Set(points.map(({ week }) => week)).size < 2)
     throw new CannotAnswer(`needs readings of ${of} on two days`)
   const { slope, at } = line(points)

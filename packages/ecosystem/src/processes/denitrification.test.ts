@@ -92,3 +92,18 @@ test('gas out of rock comes from ammonia oxidised there, and the water shows no 
   expect(lost / (lost + oxidised)).toBeCloseTo(fact('den.inside_rock_share').typical, 6)
   expect(moved(ledger, { atom: 'N', from: 'water.nitrate', to: 'outside.air' })).toBe(0)
 })
+
+test('a system without sand stands a rock that would turn all of its ammonia into gas', () => {
+  const { ledger, end } = run({
+    system: {
+      ...overRock,
+      feeds: [{ kind: 'dry pellet', g_per_day: 5, N_mass_fraction: 0.07, P_mass_fraction: 0.012 }],
+    },
+    days: 60,
+    // Its prior is held at 1, where a few draws in a hundred lie.
+    facts: { ...nothingUnexplained, 'den.inside_rock_share': 1 },
+  })
+  expect([...end].every(Number.isFinite)).toBe(true)
+  const lost = moved(ledger, { process: 'rock-nitrogen-loss', atom: 'N', to: 'outside.air' })
+  expect(lost / (lost + moved(ledger, { process: 'ammonia-oxidation', atom: 'N' }))).toBeCloseTo(0.99, 6)
+})

@@ -28,7 +28,8 @@ export const rockNitrogenLoss = process<InSystem>({
       is: 'porous * part(rockMass * rockArea, rockMass * rockArea + sandMass * sandArea)',
       unit: '1',
     },
-    lost: { is: 'share * inRock', unit: '1' },
+    // No rock turns all of it into gas: a share drawn as 1, in a system without sand, would divide by nothing.
+    lost: { is: 'least(share * inRock, 0.99)', unit: '1' },
   },
   transfers: [
     // On top of what is oxidised into nitrite: of all that goes in, `lost` leaves as gas.
