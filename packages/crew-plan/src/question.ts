@@ -9,6 +9,8 @@ export interface Present {
   readonly weights: readonly number[]
   /** Husbandry from today on, unchanged, until a day. */
   readonly routine: (to: Day) => readonly Moment[]
+  /** What was read of late, where it was: ammonia as mg N/L, nitrite as mg NO2/L. */
+  readonly read?: { readonly ammonia?: number; readonly nitrite?: number }
 }
 
 /** What the keeper wants of a plan; what is not told is as most would have it. */

@@ -15,6 +15,13 @@ describe('before an animal comes', () => {
     expect(waterForbids(presentOf(reef, opening))).toBeUndefined()
   })
 
+  test('ammonia that was read forbids it where the model expects none', () => {
+    const present = presentOf(reef, opening)
+    expect(waterForbids({ ...present, read: { ammonia: 0.6 } })).toMatchObject({ code: 'cycle unfinished' })
+    expect(waterForbids({ ...present, read: { nitrite: 2 } })).toMatchObject({ code: 'cycle unfinished' })
+    expect(waterForbids({ ...present, read: { ammonia: 0.02, nitrite: 0.01 } })).toBeUndefined()
+  })
+
   test('one draw in five that keeps nitrite forbids nothing in an old tank, and does in a young one', () => {
     const [clean, kept] = [0, 5].map(
       (nitrite_mg_L) => presentOf(reef, { ...opening, nitrite_mg_L }).worlds[0].states,
