@@ -62,6 +62,20 @@ test('each column of missing form, unit or reference is asked by itself', () => 
   expect(values(sheet)).toEqual([['temperature', 26]])
 })
 
+test('a unit over several columns is that of each whose header says none and that can be measured in it', () => {
+  const rows = '2026-01-04,6,0.05,7.9,26\n'
+  const sheet = read(`,Nutrients (mg/L),,Rest (mg/L),\nDate,NO3,PO4,KH (dKH),Temp (°C)\n${rows}`)
+  expect(asked(sheet)).toEqual([])
+  expect(values(sheet)).toEqual([
+    ['nitrate', 6],
+    ['phosphate', 0.05],
+    ['alkalinity', expect.closeTo(2.82, 2)],
+    ['temperature', 26],
+  ])
+  const other = read(`,Nutrients (°C),\nDate,NO3,PO4\n2026-01-04,6,0.05\n`)
+  expect(asked(other).map((one) => (one as readonly unknown[])[0])).toEqual(['unit:B', 'unit:C'])
+})
+
 test('alkalinity comes out the same in each of its units', () => {
   const sheet = read('Date,Alk (dKH),Alkalinity (meq/L),Alkalinity (ppm CaCO3)\n2026-01-04,2.804,1,50.04\n')
   for (const { value } of sheet.readings) expect(value).toBeCloseTo(1, 3)

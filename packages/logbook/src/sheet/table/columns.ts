@@ -54,8 +54,17 @@ function draftOf(view: View, { top, bottom }: HeaderBlock, at: number): Draft {
   }
   const said = pieces.filter((piece) => piece !== group).join(' ')
   const joined = pieces.join(' ')
-  const header = readHeader(said)
+  const header = withUnitOf(group, said)
   return { at, text: joined, header, apart: group !== '' ? group : header.others }
+}
+
+/** A header that says no unit takes that of its group, where it is one of its quantity: "Nutrients (mg/L as N)". */
+function withUnitOf(group: string, said: string): Header {
+  const header = readHeader(said)
+  if (group === '' || header.quantity === undefined || header.unit !== undefined) return header
+  const { quantity, unit, form } = readHeader(`${said} ${group}`)
+  if (quantity !== header.quantity || unit === undefined) return header
+  return { ...header, unit, ...(form !== undefined && { form }) }
 }
 
 /** The words of a group stand at its left, and hold until the next ones. */
