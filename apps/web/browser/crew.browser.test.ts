@@ -47,6 +47,31 @@ it('what is refused stands in the address, and where wishes clash the page says 
   await page.context().close()
 })
 
+it('another crew is looked at in the place of the first, which comes back; the books stand beside those without', async () => {
+  const { page, complaints } = await visit(site.browser, open(), { from: 'heading', width: 390 })
+  await page.getByRole('button', { name: 'Work out a crew' }).press('Enter')
+  await page.getByText('What a year brings and takes').press('Enter')
+  const books = page.locator('.books table')
+  expect(await books.locator('tbody tr').allInnerTexts()).toEqual([
+    'Eaten by the crew',
+    'Algae eaten\t31.5 (12)\t2.4 (0.9)',
+    'Comes in',
+    'Feed\t235 (235)\t35.6 (35.6)',
+  ])
+  expect(await accessibilityIssues(page)).toEqual([])
+  expect(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth)).toBe(false)
+  await page.getByRole('button', { name: 'Look at this crew: 1 lawnmower or algae blenny' }).press('Enter')
+  await page.locator('.members', { hasText: 'lawnmower or algae blenny' }).waitFor()
+  const back = page.getByRole('button', { name: 'The first plan again' })
+  expect(await back.evaluate((one) => one === document.activeElement)).toBe(true)
+  expect(await page.getByRole('button', { name: 'Keep this plan' }).count()).toBe(1)
+  expect(await books.count()).toBe(0)
+  await back.press('Enter')
+  await page.locator('.members', { hasText: 'tuxedo urchin' }).waitFor()
+  expect(complaints).toEqual([])
+  await page.context().close()
+})
+
 it('figures open by keys, and one press shows the plan without an animal and another the plan with it', async () => {
   const { page, complaints } = await visit(site.browser, open(), { from: 'heading' })
   await page.getByRole('button', { name: 'Work out a crew' }).press('Enter')
