@@ -119,12 +119,17 @@ describe('a first run', () => {
   })
 })
 
+/** A letter as it begins, kept: the system is there. */
+async function keepBegun(page: Page) {
+  await begin(page)
+  await page.getByRole('button', { name: 'Keep this letter' }).click()
+  await page.getByRole('link', { name: 'Log a first reading' }).waitFor()
+}
+
 describe('the letter of a system', () => {
   it('is mended and changed from a day on, and each is undone with one key', async () => {
     const { page, complaints } = await visit(browser, await serveNothing(), { from: 'heading' })
-    await begin(page)
-    await page.getByRole('button', { name: 'Keep this letter' }).click()
-    await page.getByRole('link', { name: 'Log a first reading' }).waitFor()
+    await keepBegun(page)
     await page.getByRole('link', { name: 'Letter' }).click()
     await page.getByText('As it holds since').waitFor()
     await page.getByRole('button', { name: 'sand', exact: true }).waitFor({ state: 'detached' })
@@ -149,9 +154,7 @@ describe('the letter of a system', () => {
   it('written in litres is read in gallons, and what is not touched stays to the last digit', async () => {
     const address = await serveNothing()
     const { page } = await visit(browser, address, { from: 'heading' })
-    await begin(page)
-    await page.getByRole('button', { name: 'Keep this letter' }).click()
-    await page.getByRole('link', { name: 'Log a first reading' }).waitFor()
+    await keepBegun(page)
     await page.evaluate(() => localStorage.setItem('holdfast.ways', JSON.stringify({ units: 'US' })))
     await page.getByRole('link', { name: 'Letter' }).click()
     await blank(page, 'Water in the display').waitFor()
@@ -169,9 +172,7 @@ describe('the letter of a system', () => {
 
   it('is put away with the system, whose log stays, and both are brought back', async () => {
     const { page } = await visit(browser, await serveNothing(), { from: 'heading' })
-    await begin(page)
-    await page.getByRole('button', { name: 'Keep this letter' }).click()
-    await page.getByRole('link', { name: 'Log a first reading' }).waitFor()
+    await keepBegun(page)
     await page.getByRole('link', { name: 'Letter' }).click()
     await page.getByRole('button', { name: 'Put this system away' }).click()
     await page.getByText('There is no system yet').waitFor()
@@ -183,9 +184,7 @@ describe('the letter of a system', () => {
 
   it('describes an animal that no list has, which can then be logged, and undo takes it back', async () => {
     const { page, complaints } = await visit(browser, await serveNothing(), { from: 'heading' })
-    await begin(page)
-    await page.getByRole('button', { name: 'Keep this letter' }).click()
-    await page.getByRole('link', { name: 'Log a first reading' }).waitFor()
+    await keepBegun(page)
     await page.getByRole('link', { name: 'Letter' }).click()
     await page.getByText('As it holds since').waitFor()
     await page.getByRole('button', { name: 'an animal that your lists do not have' }).press('Enter')

@@ -33,14 +33,16 @@ export function crewOfSolution(
       leave: there - values[stay],
     }))
     .filter(({ there, come }) => there + come > 0)
-  const comers = chosen.filter(({ come }) => come > 0).map(({ animal, come }) => ({ animal, count: come }))
-  return {
-    numbers: chosen,
-    steps: stepsOf(comers, apart_days),
-    byHand: byHand
-      .map(({ place, column, share }) => ({ ...place, byHand_g_d: share * values[column] }))
-      .filter(({ byHand_g_d, growth_g_d }) => byHand_g_d > handShare * growth_g_d),
-  }
+  const taken = byHand
+    .map(({ place, column, share }) => ({ ...place, byHand_g_d: share * values[column] }))
+    .filter(({ byHand_g_d, growth_g_d }) => byHand_g_d > handShare * growth_g_d)
+  return inSteps(chosen, taken, apart_days)
+}
+
+/** Those that come, in steps so many days apart. */
+export function inSteps(numbers: Crew['numbers'], byHand: Crew['byHand'], apart_days: number): Crew {
+  const comers = numbers.filter(({ come }) => come > 0).map(({ animal, come }) => ({ animal, count: come }))
+  return { numbers, byHand, steps: stepsOf(comers, apart_days) }
 }
 
 /** Who comes and goes on which day. */

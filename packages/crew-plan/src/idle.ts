@@ -1,7 +1,6 @@
 import { needId } from '@holdfast/facts'
-import type { Crew } from './crew.ts'
+import { inSteps } from './crew.ts'
 import { type CrewProgramme, goesBy } from './crew-programme.ts'
-import { stepsOf } from './steps.ts'
 import { lived, type Setting, type Tried } from './tried.ts'
 
 /** An animal that finds less than this share of what it needs among the algae does not live on them. */
@@ -31,18 +30,13 @@ export function withoutIdle(one: Tried, { programme, numbers }: CrewProgramme, s
   const stay = one.crew.numbers
     .map((each) => (idle.has(each.animal.taxon) ? { ...each, come: 0 } : each))
     .filter(({ there, come }) => there + come > 0)
-  const comers = stay.filter(({ come }) => come > 0).map(({ animal, come }) => ({ animal, count: come }))
   const saved = one.crew.numbers
     .filter(({ animal }) => idle.has(animal.taxon))
     .reduce((sum, { animal, come }) => {
       const column = numbers.find((known) => known.animal.taxon === animal.taxon)?.come
       return sum + (column === undefined ? 0 : programme.columns[column].cost * come)
     }, 0)
-  const crew: Crew = {
-    numbers: stay,
-    byHand: one.crew.byHand,
-    steps: stepsOf(comers, setting.facts.typical('crew_plan.steps')),
-  }
+  const crew = inSteps(stay, one.crew.byHand, setting.facts.typical('crew_plan.steps'))
   const leaner = lived(setting, crew, one.hands, { cost: one.cost - saved, proved: one.proved })
   return leaner.issues.length === 0 ? leaner : one
 }
